@@ -1,0 +1,76 @@
+package underhold.site;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The dictionary of site facts: the one place that says what may be asked, typed and reasoned with.
+ */
+public final class FactDictionary {
+  private static final String RESOURCE = "facts.json";
+
+  private final List<FactDefinition> all;
+  private final Map<String, FactDefinition> byName;
+
+  FactDictionary(List<FactDefinition> definitions) {
+    this.all = List.copyOf(definitions);
+    Map<String, FactDefinition> names = new LinkedHashMap<>();
+    for (FactDefinition definition : all) {
+      if (names.put(definition.name(), definition) != null) {
+        throw new IllegalArgumentException("the dictionary names " + definition.name() + " twice");
+      }
+    }
+    this.byName = names;
+  }
+
+  /** The dictionary of the program. */
+  public static FactDictionary standard() {
+    return Holder.STANDARD;
+  }
+
+  public List<FactDefinition> all() {
+    return all;
+  }
+
+  public int size() {
+    return all.size();
+  }
+
+  public Optional<FactDefinition> find(String name) {
+    return Optional.ofNullable(byName.get(name));
+  }
+
+  /**
+   * The definition of that name.
+   *
+   * @throws IllegalArgumentException if there is none
+   */
+  public FactDefinition require(String name) {
+    FactDefinition definition = byName.get(name);
+    if (definition == null) {
+      throw new IllegalArgumentException("the dictionary has no fact " + name);
+    }
+    return definition;
+  }
+
+  private static final class Holder {
+    private static final FactDictionary STANDARD = load();
+
+    private static FactDictionary load() {
+      try (InputStream in =
+          FactDictionary.class.getResourceAsStream("/underhold/site/" + RESOURCE)) {
+        if (in == null) {
+          throw new IllegalStateException("the program lacks its fact dictionary");
+        }
+        return new FactDictionary(FactDictionaryReader.read(in));
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+  }
+}

@@ -1,0 +1,103 @@
+package underhold.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import underhold.quantity.Quantity;
+
+/**
+ * All facts of one zone, flat and immutable: every fact of the dictionary, each with its origin.
+ */
+public final class FactView {
+  private final FactDictionary dictionary;
+  private final Fact[] facts;
+
+  private FactView(FactDictionary dictionary, Fact[] facts) {
+    this.dictionary = dictionary;
+    this.facts = facts;
+  }
+
+  /** A view in which nothing is known but the facts given. */
+  public static FactView of(FactDictionary dictionary, Map<String, Fact> known) {
+    Fact[] facts = new Fact[dictionary.size()];
+    for (FactDefinition definition : dictionary.all()) {
+      Fact fact = known.get(definition.name());
+      facts[definition.index()] = fact == null ? Fact.unknown(definition) : fact;
+    }
+    return new FactView(dictionary, facts);
+  }
+
+  /** The same view with one fact replaced. */
+  public FactView with(Fact fact) {
+    return with(List.of(fact));
+  }
+
+  /** The same view with some facts replaced. */
+  public FactView with(List<Fact> changed) {
+    if (changed.isEmpty()) {
+      return this;
+    }
+    Fact[] copy = facts.clone();
+    for (Fact fact : changed) {
+      copy[fact.definition().index()] = fact;
+    }
+    return new FactView(dictionary, copy);
+  }
+
+  public FactDictionary dictionary() {
+    return dictionary;
+  }
+
+  public Fact fact(int index) {
+    return facts[index];
+  }
+
+  /**
+   * The fact of that name.
+   *
+   * @throws IllegalArgumentException if the dictionary has no such fact
+   */
+  public Fact fact(String name) {
+    return facts[dictionary.require(name).index()];
+  }
+
+  /** The word that is the value of the fact at that place of the dictionary; null if unknown. */
+  public @Nullable String word(int index) {
+    return facts[index].value() instanceof FactValue.Choice choice ? choice.text() : null;
+  }
+
+  /** The amount at that place of the dictionary, in its inside unit; null if unknown. */
+  public @Nullable Double number(int index) {
+    return facts[index].value() instanceof FactValue.Amount amount ? amount.quantity().si() : null;
+  }
+
+  /** The amount of that name, if known. */
+  public Optional<Quantity> amount(String name) {
+    return fact(name).value() instanceof FactValue.Amount amount
+        ? Optional.of(amount.quantity())
+        : Optional.empty();
+  }
+
+  /** The word of that name, if known. */
+  public Optional<String> word(String name) {
+    return Optional.ofNullable(word(dictionary.require(name).index()));
+  }
+
+  /** All facts in the order of the dictionary. */
+  public List<Fact> all() {
+    return List.of(facts);
+  }
+
+  /** The facts that are not unknown, in the order of the dictionary. */
+  public List<Fact> present() {
+    List<Fact> present = new ArrayList<>();
+    for (Fact fact : facts) {
+      if (fact.origin() != Origin.UNKNOWN) {
+        present.add(fact);
+      }
+    }
+    return present;
+  }
+}

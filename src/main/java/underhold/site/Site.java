@@ -1,0 +1,36 @@
+package underhold.site;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import underhold.quantity.UnitSystem;
+
+/**
+ * A valid site: what is common, and its zones.
+ *
+ * @param name the user's name for it
+ * @param units the system in which the user reads numbers that nobody typed
+ * @param facts what was stated for the whole site, by fact name
+ * @param ground the ground profile
+ * @param zones at least one
+ * @param sizing settings stated for the sizing, by method and setting name, as typed
+ * @param note the user's note; may be empty
+ */
+public record Site(
+    String name,
+    UnitSystem units,
+    Map<String, StatedFact> facts,
+    GroundProfile ground,
+    List<Zone> zones,
+    Map<String, Map<String, String>> sizing,
+    String note) {
+  public Site {
+    facts = Collections.unmodifiableMap(new LinkedHashMap<>(facts));
+    zones = List.copyOf(zones);
+    sizing = Collections.unmodifiableMap(new LinkedHashMap<>(sizing));
+    if (zones.isEmpty()) {
+      throw new IllegalArgumentException("a site has at least one zone");
+    }
+  }
+}
