@@ -1,0 +1,93 @@
+package underhold.advice;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import underhold.site.FactView;
+
+/**
+ * One plain condition of a rule: a fact, an operator, and a word, a list of words or a limit.
+ *
+ * @param fact the fact's name
+ * @param operator how it is compared
+ * @param words the words it is compared with; empty where it is compared with a limit or with null
+ * @param limit the name of the limit; null where it is compared with words or with null
+ */
+public record Condition(
+    String fact, Operator operator, List<String> words, @Nullable String limit) {
+  public Condition {
+    words = List.copyOf(words);
+  }
+
+  /** The comparisons of the grammar. */
+  public enum Operator {
+    IS("=="),
+    IN("in"),
+    UNKNOWN("== null"),
+    BELOW("<"),
+    AT_MOST("<="),
+    ABOVE(">"),
+    AT_LEAST(">=");
+
+    private final String symbol;
+
+    Operator(String symbol) {
+      this.symbol = symbol;
+    }
+
+    /** The operator as written in a rule. */
+    public String symbol() {
+      return symbol;
+    }
+
+    /** Whether it compares with a limit. */
+    public boolean isNumeric() {
+      return ordinal() >= BELOW.ordinal();
+    }
+  }
+
+  /** Whether it holds for a view. */
+  public Truth holds(FactView view, Limits limits) {
+    int index = view.dictionary().require(fact).index();
+    if (operator == Operator.UNKNOWN) {
+      return truth(view.fact(index).value() == null);
+    }
+    if (operator.isNumeric()) {
+      Double number = view.number(index);
+      return number == null ? Truth.OPEN : truth(compare(number, limits.require(limitName()).si()));
+    }
+    String word = view.word(index);
+    return word == null ? Truth.OPEN : truth(words.contains(word));
+  }
+
+  /** The name of the limit of a numeric condition. */
+  public String limitName() {
+    if (limit == null) {
+      throw new IllegalStateException(fact + " is not compared with a limit");
+    }
+    return limit;
+  }
+
+  private boolean compare(double number, double threshold) {
+    return switch (operator) {
+      case BELOW -> number < threshold;
+      case AT_MOST -> number <= threshold;
+      case ABOVE -> number > threshold;
+      case AT_LEAST -> number >= threshold;
+      case IS, IN, UNKNOWN -> throw new IllegalStateException(operator + " compares no numbers");
+    };
+  }
+
+  private static Truth truth(boolean value) {
+    return value ? Truth.TRUE : Truth.FALSE;
+  }
+
+  /** The condition as written in a rule. */
+  public String text() {
+    return switch (operator) {
+      case IS -> fact + " == \"" + words.get(0) + '"';
+      case UNKNOWN -> fact + " == null";
+      case IN -> fact + " in (\"" + String.join("\", \"", words) + "\")";
+      default -> fact + ' ' + operator.symbol() + " limit(\"" + limit + "\")";
+    };
+  }
+}

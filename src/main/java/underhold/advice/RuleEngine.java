@@ -1,0 +1,53 @@
+package underhold.advice;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.kie.api.KieBase;
+import org.kie.api.runtime.KieSession;
+import org.kie.api.runtime.rule.FactHandle;
+import underhold.site.FactView;
+
+/** Fires the rules of a pack on the facts of a zone. Safe for use by several threads in turn. */
+public final class RuleEngine {
+  private final RulePack pack;
+  private final KieSession session;
+  private final FindingSink sink = new FindingSink();
+  private final Map<Rule.Phase, Map<String, Rule>> rules;
+
+  RuleEngine(RulePack pack, KieBase base) {
+    this.pack = pack;
+    this.session = base.newKieSession();
+    this.session.setGlobal("findings", sink);
+    this.rules =
+        Map.of(
+            Rule.Phase.DERIVE, pack.byId(Rule.Phase.DERIVE),
+            Rule.Phase.SCREEN, pack.byId(Rule.Phase.SCREEN),
+            Rule.Phase.SETTLE, pack.byId(Rule.Phase.SETTLE));
+  }
+
+  public RulePack pack() {
+    return pack;
+  }
+
+  /**
+   * The rules of a phase that fire on a view, in the order of the pack.
+   *
+   * @throws IllegalStateException if the engine fired a rule that the pack's text does not hold
+   */
+  public synchronized List<Rule> fire(FactView view, Rule.Phase phase) {
+    FactHandle handle = session.insert(new ZoneFacts(view, pack.limits()));
+    session.getAgenda().getAgendaGroup(phase.name().toLowerCase(Locale.ROOT)).setFocus();
+    session.fireAllRules();
+    session.delete(handle);
+    Set<String> fired = new HashSet<>(sink.drain());
+    Map<String, Rule> known = rules.getOrDefault(phase, Map.of());
+    if (!known.keySet().containsAll(fired)) {
+      fired.removeAll(known.keySet());
+      throw new IllegalStateException("the engine fired rules the pack does not hold: " + fired);
+    }
+    return known.values().stream().filter(rule -> fired.contains(rule.id())).toList();
+  }
+}

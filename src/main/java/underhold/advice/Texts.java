@@ -1,0 +1,18 @@
+package underhold.advice;
+
+/** Small things done to texts. */
+final class Texts {
+  private static final int SHORT = 40;
+
+  private Texts() {}
+
+  /** The text, cut where it is long, for a message. */
+  static String shorten(String text) {
+    return text.length() <= SHORT ? text : text.substring(0, SHORT - 1) + "…";
+  }
+
+  /** A word of the dictionary as prose: {@code stiff-clay} as {@code stiff clay}. */
+  static String prose(String word) {
+    return word.replace('-', ' ');
+  }
+}
