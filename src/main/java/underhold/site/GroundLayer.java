@@ -43,4 +43,14 @@ public record GroundLayer(
   public Optional<Quantity> maybeUndrainedStrength() {
     return Optional.ofNullable(undrainedStrength);
   }
+
+  /** Permeability, if stated. */
+  public Optional<Quantity> maybePermeability() {
+    return Optional.ofNullable(permeability);
+  }
+
+  /** Stand-up time, if stated. */
+  public Optional<String> maybeStandUp() {
+    return Optional.ofNullable(standUp);
+  }
 }

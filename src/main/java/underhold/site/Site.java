@@ -28,7 +28,11 @@ public record Site(
   public Site {
     facts = Collections.unmodifiableMap(new LinkedHashMap<>(facts));
     zones = List.copyOf(zones);
-    sizing = Collections.unmodifiableMap(new LinkedHashMap<>(sizing));
+    Map<String, Map<String, String>> settings = new LinkedHashMap<>();
+    sizing.forEach(
+        (method, values) ->
+            settings.put(method, Collections.unmodifiableMap(new LinkedHashMap<>(values))));
+    sizing = Collections.unmodifiableMap(settings);
     if (zones.isEmpty()) {
       throw new IllegalArgumentException("a site has at least one zone");
     }

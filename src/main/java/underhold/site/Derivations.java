@@ -1,0 +1,20 @@
+package underhold.site;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/** All ways in which facts follow from others. */
+final class Derivations {
+  /** Every derivation; those of the plain depths stand first, because others rest on them. */
+  static final List<Derivation> ALL =
+      Stream.of(
+              DepthDerivations.ALL,
+              BearingDerivations.ALL,
+              LayerDerivations.ALL,
+              PitDerivations.ALL,
+              RatioDerivations.ALL)
+          .flatMap(List::stream)
+          .toList();
+
+  private Derivations() {}
+}

@@ -1,0 +1,156 @@
+package underhold.site;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import underhold.site.SiteProblem.Code;
+
+/** Finds facts of a site that cannot all be true. */
+public final class SiteChecks {
+  /** Depths that only a mistake puts outside the limits of the dictionary. */
+  private static final List<String> DEPTHS =
+      List.of("excavationDepth", "foundingDepth", "excavationBelowFooting");
+
+  private final Site site;
+  private final FactDictionary dictionary;
+  private final Problems problems;
+
+  private SiteChecks(Site site, FactDictionary dictionary, Problems problems) {
+    this.site = site;
+    this.dictionary = dictionary;
+    this.problems = problems;
+  }
+
+  /**
+   * All contradictions in a site; empty where there are none.
+   *
+   * @param fileName the name that problems show
+   */
+  public static List<SiteProblem> contradictions(
+      Site site, FactDictionary dictionary, String fileName) {
+    Problems problems = new Problems(fileName);
+    check(site, dictionary, problems);
+    return problems.all();
+  }
+
+  static void check(Site site, FactDictionary dictionary, Problems problems) {
+    SiteChecks checks = new SiteChecks(site, dictionary, problems);
+    for (int i = 0; i < site.zones().size() && !problems.isFull(); i++) {
+      checks.zone(i);
+    }
+    checks.purpose();
+  }
+
+  private void zone(int index) {
+    Zone zone = site.zones().get(index);
+    FactView known = ZoneViews.known(site, zone, dictionary);
+    againstDerived(index, known, ZoneViews.ground(site, zone));
+    for (ConsistencyCheck check : ConsistencyChecks.ALL) {
+      String contradiction = check.rule().contradiction(known);
+      if (contradiction != null) {
+        report(index, check.facts(), contradiction + ": " + check.name());
+      }
+    }
+    for (String name : DEPTHS) {
+      outOfRange(index, known.fact(name));
+    }
+  }
+
+  /** Each stated fact against what follows from the others; each set of facts once. */
+  private void againstDerived(int index, FactView known, GroundProfile ground) {
+    Set<Set<String>> reported = new HashSet<>();
+    for (Derivation derivation : Derivations.ALL) {
+      Fact stated = known.fact(derivation.target());
+      FactValue value = stated.value();
+      if (stated.origin() != Origin.STATED || value == null) {
+        continue;
+      }
+      Inputs inputs = new Inputs(known, ground);
+      Derived derived = derivation.rule().from(inputs);
+      if (derived == null || Agreement.agree(stated.definition(), value, derived.value())) {
+        continue;
+      }
+      Set<String> facts = new TreeSet<>(inputs.read());
+      facts.remove("excavationPosition");
+      facts.add(derivation.target());
+      if (reported.add(facts)) {
+        String text =
+            stated.definition().label()
+                + " is stated as "
+                + PlainText.shown(stated.text())
+                + ", but from the other facts it is "
+                + derived.how();
+        facts.remove(derivation.target());
+        report(index, join(derivation.target(), facts), text);
+      }
+    }
+  }
+
+  private static List<String> join(String first, Set<String> others) {
+    List<String> all = new java.util.ArrayList<>(List.of(first));
+    all.addAll(others);
+    return all;
+  }
+
+  private void outOfRange(int index, Fact fact) {
+    if (fact.origin() != Origin.DERIVED || !(fact.value() instanceof FactValue.Amount amount)) {
+      return;
+    }
+    FactDefinition.Range range = fact.definition().requireRange();
+    double si = amount.quantity().si();
+    if (si < range.min() || si > range.max()) {
+      problems.add(
+          Code.OUT_OF_RANGE,
+          "zones[" + index + "]",
+          inZone(index)
+              + (fact.definition().label() + " comes out at " + fact.how())
+              + ("; it must lie between " + range.minText() + " and " + range.maxText()),
+          "check the depths");
+    }
+  }
+
+  /** The site as a whole: a new excavation must pass at least one zone. */
+  private void purpose() {
+    boolean wanted =
+        site.zones().stream()
+            .map(zone -> ZoneViews.stated(site, zone, dictionary))
+            .allMatch(
+                stated ->
+                    stated.word("purpose").filter("new-excavation"::equals).isPresent()
+                        && stated
+                            .word("excavationPosition")
+                            .filter("no-excavation"::equals)
+                            .isPresent());
+    if (wanted) {
+      problems.add(
+          Code.CONTRADICTION,
+          placeOf(0, "purpose"),
+          "the purpose is a new excavation, but there is none at any zone",
+          "correct the purpose or the position of the excavation");
+    }
+  }
+
+  private void report(int index, List<String> facts, String message) {
+    problems.add(
+        Code.CONTRADICTION,
+        placeOf(index, facts.get(0)),
+        inZone(index) + message,
+        "correct or leave out one of: " + String.join(", ", facts));
+  }
+
+  private String inZone(int index) {
+    return site.zones().size() == 1
+        ? ""
+        : "zone " + PlainText.quoted(site.zones().get(index).name()) + ": ";
+  }
+
+  /** Where the fact is stated: in the zone, for the whole site, or nowhere. */
+  private String placeOf(int index, String fact) {
+    String zone = "zones[" + index + "]";
+    if (site.zones().get(index).facts().containsKey(fact)) {
+      return zone + ".facts." + fact;
+    }
+    return site.facts().containsKey(fact) ? "facts." + fact : zone;
+  }
+}

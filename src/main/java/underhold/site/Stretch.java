@@ -1,0 +1,55 @@
+package underhold.site;
+
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import underhold.quantity.Quantity;
+
+/**
+ * The layers from the footing down to the base of the digging: the excavation's base or, in a zone
+ * without excavation, the base of a pit that goes down to good bearing. The layer right under the
+ * footing always belongs to it, also where the excavation does not reach so deep.
+ *
+ * @param layers at least one, from the top down
+ * @param between where it reaches from and to, in words
+ */
+record Stretch(List<GroundLayer> layers, String between) {
+  /** The stretch; null where a depth is unknown or the layers do not begin above the footing. */
+  static @Nullable Stretch footingToBase(Inputs in) {
+    Quantity founding = in.amount("foundingDepth");
+    if (founding == null || in.ground().at(founding.si()).isEmpty()) {
+      return null;
+    }
+    if (in.digs()) {
+      Quantity base = in.amount("excavationDepth");
+      return base == null ? null : of(in, founding.si(), base.si(), in.show("excavationDepth"));
+    }
+    Quantity bearing = in.amount("bearingDepth");
+    return bearing == null
+        ? null
+        : of(in, founding.si(), founding.si() + bearing.si(), in.show("bearingDepth"));
+  }
+
+  private static Stretch of(Inputs in, double fromMetres, double toMetres, String base) {
+    GroundLayer first = in.ground().at(fromMetres).orElseThrow();
+    List<GroundLayer> layers = in.ground().between(fromMetres, toMetres);
+    return new Stretch(
+        layers.isEmpty() ? List.of(first) : layers,
+        "between " + in.show("foundingDepth") + " and " + base);
+  }
+
+  /** Whether every layer states the property. */
+  <T> boolean allState(Function<GroundLayer, @Nullable T> property) {
+    return layers.stream().allMatch(layer -> property.apply(layer) != null);
+  }
+
+  /** The layers in words: {@code fill from 0 m, silt from 2.5 m}. */
+  String words() {
+    return layers.stream().map(Stretch::words).collect(Collectors.joining(", "));
+  }
+
+  static String words(GroundLayer layer) {
+    return layer.soil() + " from " + layer.top().text();
+  }
+}

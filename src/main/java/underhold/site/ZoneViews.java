@@ -1,0 +1,66 @@
+package underhold.site;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** Makes the flat view of a zone's facts that rules and sizing read. */
+public final class ZoneViews {
+  private ZoneViews() {}
+
+  /** What was stated for the zone or the whole site, and what follows from it. */
+  public static FactView known(Site site, Zone zone, FactDictionary dictionary) {
+    return derived(stated(site, zone, dictionary), ground(site, zone));
+  }
+
+  /**
+   * The same, with the worse value assumed wherever the dictionary says so, and with what follows
+   * from that. Nothing known is replaced; whatever rests on an assumption is itself {@link
+   * Origin#ASSUMED}.
+   */
+  public static FactView cautious(FactView known) {
+    return derived(Assumptions.added(known), GroundProfile.NONE);
+  }
+
+  /** What was stated, nothing else; the zone's own word overrides the site's. */
+  static FactView stated(Site site, Zone zone, FactDictionary dictionary) {
+    Map<String, StatedFact> stated = new LinkedHashMap<>(site.facts());
+    stated.putAll(zone.facts());
+    Map<String, Fact> facts = new LinkedHashMap<>();
+    stated.forEach((name, fact) -> facts.put(name, fact(dictionary.require(name), fact)));
+    return FactView.of(dictionary, facts);
+  }
+
+  private static Fact fact(FactDefinition definition, StatedFact stated) {
+    Origin origin = stated.value() == null ? Origin.UNKNOWN : Origin.STATED;
+    return new Fact(definition, origin, stated.value(), stated.note());
+  }
+
+  /** The profile that holds at the zone. */
+  static GroundProfile ground(Site site, Zone zone) {
+    return zone.ground().isEmpty() ? site.ground() : zone.ground();
+  }
+
+  /** The view with all that follows from it. */
+  static FactView derived(FactView view, GroundProfile ground) {
+    FactView current = view;
+    boolean changed = true;
+    while (changed) { // ends: each round makes at least one more fact known
+      changed = false;
+      for (Derivation derivation : Derivations.ALL) {
+        Fact before = current.fact(derivation.target());
+        if (before.origin() != Origin.UNKNOWN) {
+          continue;
+        }
+        Inputs inputs = new Inputs(current, ground);
+        Derived derived = derivation.rule().from(inputs);
+        if (derived != null) {
+          Origin origin = inputs.restOnAssumption() ? Origin.ASSUMED : Origin.DERIVED;
+          current =
+              current.with(new Fact(before.definition(), origin, derived.value(), derived.how()));
+          changed = true;
+        }
+      }
+    }
+    return current;
+  }
+}
