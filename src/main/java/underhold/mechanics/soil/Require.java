@@ -3,8 +3,9 @@ package underhold.mechanics.soil;
 /**
  * Refuses inputs that no ground, footing or load can have.
  *
- * <p>Besides NaN and infinity it refuses magnitudes beyond {@value #LARGEST} and positive values below {@value #SMALLEST} of
- * the SI unit in use: such a number is a unit mistake, and keeping it out keeps every result finite (judgement).
+ * <p>Besides NaN and infinity it refuses magnitudes beyond {@value #LARGEST} and positive values
+ * below {@value #SMALLEST} of the SI unit in use: such a number is a unit mistake, and keeping it
+ * out keeps every result finite (judgement).
  */
 public final class Require {
 

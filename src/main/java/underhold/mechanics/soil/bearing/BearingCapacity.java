@@ -41,8 +41,8 @@ public record BearingCapacity(
   }
 
   /**
-   * q = c Nc Yc + s Nq Yq + 0.5 g B' Ng Yg with Y the product of the corrections (UFC 3-220-20, chapter 5, equations 5-15 and
-   * 5-17; cited, secondary digest).
+   * q = c Nc Yc + s Nq Yq + 0.5 g B' Ng Yg with Y the product of the corrections (UFC 3-220-20,
+   * chapter 5, equations 5-15 and 5-17; cited, secondary digest).
    */
   static BearingCapacity sum(
       BearingCase question,

@@ -5,7 +5,10 @@ import underhold.mechanics.soil.Outcome;
 /** The range in which the general bearing equation is used here, the same for all authors. */
 final class BearingRange {
 
-  /** Below this a friction angle other than 0 makes the cohesion terms ill-conditioned (judgement) [degrees]. */
+  /**
+   * Below this a friction angle other than 0 makes the cohesion terms ill-conditioned (judgement)
+   * [degrees].
+   */
   static final double LEAST_FRICTION_DEGREES = 1;
 
   /** Above this the factors grow faster than any test supports (judgement) [degrees]. */

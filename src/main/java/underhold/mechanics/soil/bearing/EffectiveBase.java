@@ -5,10 +5,11 @@ import underhold.mechanics.soil.Outcome;
 /**
  * The part of the base that carries an eccentric load uniformly.
  *
- * <p>Formula: B' = B - 2 eB, L' = L - 2 eL. Symbols: B, L sides [m]; eB, eL eccentricities [m]. Valid range: the resultant
- * inside the base (e below half the side); for a circle only a central load; for a strip no eccentricity along its run.
- * Accuracy: exact by definition. Source: UFC 3-220-20 (16 January 2025), chapter 5, equations 5-4 to 5-9; basis: cited, seen in
- * a secondary digest. The same source wants e within B/6 under service load: see {@link ContactPressure}.
+ * <p>Formula: B' = B - 2 eB, L' = L - 2 eL. Symbols: B, L sides [m]; eB, eL eccentricities [m].
+ * Valid range: the resultant inside the base (e below half the side); for a circle only a central
+ * load; for a strip no eccentricity along its run. Accuracy: exact by definition. Source: UFC
+ * 3-220-20 (16 January 2025), chapter 5, equations 5-4 to 5-9; basis: cited, seen in a secondary
+ * digest. The same source wants e within B/6 under service load: see {@link ContactPressure}.
  *
  * @param shape plan shape of the footing
  * @param parallelMetres effective side parallel to the horizontal load
@@ -36,7 +37,10 @@ public record EffectiveBase(Footing.Shape shape, double parallelMetres, double a
     return Outcome.of(new EffectiveBase(footing.shape(), width, length));
   }
 
-  /** Share of the actual side below which no effective side is left (judgement, guards the arithmetic). */
+  /**
+   * Share of the actual side below which no effective side is left (judgement, guards the
+   * arithmetic).
+   */
   private static final double NO_WIDTH = 1e-6;
 
   /** The shorter effective side B' [m], which enters the weight term. */
@@ -60,7 +64,10 @@ public record EffectiveBase(Footing.Shape shape, double parallelMetres, double a
     return shape == Footing.Shape.CIRCLE ? Math.PI / 4 * rectangle : rectangle;
   }
 
-  /** Exponent m = (2 + r)/(1 + r) of the inclination factors, r the side parallel to the load over the side across. */
+  /**
+   * Exponent m = (2 + r)/(1 + r) of the inclination factors, r the side parallel to the load over
+   * the side across.
+   */
   double inclinationExponent() {
     double ratio = shape == Footing.Shape.STRIP ? 0 : parallelMetres / acrossMetres;
     return (2 + ratio) / (1 + ratio);

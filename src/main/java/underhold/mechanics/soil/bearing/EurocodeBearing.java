@@ -7,18 +7,21 @@ import underhold.mechanics.soil.Require;
 /**
  * Bearing resistance after EN 1997-1:2004, Annex D (informative).
  *
- * <p>Undrained: R/A' = (pi + 2) cu bc sc ic + q, bc = 1 - 2 a/(pi + 2), sc = 1 + 0.2 B'/L', ic = 0.5 (1 + sqrt(1 - H/(A' cu))).
- * Drained: R/A' = c' Nc bc sc ic + q' Nq bq sq iq + 0.5 g' B' Ng bg sg ig, Ng = 2 (Nq - 1) tan f (rough base), sq = 1 + (B'/L')
- * sin f, sg = 1 - 0.3 B'/L', sc = (sq Nq - 1)/(Nq - 1), bq = bg = (1 - a tan f)^2, bc = bq - (1 - bq)/(Nc tan f), inclination of
- * the power form.
+ * <p>Undrained: R/A' = (pi + 2) cu bc sc ic + q, bc = 1 - 2 a/(pi + 2), sc = 1 + 0.2 B'/L', ic =
+ * 0.5 (1 + sqrt(1 - H/(A' cu))). Drained: R/A' = c' Nc bc sc ic + q' Nq bq sq iq + 0.5 g' B' Ng bg
+ * sg ig, Ng = 2 (Nq - 1) tan f (rough base), sq = 1 + (B'/L') sin f, sg = 1 - 0.3 B'/L', sc = (sq
+ * Nq - 1)/(Nq - 1), bq = bg = (1 - a tan f)^2, bc = bq - (1 - bq)/(Nc tan f), inclination of the
+ * power form.
  *
- * <p>Symbols: as in {@link VesicBearing}; a inclination of the base to the horizontal [radians in the formulas, degrees in the
- * call]. There are no depth factors: depth enters through q only. No partial factors are applied here; give design or
- * characteristic values as the design approach asks.
+ * <p>Symbols: as in {@link VesicBearing}; a inclination of the base to the horizontal [radians in
+ * the formulas, degrees in the call]. There are no depth factors: depth enters through q only. No
+ * partial factors are applied here; give design or characteristic values as the design approach
+ * asks.
  *
- * <p>Valid range: undrained H up to A' cu; drained f from 1 to 50 degrees; a from 0 to 30 degrees (judgement); resultant inside
- * the base. Accuracy: see {@link VesicBearing}. Source: EN 1997-1:2004, Annex D.3 and D.4; basis: cited, secondary digest (bc for
- * drained conditions from memory, verify).
+ * <p>Valid range: undrained H up to A' cu; drained f from 1 to 50 degrees; a from 0 to 30 degrees
+ * (judgement); resultant inside the base. Accuracy: see {@link VesicBearing}. Source: EN
+ * 1997-1:2004, Annex D.3 and D.4; basis: cited, secondary digest (bc for drained conditions from
+ * memory, verify).
  */
 public final class EurocodeBearing {
 
@@ -33,7 +36,9 @@ public final class EurocodeBearing {
     return new BearingFactors(PrandtlReissner.nc(friction), nq, 2 * (nq - 1) * Math.tan(friction));
   }
 
-  /** Resistance per effective area for a level base; undrained when the angle is 0, else drained. */
+  /**
+   * Resistance per effective area for a level base; undrained when the angle is 0, else drained.
+   */
   public static Outcome<BearingCapacity> ultimate(BearingCase question) {
     return ultimate(question, 0);
   }

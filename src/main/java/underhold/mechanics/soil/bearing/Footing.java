@@ -7,7 +7,8 @@ import underhold.mechanics.soil.Require;
  *
  * @param shape plan shape
  * @param widthMetres shorter side B, or the diameter of a circle
- * @param lengthMetres longer side L; 1 m of run for a strip, so that forces on a strip are per metre
+ * @param lengthMetres longer side L; 1 m of run for a strip, so that forces on a strip are per
+ *     metre
  * @param depthMetres depth D of the base below the lower of the ground levels beside it
  */
 public record Footing(Shape shape, double widthMetres, double lengthMetres, double depthMetres) {

@@ -26,7 +26,10 @@ public record FootingLoad(
         Math.abs(Require.finite(eccentricityLengthMetres, "eccentricity along the length", "m"));
   }
 
-  /** A central vertical load: no inclination, no eccentricity; its size does not change the ultimate pressure. */
+  /**
+   * A central vertical load: no inclination, no eccentricity; its size does not change the ultimate
+   * pressure.
+   */
   public static FootingLoad centred() {
     return new FootingLoad(0, 0, 0, 0);
   }

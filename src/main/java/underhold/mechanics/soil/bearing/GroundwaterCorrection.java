@@ -1,23 +1,23 @@
 package underhold.mechanics.soil.bearing;
 
 import underhold.mechanics.soil.Require;
+import underhold.mechanics.soil.Water;
 
 /**
- * Groundwater in a drained bearing calculation: effective overburden at the base and effective unit weight below it.
+ * Groundwater in a drained bearing calculation: effective overburden at the base and effective unit
+ * weight below it.
  *
- * <p>Formula, with water at depth w below the ground surface: overburden s' = g min(w, D) + (gsat - gw) max(D - w, 0); unit
- * weight below: gsat - gw for w up to D; g for w from D + B down; straight line between, (gsat - gw) + (w - D)/B (g - (gsat -
- * gw)).
+ * <p>Formula, with water at depth w below the ground surface: overburden s' = g min(w, D) + (gsat -
+ * gw) max(D - w, 0); unit weight below: gsat - gw for w up to D; g for w from D + B down; straight
+ * line between, (gsat - gw) + (w - D)/B (g - (gsat - gw)).
  *
- * <p>Symbols: D depth of the base [m], B width [m], g moist, gsat saturated unit weight [kN/m3], gw unit weight of water.
- * Assumptions: level water table, no seepage. Valid range: drained analysis only, gsat above gw. Accuracy: the straight line is
- * a convention. Source: when it applies, UFC 3-220-20 (16 January 2025), 5-3.2 (cited, secondary digest); the straight line from
- * memory, verify.
+ * <p>Symbols: D depth of the base [m], B width [m], g moist, gsat saturated unit weight [kN/m3], gw
+ * unit weight of water. Assumptions: level water table, no seepage. Valid range: drained analysis
+ * only, gsat above gw. Accuracy: the straight line is a convention. Source: when it applies, UFC
+ * 3-220-20 (16 January 2025), 5-3.2 (cited, secondary digest); the straight line from memory,
+ * verify.
  */
 public final class GroundwaterCorrection {
-
-  /** Unit weight of water, 9.81 kN/m3 (1000 kg/m3 times 9.81 m/s2). */
-  public static final double WATER_KILONEWTONS_PER_CUBIC_METRE = 9.81;
 
   private GroundwaterCorrection() {}
 
@@ -36,7 +36,7 @@ public final class GroundwaterCorrection {
       Require.positive(moistKilonewtonsPerCubicMetre, "moist unit weight", "kN/m3");
       Require.between(
           saturatedKilonewtonsPerCubicMetre,
-          WATER_KILONEWTONS_PER_CUBIC_METRE,
+          Water.KILONEWTONS_PER_CUBIC_METRE,
           Require.LARGEST,
           "saturated unit weight",
           "kN/m3");
@@ -44,7 +44,7 @@ public final class GroundwaterCorrection {
     }
 
     double buoyant() {
-      return saturatedKilonewtonsPerCubicMetre - WATER_KILONEWTONS_PER_CUBIC_METRE;
+      return saturatedKilonewtonsPerCubicMetre - Water.KILONEWTONS_PER_CUBIC_METRE;
     }
   }
 

@@ -5,9 +5,10 @@ import underhold.mechanics.soil.Outcome;
 /**
  * Load inclination factors of the power form, shared by Vesic and EN 1997-1 Annex D.
  *
- * <p>Formula: iq = b^m, ig = b^(m+1), ic = iq - (1 - iq)/(Nc tan f), with b = 1 - H/(V + A' c' cot f). Symbols: H, V load
- * [kN]; A' effective area [m2]; c' [kPa]; f [degrees]; m = (2 + B'/L')/(1 + B'/L') for H along B'. Valid range: b above 0 (else
- * the base slides) and f above 0. Source: EN 1997-1:2004, Annex D.4; basis: cited, secondary digest.
+ * <p>Formula: iq = b^m, ig = b^(m+1), ic = iq - (1 - iq)/(Nc tan f), with b = 1 - H/(V + A' c' cot
+ * f). Symbols: H, V load [kN]; A' effective area [m2]; c' [kPa]; f [degrees]; m = (2 + B'/L')/(1 +
+ * B'/L') for H along B'. Valid range: b above 0 (else the base slides) and f above 0. Source: EN
+ * 1997-1:2004, Annex D.4; basis: cited, secondary digest.
  */
 final class LoadInclination {
 
@@ -52,8 +53,9 @@ final class LoadInclination {
   }
 
   /**
-   * Undrained: ic = 0.5 (1 + sqrt(1 - H/(A' su))), H at most A' su. Source: EN 1997-1:2004, Annex D.3 (the digest seen gives it
-   * under the undrained clause); Brinch Hansen 1961 uses the same form.
+   * Undrained: ic = 0.5 (1 + sqrt(1 - H/(A' su))), H at most A' su. Source: EN 1997-1:2004, Annex
+   * D.3 (the digest seen gives it under the undrained clause); Brinch Hansen 1961 uses the same
+   * form.
    */
   static Outcome<CorrectionFactors> undrainedRoot(BearingCase question, EffectiveBase base) {
     double horizontal = question.load().horizontalKilonewtons();
@@ -64,7 +66,6 @@ final class LoadInclination {
     if (horizontal > holding) {
       return Outcome.outOfRange("the horizontal load is above A' su: the base slides");
     }
-    return Outcome.of(
-        new CorrectionFactors(0.5 * (1 + Math.sqrt(1 - horizontal / holding)), 1, 1));
+    return Outcome.of(new CorrectionFactors(0.5 * (1 + Math.sqrt(1 - horizontal / holding)), 1, 1));
   }
 }

@@ -5,9 +5,9 @@ import underhold.mechanics.soil.Require;
 /**
  * Reduced strength for local shear in loose or soft ground.
  *
- * <p>Formula: c* = 0.67 c', tan f* = 0.67 tan f'. Symbols: c' [kPa], f' [degrees]. Valid range: loose sand, soft clay. Accuracy:
- * rough; the source warns that it may be too low for sand. Source: UFC 3-220-20 (16 January 2025), 5-3.1.3; basis: cited,
- * secondary digest.
+ * <p>Formula: c* = 0.67 c', tan f* = 0.67 tan f'. Symbols: c' [kPa], f' [degrees]. Valid range:
+ * loose sand, soft clay. Accuracy: rough; the source warns that it may be too low for sand. Source:
+ * UFC 3-220-20 (16 January 2025), 5-3.1.3; basis: cited, secondary digest.
  *
  * @param cohesionKilopascals reduced cohesion c*
  * @param frictionAngleDegrees reduced angle f*

@@ -6,15 +6,17 @@ import underhold.mechanics.soil.Outcome;
 /**
  * Ultimate bearing capacity after Meyerhof.
  *
- * <p>Formula: q = c Nc sc dc ic + s Nq sq dq iq + 0.5 g B' Ng sg dg ig, with Ng = (Nq - 1) tan(1.4 f); Kp = tan^2(45 + f/2); sc =
- * 1 + 0.2 Kp B'/L'; sq = sg = 1 + 0.1 Kp B'/L' for f of 10 degrees and above; dc = 1 + 0.2 sqrt(Kp) D/B; dq = dg = 1 + 0.1
- * sqrt(Kp) D/B for f of 10 degrees and above; ic = iq = (1 - t/90)^2, ig = (1 - t/f)^2 with t = atan(H/V) in degrees.
+ * <p>Formula: q = c Nc sc dc ic + s Nq sq dq iq + 0.5 g B' Ng sg dg ig, with Ng = (Nq - 1) tan(1.4
+ * f); Kp = tan^2(45 + f/2); sc = 1 + 0.2 Kp B'/L'; sq = sg = 1 + 0.1 Kp B'/L' for f of 10 degrees
+ * and above; dc = 1 + 0.2 sqrt(Kp) D/B; dq = dg = 1 + 0.1 sqrt(Kp) D/B for f of 10 degrees and
+ * above; ic = iq = (1 - t/90)^2, ig = (1 - t/f)^2 with t = atan(H/V) in degrees.
  *
- * <p>Symbols: as in {@link VesicBearing}. Assumptions: general shear, uniform level ground. Below 10 degrees sq, sg, dq, dg are
- * taken as 1, on the safe side. D/B is credited up to 1 only (judgement: the linear growth has no stated end). ig is 0 when the
- * load is steeper than f. Valid range: f = 0 or 1 to 50 degrees, resultant inside the base; sliding is a separate check. Accuracy:
- * see {@link VesicBearing}. Source: G. G. Meyerhof, Some Recent Research on the Bearing Capacity of Foundations, Canadian
- * Geotechnical Journal, 1963; basis: from memory, verify.
+ * <p>Symbols: as in {@link VesicBearing}. Assumptions: general shear, uniform level ground. Below
+ * 10 degrees sq, sg, dq, dg are taken as 1, on the safe side. D/B is credited up to 1 only
+ * (judgement: the linear growth has no stated end). ig is 0 when the load is steeper than f. Valid
+ * range: f = 0 or 1 to 50 degrees, resultant inside the base; sliding is a separate check.
+ * Accuracy: see {@link VesicBearing}. Source: G. G. Meyerhof, Some Recent Research on the Bearing
+ * Capacity of Foundations, Canadian Geotechnical Journal, 1963; basis: from memory, verify.
  */
 public final class MeyerhofBearing {
 
@@ -34,7 +36,10 @@ public final class MeyerhofBearing {
         PrandtlReissner.nc(friction), nq, (nq - 1) * Math.tan(1.4 * friction));
   }
 
-  /** Ultimate capacity of a case; out of range when the base overturns or the angle is outside 0, 1 to 50. */
+  /**
+   * Ultimate capacity of a case; out of range when the base overturns or the angle is outside 0, 1
+   * to 50.
+   */
   public static Outcome<BearingCapacity> ultimate(BearingCase question) {
     return BearingRange.check(question).map(base -> sum(question, base));
   }
@@ -46,9 +51,7 @@ public final class MeyerhofBearing {
     boolean frictional = ground.frictionAngleDegrees() >= FACTORS_FROM_DEGREES;
     double depthRatio = question.footing().depthRatio();
     double credited =
-        question.depthEffect() == DepthEffect.CREDITED
-            ? Math.min(depthRatio, MOST_DEPTH_RATIO)
-            : 0;
+        question.depthEffect() == DepthEffect.CREDITED ? Math.min(depthRatio, MOST_DEPTH_RATIO) : 0;
     List<String> remarks =
         credited > 0 && credited < depthRatio
             ? List.of("depth credited to D/B = 1 although D/B is larger (judgement)")

@@ -6,14 +6,16 @@ import underhold.mechanics.soil.Outcome;
 /**
  * Ultimate bearing capacity after Terzaghi.
  *
- * <p>Formula: q = sc c Nc + s Nq + 0.5 sg g B' Ng with shape factors (sc, sg): strip 1, 1; square 1.3, 0.8; circle 1.3, 0.6. Nq =
- * a^2/(2 cos^2(45 + f/2)), a = exp((0.75 pi - f/2) tan f); Nc = (Nq - 1) cot f, 5.7 at f = 0. Ng has no closed form: authors
- * print different tables, so it is an input (see {@link TerzaghiWeightFactor}).
+ * <p>Formula: q = sc c Nc + s Nq + 0.5 sg g B' Ng with shape factors (sc, sg): strip 1, 1; square
+ * 1.3, 0.8; circle 1.3, 0.6. Nq = a^2/(2 cos^2(45 + f/2)), a = exp((0.75 pi - f/2) tan f); Nc = (Nq
+ * - 1) cot f, 5.7 at f = 0. Ng has no closed form: authors print different tables, so it is an
+ * input (see {@link TerzaghiWeightFactor}).
  *
- * <p>Symbols: as in {@link VesicBearing}. Assumptions: rough base, general shear, no strength above the base (no depth factor),
- * vertical load (no inclination factor). Valid range: strip, square, circle; f = 0 or 1 to 50 degrees; no horizontal load.
- * Accuracy: see {@link VesicBearing}. Source: shape factors UFC 3-220-20 (16 January 2025), Table 5-5; basis: cited, secondary
- * digest. Nc and Nq: K. Terzaghi, Theoretical Soil Mechanics, 1943; basis: from memory, verify.
+ * <p>Symbols: as in {@link VesicBearing}. Assumptions: rough base, general shear, no strength above
+ * the base (no depth factor), vertical load (no inclination factor). Valid range: strip, square,
+ * circle; f = 0 or 1 to 50 degrees; no horizontal load. Accuracy: see {@link VesicBearing}. Source:
+ * shape factors UFC 3-220-20 (16 January 2025), Table 5-5; basis: cited, secondary digest. Nc and
+ * Nq: K. Terzaghi, Theoretical Soil Mechanics, 1943; basis: from memory, verify.
  */
 public final class TerzaghiBearing {
 

@@ -6,17 +6,19 @@ import underhold.mechanics.soil.Outcome;
 /**
  * Ultimate bearing capacity after Vesic.
  *
- * <p>Formula: q = c Nc sc dc ic + s Nq sq dq iq + 0.5 g B' Ng sg dg ig, with Ng = 2 (Nq + 1) tan f; sc = 1 + (B'/L')(Nq/Nc), sq
- * = 1 + (B'/L') tan f, sg = 1 - 0.4 B'/L'; depth as {@link CohesionDepthFactor}; inclination of the power form, and ic = 1 - m
- * H/(A' su Nc) at f = 0.
+ * <p>Formula: q = c Nc sc dc ic + s Nq sq dq iq + 0.5 g B' Ng sg dg ig, with Ng = 2 (Nq + 1) tan f;
+ * sc = 1 + (B'/L')(Nq/Nc), sq = 1 + (B'/L') tan f, sg = 1 - 0.4 B'/L'; depth as {@link
+ * CohesionDepthFactor}; inclination of the power form, and ic = 1 - m H/(A' su Nc) at f = 0.
  *
- * <p>Symbols: c cohesion [kPa], s overburden at the base [kPa], g unit weight below the base [kN/m3], B', L' effective sides
- * [m], A' effective area [m2], f angle of shearing resistance [degrees], H, V load [kN], m inclination exponent.
+ * <p>Symbols: c cohesion [kPa], s overburden at the base [kPa], g unit weight below the base
+ * [kN/m3], B', L' effective sides [m], A' effective area [m2], f angle of shearing resistance
+ * [degrees], H, V load [kN], m inclination exponent.
  *
- * <p>Assumptions: general shear, uniform ground to a depth of about B below the base, level ground and base. Valid range: f = 0
- * or 1 to 50 degrees, resultant inside the base. Accuracy: ultimate values of different authors differ by 10 to 50 %; use a
- * factor of safety. Source: A. S. Vesic, Analysis of Ultimate Loads of Shallow Foundations, ASCE 1973; basis: from memory,
- * verify (the shape factors reproduce published test values).
+ * <p>Assumptions: general shear, uniform ground to a depth of about B below the base, level ground
+ * and base. Valid range: f = 0 or 1 to 50 degrees, resultant inside the base. Accuracy: ultimate
+ * values of different authors differ by 10 to 50 %; use a factor of safety. Source: A. S. Vesic,
+ * Analysis of Ultimate Loads of Shallow Foundations, ASCE 1973; basis: from memory, verify (the
+ * shape factors reproduce published test values).
  */
 public final class VesicBearing {
 
@@ -24,7 +26,9 @@ public final class VesicBearing {
   public enum CohesionDepthFactor {
     /** dc = 1 + 0.4 k, as in Bowles; from memory, verify. */
     LINEAR,
-    /** dc = dq - (1 - dq)/(Nc tan f), as in Das; from memory, verify. At f = 0 both are 1 + 0.4 k. */
+    /**
+     * dc = dq - (1 - dq)/(Nc tan f), as in Das; from memory, verify. At f = 0 both are 1 + 0.4 k.
+     */
     FROM_SURCHARGE_FACTOR
   }
 
@@ -34,11 +38,13 @@ public final class VesicBearing {
   public static BearingFactors factors(double frictionAngleDegrees) {
     double friction = Math.toRadians(frictionAngleDegrees);
     double nq = PrandtlReissner.nq(friction);
-    return new BearingFactors(
-        PrandtlReissner.nc(friction), nq, 2 * (nq + 1) * Math.tan(friction));
+    return new BearingFactors(PrandtlReissner.nc(friction), nq, 2 * (nq + 1) * Math.tan(friction));
   }
 
-  /** Ultimate capacity of a case; out of range when the base slides or overturns or the angle is outside 0, 1 to 50. */
+  /**
+   * Ultimate capacity of a case; out of range when the base slides or overturns or the angle is
+   * outside 0, 1 to 50.
+   */
   public static Outcome<BearingCapacity> ultimate(
       BearingCase question, CohesionDepthFactor depthRule) {
     return BearingRange.check(question)
@@ -77,8 +83,7 @@ public final class VesicBearing {
     if (horizontal > holding) {
       return Outcome.outOfRange("the horizontal load is above A' su: the base slides");
     }
-    double reduction =
-        base.inclinationExponent() * horizontal / (holding * PrandtlReissner.nc(0));
+    double reduction = base.inclinationExponent() * horizontal / (holding * PrandtlReissner.nc(0));
     return LoadInclination.withCohesion(question, 1 - reduction, 1, 1);
   }
 }

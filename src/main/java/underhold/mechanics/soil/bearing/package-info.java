@@ -1,4 +1,7 @@
-/** Bearing capacity of shallow foundations: one class an author, with the factors of that author only. */
+/**
+ * Bearing capacity of shallow foundations: one class an author, with the factors of that author
+ * only.
+ */
 @NullMarked
 package underhold.mechanics.soil.bearing;
 

@@ -1,4 +1,7 @@
-/** Stress in an elastic half-space under surface loads (Boussinesq), used for checks and for settlement. */
+/**
+ * Stress in an elastic half-space under surface loads (Boussinesq), used for checks and for
+ * settlement.
+ */
 @NullMarked
 package underhold.mechanics.soil.stress;
 
