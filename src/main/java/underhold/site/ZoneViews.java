@@ -1,6 +1,7 @@
 package underhold.site;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** Makes the flat view of a zone's facts that rules and sizing read. */
@@ -19,6 +20,11 @@ public final class ZoneViews {
    */
   public static FactView cautious(FactView known) {
     return derived(Assumptions.added(known), GroundProfile.NONE);
+  }
+
+  /** The facts from which a fact may follow by calculation; empty where rules make it. */
+  public static List<String> sources(String target) {
+    return List.of();
   }
 
   /** What was stated, nothing else; the zone's own word overrides the site's. */

@@ -1,0 +1,44 @@
+package underhold.advice;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import underhold.site.FactView;
+import underhold.site.ZoneViews;
+
+/** Traces an open fact back to the facts a person would have to find out. */
+public final class FactRoots {
+  private final RulePack pack;
+
+  public FactRoots(RulePack pack) {
+    this.pack = pack;
+  }
+
+  /**
+   * The facts to ask for so that those named become known, in the order met; facts that are known
+   * are left out, and so are rules that can no longer fire.
+   */
+  public List<String> ask(List<String> names, FactView view) {
+    Set<String> seen = new LinkedHashSet<>();
+    List<String> roots = new ArrayList<>();
+    names.forEach(name -> visit(name, view, seen, roots));
+    return roots;
+  }
+
+  private void visit(String name, FactView view, Set<String> seen, List<String> roots) {
+    if (!seen.add(name) || view.fact(name).value() != null) {
+      return;
+    }
+    if (!view.fact(name).definition().derived()) {
+      roots.add(name);
+      return;
+    }
+    for (Rule rule : pack.rules()) {
+      if (name.equals(rule.action().fact()) && rule.holds(view, pack.limits()) == Truth.OPEN) {
+        rule.facts().forEach(fact -> visit(fact, view, seen, roots));
+      }
+    }
+    ZoneViews.sources(name).forEach(fact -> visit(fact, view, seen, roots));
+  }
+}

@@ -1,0 +1,213 @@
+package underhold.advice;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import underhold.site.Fact;
+import underhold.site.FactDefinition;
+import underhold.site.FactValue;
+import underhold.site.FactView;
+import underhold.site.Origin;
+import underhold.site.ZoneViews;
+
+/**
+ * Runs a rule pack on the facts of a zone, twice: on what is known, which scores; and with the
+ * worse values assumed, which only warns and asks.
+ */
+public final class Screener {
+  private final RuleEngine engine;
+  private final RulePack pack;
+  private final FactRoots roots;
+
+  public Screener(RuleEngine engine) {
+    this.engine = engine;
+    this.pack = engine.pack();
+    this.roots = new FactRoots(pack);
+  }
+
+  public RulePack pack() {
+    return pack;
+  }
+
+  /** All that the rules say of a zone. */
+  public Screening screen(FactView facts, Wording wording) {
+    Derived known = derive(facts, Origin.DERIVED, wording);
+    List<Rule> fired = engine.fire(known.view, Rule.Phase.SCREEN);
+    FactView settled = settle(known.view, fired);
+    List<Rule> last = engine.fire(settled, Rule.Phase.SETTLE);
+    List<Finding> findings = new ArrayList<>();
+    fired.forEach(rule -> findings.add(wording.finding(rule, settled, false)));
+    last.forEach(rule -> findings.add(wording.finding(rule, settled, false)));
+    return new Screening(
+        settled,
+        known.findings,
+        findings,
+        assumed(settled, new HashSet<>(fired), wording),
+        holds(settled, fired, wording),
+        nearMisses(settled, wording),
+        known.conflicts);
+  }
+
+  /** Only what counts in a ranking: for trials of many sites. */
+  public Screening score(FactView facts, Wording wording) {
+    Derived known = derive(facts, Origin.DERIVED, wording);
+    List<Rule> fired = engine.fire(known.view, Rule.Phase.SCREEN);
+    FactView settled = settle(known.view, fired);
+    List<Finding> findings = new ArrayList<>();
+    fired.forEach(rule -> findings.add(bare(rule)));
+    engine.fire(settled, Rule.Phase.SETTLE).forEach(rule -> findings.add(bare(rule)));
+    return new Screening(
+        settled,
+        List.of(),
+        findings,
+        List.of(),
+        holds(settled, fired, wording),
+        List.of(),
+        known.conflicts);
+  }
+
+  private static Finding bare(Rule rule) {
+    return new Finding(rule, "", "", List.of(), List.of(), false);
+  }
+
+  private List<Finding> assumed(FactView known, Set<Rule> fired, Wording wording) {
+    Derived cautious = derive(ZoneViews.cautious(known), Origin.ASSUMED, wording);
+    List<Finding> assumed = new ArrayList<>();
+    for (Rule rule : engine.fire(cautious.view, Rule.Phase.SCREEN)) {
+      if (!fired.contains(rule)) {
+        assumed.add(wording.finding(rule, cautious.view, true));
+      }
+    }
+    return assumed;
+  }
+
+  /** A view completed by the rules that derive facts, and the findings of those rules. */
+  private record Derived(FactView view, List<Finding> findings, List<String> conflicts) {}
+
+  private Derived derive(FactView start, Origin origin, Wording wording) {
+    FactView view = start;
+    List<Finding> findings = new ArrayList<>();
+    List<String> conflicts = new ArrayList<>();
+    Set<String> told = new HashSet<>();
+    boolean changed = true;
+    while (changed) { // ends: each round makes at least one more fact known
+      Map<String, Fact> found = new LinkedHashMap<>();
+      for (Rule rule : engine.fire(view, Rule.Phase.DERIVE)) {
+        Fact fact = fact(rule, view, origin, wording);
+        Fact before = view.fact(fact.name());
+        Fact earlier = before.value() == null ? found.get(fact.name()) : before;
+        if (earlier == null) {
+          found.put(fact.name(), fact);
+        } else if (before.origin() != Origin.STATED && !earlier.text().equals(fact.text())) {
+          conflicts.add(
+              fact.name()
+                  + " is "
+                  + earlier.text()
+                  + ", but "
+                  + rule.id()
+                  + " says "
+                  + fact.text());
+        }
+        boolean gives = earlier == null || earlier.text().equals(fact.text());
+        if (gives && before.origin() != Origin.STATED && told.add(rule.id())) {
+          findings.add(wording.finding(rule, view, origin == Origin.ASSUMED));
+        }
+      }
+      changed = !found.isEmpty();
+      view = view.with(List.copyOf(found.values()));
+    }
+    return new Derived(view, findings, conflicts);
+  }
+
+  private static Fact fact(Rule rule, FactView view, Origin origin, Wording wording) {
+    String name = required(rule.action().fact(), rule);
+    String value = required(rule.action().value(), rule);
+    FactDefinition definition = view.dictionary().require(name);
+    String how = wording.reason(rule, view) + " [" + rule.id() + "]";
+    return new Fact(definition, origin, new FactValue.Choice(value), how);
+  }
+
+  private static String required(@Nullable String text, Rule rule) {
+    if (text == null) {
+      throw new IllegalStateException(rule.id() + " derives nothing");
+    }
+    return text;
+  }
+
+  /** Adds whether any ordinary option is left. */
+  private FactView settle(FactView view, List<Rule> fired) {
+    Set<SupportOption> out = ruledOut(fired);
+    boolean left = pack.weights().costOrder().stream().anyMatch(option -> !out.contains(option));
+    FactDefinition definition = view.dictionary().require("ordinaryOptionsLeft");
+    String how =
+        left ? "At least one option is not ruled out." : "Every other option is ruled out.";
+    return view.with(
+        new Fact(definition, Origin.DERIVED, new FactValue.Choice(left ? "yes" : "no"), how));
+  }
+
+  private static Set<SupportOption> ruledOut(List<Rule> fired) {
+    Set<SupportOption> out = new HashSet<>();
+    fired.stream()
+        .filter(rule -> rule.effect() == Effect.RULE_OUT)
+        .forEach(rule -> out.addAll(rule.action().options()));
+    return out;
+  }
+
+  private Map<SupportOption, List<Hold>> holds(FactView view, List<Rule> fired, Wording wording) {
+    Set<SupportOption> out = ruledOut(fired);
+    Map<SupportOption, List<Hold>> holds = new EnumMap<>(SupportOption.class);
+    for (Rule rule : pack.rules()) {
+      if (rule.hold() == Rule.Hold.NEVER || rule.holds(view, pack.limits()) != Truth.OPEN) {
+        continue;
+      }
+      List<Condition> open =
+          rule.conditions().stream()
+              .filter(c -> c.holds(view, pack.limits()) == Truth.OPEN)
+              .toList();
+      if (rule.hold() == Rule.Hold.PARTLY && open.size() == rule.conditions().size()) {
+        continue;
+      }
+      List<String> names = open.stream().map(Condition::fact).toList();
+      List<String> labels = open.stream().map(c -> wording.wanted(c, view)).toList();
+      Hold hold =
+          new Hold(
+              rule,
+              names,
+              roots.ask(names, view),
+              "Open: it would be ruled out if " + String.join(" and ", labels) + ".");
+      for (SupportOption option : rule.action().options()) {
+        if (!out.contains(option)) {
+          holds.computeIfAbsent(option, key -> new ArrayList<>()).add(hold);
+        }
+      }
+    }
+    return holds;
+  }
+
+  private List<NearMiss> nearMisses(FactView view, Wording wording) {
+    List<NearMiss> misses = new ArrayList<>();
+    for (Rule rule : pack.rules()) {
+      List<Condition> failed =
+          rule.conditions().stream()
+              .filter(c -> c.holds(view, pack.limits()) != Truth.TRUE)
+              .toList();
+      if (failed.size() == 1
+          && (rule.conditions().size() > 1 || failed.get(0).operator().isNumeric())) {
+        Condition condition = failed.get(0);
+        misses.add(
+            new NearMiss(
+                rule,
+                condition,
+                condition.holds(view, pack.limits()),
+                view.fact(condition.fact()).text(),
+                wording.miss(condition, view)));
+      }
+    }
+    return misses;
+  }
+}

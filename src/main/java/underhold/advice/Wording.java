@@ -1,0 +1,156 @@
+package underhold.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import underhold.quantity.QuantityPrinter;
+import underhold.quantity.UnitSystem;
+import underhold.site.Fact;
+import underhold.site.FactDefinition;
+import underhold.site.FactValue;
+import underhold.site.FactView;
+
+/** Puts rules, conditions and facts into words, with the site's own numbers in the user's units. */
+public final class Wording {
+  private static final Pattern PLACEHOLDER = Pattern.compile("\\{(limit:)?([^{}]*)\\}");
+
+  private final RulePack pack;
+  private final UnitSystem units;
+
+  public Wording(RulePack pack, UnitSystem units) {
+    this.pack = pack;
+    this.units = units;
+  }
+
+  public UnitSystem units() {
+    return units;
+  }
+
+  /** The reason of a rule, filled in. */
+  public String reason(Rule rule, FactView view) {
+    Matcher matcher = PLACEHOLDER.matcher(rule.because());
+    StringBuilder text = new StringBuilder();
+    while (matcher.find()) {
+      String name = matcher.group(2);
+      String filled =
+          matcher.group(1) != null
+              ? pack.limits().require(name).text(units)
+              : value(view.fact(name));
+      matcher.appendReplacement(text, Matcher.quoteReplacement(filled));
+    }
+    matcher.appendTail(text);
+    return sentence(text.toString());
+  }
+
+  /** The value of a fact as prose: words without hyphens, amounts as typed. */
+  public static String value(Fact fact) {
+    return fact.value() instanceof FactValue.Choice choice
+        ? Texts.prose(choice.text())
+        : fact.text();
+  }
+
+  /** A finding: the rule's words plus the facts and limits it matched. */
+  Finding finding(Rule rule, FactView view, boolean assumed) {
+    List<Matched> facts = new ArrayList<>();
+    List<MatchedLimit> limits = new ArrayList<>();
+    for (String name : rule.facts()) {
+      Fact fact = view.fact(name);
+      facts.add(
+          new Matched(name, fact.definition().label(), fact.text(), fact.origin(), fact.how()));
+    }
+    for (Condition condition : rule.conditions()) {
+      if (condition.operator().isNumeric()) {
+        Limit limit = pack.limits().require(condition.limitName());
+        limits.add(new MatchedLimit(limit.name(), limit.label(), limit.text(units), limit.basis()));
+      }
+    }
+    return new Finding(
+        rule, reason(rule, view), pack.cite(rule.citations()), facts, limits, assumed);
+  }
+
+  /** What a condition asks for, as prose: {@code pit depth at most 3 m}. */
+  public String wanted(Condition condition, FactView view) {
+    FactDefinition definition = view.dictionary().require(condition.fact());
+    return definition.label()
+        + ' '
+        + switch (condition.operator()) {
+          case UNKNOWN -> "unknown";
+          case IS, IN -> either(condition.words());
+          case BELOW -> "below " + limit(condition);
+          case AT_MOST -> "at most " + limit(condition);
+          case ABOVE -> "above " + limit(condition);
+          case AT_LEAST -> "at least " + limit(condition);
+        };
+  }
+
+  /** What would make a condition fail, as prose: {@code pit depth were above 3 m}. */
+  public String otherwise(Condition condition, FactView view) {
+    FactDefinition definition = view.dictionary().require(condition.fact());
+    return definition.label()
+        + " were "
+        + switch (condition.operator()) {
+          case UNKNOWN -> "known";
+          case IS, IN ->
+              either(
+                  definition.values().stream()
+                      .map(FactDefinition.Allowed::value)
+                      .filter(value -> !condition.words().contains(value))
+                      .toList());
+          case BELOW -> "at least " + limit(condition);
+          case AT_MOST -> "above " + limit(condition);
+          case ABOVE -> "no more than " + limit(condition);
+          case AT_LEAST -> "below " + limit(condition);
+        };
+  }
+
+  /** What a condition found, what it wanted, and by how much a number missed. */
+  String miss(Condition condition, FactView view) {
+    Fact fact = view.fact(condition.fact());
+    String text = fact.definition().label() + " is " + value(fact) + ", not " + tail(condition);
+    Double number = view.number(fact.definition().index());
+    if (number == null || !condition.operator().isNumeric()) {
+      return text;
+    }
+    Limit limit = pack.limits().require(condition.limitName());
+    double by = Math.abs(number - limit.si());
+    return text + " (by " + amount(by, fact.definition()) + ")";
+  }
+
+  private String tail(Condition condition) {
+    return switch (condition.operator()) {
+      case UNKNOWN -> "unknown";
+      case IS, IN -> either(condition.words());
+      case BELOW -> "below " + limit(condition);
+      case AT_MOST -> "at most " + limit(condition);
+      case ABOVE -> "above " + limit(condition);
+      case AT_LEAST -> "at least " + limit(condition);
+    };
+  }
+
+  private String limit(Condition condition) {
+    return pack.limits().require(condition.limitName()).text(units);
+  }
+
+  private String amount(double si, FactDefinition definition) {
+    FactDefinition.Range range = definition.requireRange();
+    return range.fine()
+        ? QuantityPrinter.printFine(si, range.measure(), units)
+        : QuantityPrinter.print(si, range.measure(), units);
+  }
+
+  private static String either(List<String> words) {
+    List<String> prose = words.stream().map(Texts::prose).toList();
+    if (prose.isEmpty()) {
+      return "anything else";
+    }
+    int last = prose.size() - 1;
+    return last == 0
+        ? prose.get(0)
+        : String.join(", ", prose.subList(0, last)) + " or " + prose.get(last);
+  }
+
+  private static String sentence(String text) {
+    return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  }
+}

@@ -1,0 +1,65 @@
+package underhold.consult;
+
+import java.util.List;
+import underhold.site.FactDefinition;
+import underhold.site.Origin;
+
+/**
+ * A fact that nobody knows and that could change the answer.
+ *
+ * @param fact what the dictionary says of it
+ * @param origin assumed or unknown
+ * @param answers what each value tried would lead to
+ * @param leaderChanges how many of the values tried put another option first
+ * @param standingsChanged how many options would change their standing under some value
+ * @param scoreMoved the most points by which some value would move an option
+ * @param frees the ids of the options held that wait for it
+ */
+public record OpenQuestion(
+    FactDefinition fact,
+    Origin origin,
+    List<Answer> answers,
+    int leaderChanges,
+    int standingsChanged,
+    int scoreMoved,
+    List<String> frees) {
+  public OpenQuestion {
+    answers = List.copyOf(answers);
+    frees = List.copyOf(frees);
+  }
+
+  /**
+   * What a value would lead to.
+   *
+   * @param value the value tried, as text of the dictionary
+   * @param leader the id of the option that would lead; empty where none would
+   */
+  public record Answer(String value, String leader) {}
+
+  /** How much hangs on it; the larger, the sooner it is asked. */
+  int weight() {
+    return 1000 * Math.min(leaderChanges, 5)
+        + 300 * frees.size()
+        + 100 * standingsChanged
+        + scoreMoved;
+  }
+
+  /** Whether some answer would put another option first, or free or rule out an option. */
+  public boolean decides() {
+    return leaderChanges > 0 || standingsChanged > 0 || !frees.isEmpty();
+  }
+
+  /** What could change, in one clause. */
+  public String stake() {
+    if (leaderChanges > 0) {
+      return "could put another option first";
+    }
+    if (!frees.isEmpty()) {
+      return "frees or rules out " + String.join(", ", frees);
+    }
+    if (standingsChanged > 0) {
+      return "could rule an option in or out";
+    }
+    return "could move a score by " + scoreMoved + (scoreMoved == 1 ? " point" : " points");
+  }
+}

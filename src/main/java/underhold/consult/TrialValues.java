@@ -1,0 +1,68 @@
+package underhold.consult;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import underhold.advice.Condition;
+import underhold.advice.Limits;
+import underhold.advice.Rule;
+import underhold.advice.RulePack;
+import underhold.quantity.Quantity;
+import underhold.site.FactDefinition;
+import underhold.site.FactKind;
+import underhold.site.FactValue;
+
+/**
+ * The values tried for an unknown fact: every word of the dictionary; for an amount the limits the
+ * rules compare it with, just below, at and above, and a spread over its range.
+ */
+final class TrialValues {
+  private static final double[] SPREAD = {0.0, 0.01, 0.03, 0.06, 0.1, 0.2, 0.5};
+  private static final double NEAR = 0.1;
+
+  private final RulePack pack;
+
+  TrialValues(RulePack pack) {
+    this.pack = pack;
+  }
+
+  List<FactValue> of(FactDefinition definition) {
+    if (!definition.kind().isNumber()) {
+      return definition.values().stream()
+          .map(allowed -> (FactValue) new FactValue.Choice(allowed.value()))
+          .toList();
+    }
+    if (definition.kind() == FactKind.SLOPE) {
+      return List.of();
+    }
+    FactDefinition.Range range = definition.requireRange();
+    List<FactValue> values = new ArrayList<>();
+    for (double si : numbers(definition, range)) {
+      values.add(new FactValue.Amount(Quantity.of(si, range.measure(), range.siUnit())));
+    }
+    return values;
+  }
+
+  private TreeSet<Double> numbers(FactDefinition definition, FactDefinition.Range range) {
+    TreeSet<Double> numbers = new TreeSet<>();
+    Limits limits = pack.limits();
+    for (Rule rule : pack.rules()) {
+      for (Condition condition : rule.conditions()) {
+        if (condition.fact().equals(definition.name()) && condition.operator().isNumeric()) {
+          double limit = limits.require(condition.limitName()).si();
+          double step = limit == 0 ? NEAR : NEAR * Math.abs(limit);
+          numbers.add(limit - step);
+          numbers.add(limit);
+          numbers.add(limit + step);
+        }
+      }
+    }
+    if (numbers.isEmpty()) {
+      for (double part : SPREAD) {
+        numbers.add(range.min() + part * (range.max() - range.min()));
+      }
+    }
+    numbers.removeIf(si -> si < range.min() || si > range.max());
+    return numbers;
+  }
+}

@@ -1,0 +1,52 @@
+package underhold.consult;
+
+import java.util.List;
+import java.util.stream.Stream;
+import underhold.advice.Effect;
+import underhold.advice.Finding;
+import underhold.advice.Ranking;
+import underhold.advice.Screening;
+import underhold.advice.SupportOption;
+import underhold.site.FactView;
+
+/**
+ * What is advised of one zone.
+ *
+ * @param name the zone's name
+ * @param screening what the rules said
+ * @param ranking the options in rank order
+ * @param questions the open questions, those that could change most first
+ */
+public record ZoneAdvice(
+    String name, Screening screening, Ranking ranking, OpenQuestions questions) {
+
+  /** The facts, with what follows from them. */
+  public FactView view() {
+    return screening.view();
+  }
+
+  /** The requirements that hold for an option still in play, on known facts first. */
+  public List<Finding> conditions() {
+    return told(Effect.REQUIRE);
+  }
+
+  /** The cautions that hold for an option still in play, on known facts first. */
+  public List<Finding> cautions() {
+    return told(Effect.CAUTION);
+  }
+
+  private List<Finding> told(Effect effect) {
+    return Stream.concat(screening.findings().stream(), screening.assumed().stream())
+        .filter(finding -> finding.effect() == effect)
+        .filter(finding -> optionsInPlay(finding).findAny().isPresent())
+        .toList();
+  }
+
+  /** The options a finding concerns that are not ruled out. */
+  public Stream<SupportOption> optionsInPlay(Finding finding) {
+    return ranking.options().stream()
+        .filter(advice -> advice.standing() != underhold.advice.Standing.RULED_OUT)
+        .map(underhold.advice.OptionAdvice::option)
+        .filter(finding.rule()::concerns);
+  }
+}
