@@ -34,9 +34,15 @@ final class BearingDerivations {
 
   static final List<Derivation> ALL =
       List.of(
-          new Derivation("bearingDepth", BearingDerivations::bearingDepth),
-          new Derivation("bearingKind", BearingDerivations::bearingKind),
-          new Derivation("rockDepth", BearingDerivations::rockDepth));
+          new Derivation(
+              "bearingDepth",
+              List.of("foundingDepth", "excavationDepth"),
+              BearingDerivations::bearingDepth),
+          new Derivation(
+              "bearingKind",
+              List.of("foundingDepth", "excavationDepth"),
+              BearingDerivations::bearingKind),
+          new Derivation("rockDepth", List.of("foundingDepth"), BearingDerivations::rockDepth));
 
   private BearingDerivations() {}
 

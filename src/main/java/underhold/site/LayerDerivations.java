@@ -24,13 +24,30 @@ final class LayerDerivations {
 
   static final List<Derivation> ALL =
       List.of(
-          new Derivation("soilAtFooting", LayerDerivations::soilAtFooting),
-          new Derivation("worstSoil", LayerDerivations::worstSoil),
-          new Derivation("standUp", LayerDerivations::standUp),
-          new Derivation("permeability", LayerDerivations::permeability),
-          new Derivation("undrainedStrength", LayerDerivations::undrainedStrength),
-          new Derivation("soilUnitWeight", LayerDerivations::soilUnitWeight),
-          new Derivation("edgeGround", LayerDerivations::edgeGround));
+          new Derivation(
+              "soilAtFooting", List.of("foundingDepth"), LayerDerivations::soilAtFooting),
+          new Derivation(
+              "worstSoil",
+              List.of("foundingDepth", "excavationDepth", "bearingDepth"),
+              LayerDerivations::worstSoil),
+          new Derivation(
+              "standUp",
+              List.of("foundingDepth", "excavationDepth", "bearingDepth"),
+              LayerDerivations::standUp),
+          new Derivation(
+              "permeability",
+              List.of("foundingDepth", "excavationDepth", "bearingDepth"),
+              LayerDerivations::permeability),
+          new Derivation(
+              "undrainedStrength",
+              List.of("foundingDepth", "excavationDepth"),
+              LayerDerivations::undrainedStrength),
+          new Derivation(
+              "soilUnitWeight", List.of("excavationDepth"), LayerDerivations::soilUnitWeight),
+          new Derivation(
+              "edgeGround",
+              List.of("foundingDepth", "excavationDepth", "excavationBelowFooting"),
+              LayerDerivations::edgeGround));
 
   private LayerDerivations() {}
 

@@ -74,7 +74,7 @@ public final class SiteChecks {
       Set<String> facts = new TreeSet<>(inputs.read());
       facts.remove("excavationPosition");
       facts.add(derivation.target());
-      if (reported.add(facts)) {
+      if (reported.add(Set.copyOf(facts))) {
         String text =
             stated.definition().label()
                 + " is stated as "
