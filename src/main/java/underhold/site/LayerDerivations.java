@@ -1,5 +1,6 @@
 package underhold.site;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -169,7 +170,7 @@ final class LayerDerivations {
         "soilUnitWeight",
         weightTimesThickness / depth.si(),
         "mean above " + in.show("excavationDepth") + " of: " + working,
-        java.util.Arrays.copyOf(weights, count));
+        Arrays.copyOf(weights, count));
   }
 
   /** Rock where every layer the edge shows is sound rock, earth where none is. */

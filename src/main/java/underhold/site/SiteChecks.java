@@ -14,6 +14,9 @@ public final class SiteChecks {
   private static final List<String> DEPTHS =
       List.of("excavationDepth", "foundingDepth", "excavationBelowFooting");
 
+  /** Facts that follow by judgement, which a stated one may override. */
+  private static final Set<String> JUDGED = Set.of("bearingDepth", "bearingKind");
+
   private final Site site;
   private final FactDictionary dictionary;
   private final Problems problems;
@@ -47,7 +50,12 @@ public final class SiteChecks {
   private void zone(int index) {
     Zone zone = site.zones().get(index);
     FactView known = ZoneViews.known(site, zone, dictionary);
-    againstDerived(index, known, ZoneViews.ground(site, zone));
+    GroundProfile ground = ZoneViews.ground(site, zone);
+    againstDerived(index, known, ground);
+    String bearing = BearingCheck.contradiction(known, ground);
+    if (bearing != null) {
+      report(index, List.of("bearingDepth", "bearingKind", "ground"), bearing);
+    }
     for (ConsistencyCheck check : ConsistencyChecks.ALL) {
       String contradiction = check.rule().contradiction(known);
       if (contradiction != null) {
@@ -69,7 +77,7 @@ public final class SiteChecks {
     for (Derivation derivation : Derivations.ALL) {
       Fact stated = known.fact(derivation.target());
       FactValue value = stated.value();
-      if (stated.origin() != Origin.STATED || value == null) {
+      if (stated.origin() != Origin.STATED || value == null || JUDGED.contains(stated.name())) {
         continue;
       }
       Inputs inputs = new Inputs(known, ground);

@@ -69,8 +69,6 @@ class ContradictionsTest {
         "\"soilAtFooting\": \"dense-sand\",",
         "\"standUp\": \"hours\",",
         "\"soilUnitWeight\": \"21 kN/m3\",",
-        "\"bearingKind\": \"rock\",",
-        "\"bearingDepth\": \"5 m\",",
         "\"edgeGround\": \"rock\","
       })
   void a_stated_fact_that_contradicts_the_layers_is_a_contradiction(String fact) {
@@ -94,6 +92,27 @@ class ContradictionsTest {
       })
   void what_agrees_within_tolerance_or_excludes_nothing_is_no_contradiction(String fact) {
     assertThat(Sites.problems(Sites.file(DEPTHS + fact, LAYERS))).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "\"bearingKind\": \"rock\",",
+        "\"bearingDepth\": \"1 m\",",
+        "\"bearingDepth\": \"5 m\", \"bearingKind\": \"stiff-clay\","
+      })
+  void good_bearing_in_a_layer_that_does_not_bear_so_is_a_contradiction(String fact) {
+    assertThat(Sites.problems(Sites.file(DEPTHS + fact, LAYERS)))
+        .singleElement()
+        .satisfies(problem -> assertThat(problem.code()).isEqualTo(Code.CONTRADICTION))
+        .satisfies(problem -> assertThat(problem.message()).contains("does not bear"));
+  }
+
+  @Test
+  void good_bearing_deeper_than_the_first_good_layer_is_the_engineers_judgement() {
+    assertThat(Sites.problems(Sites.file(DEPTHS + fact("bearingDepth", "5 m"), LAYERS))).isEmpty();
+    assertThat(Sites.problems(Sites.file(DEPTHS + fact("bearingDepth", "1.96 m"), LAYERS)))
+        .isEmpty();
   }
 
   @Test

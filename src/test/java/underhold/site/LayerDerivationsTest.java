@@ -157,6 +157,18 @@ class LayerDerivationsTest {
   }
 
   @Test
+  void the_kind_follows_from_the_layer_at_a_stated_depth() {
+    FactView view =
+        Views.derived(
+            Views.ground("0 m|fill", "2 m|stiff-clay", "9 m|dense-gravel"),
+            "foundingDepth 1 m",
+            "excavationDepth 3 m",
+            "bearingDepth 8 m");
+
+    assertThat(view.fact("bearingKind").text()).isEqualTo("dense-granular");
+  }
+
+  @Test
   void no_good_layer_gives_no_depth() {
     assertThat(text("bearingDepth", Views.ground("0 m|fill", "4 m|peat"))).isEqualTo("unknown");
     assertThat(text("rockDepth", Views.ground("0 m|fill", "4 m|peat"))).isEqualTo("unknown");
