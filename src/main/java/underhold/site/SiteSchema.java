@@ -118,8 +118,8 @@ public final class SiteSchema {
         List<Object> words = new ArrayList<>();
         fact.values().forEach(allowed -> words.add(allowed.value()));
         if (fact.kind() == FactKind.YES_NO) {
-          words.add(Boolean.TRUE);
-          words.add(Boolean.FALSE);
+          words.add(true);
+          words.add(false);
         }
         if (mayBeUnknown) {
           words.add(FactReader.UNKNOWN);
