@@ -1,0 +1,82 @@
+package underhold.sizing.pits.order;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Finds the order with the fewest rounds and, among those, the shortest calendar.
+ *
+ * <p>For equal pits (also with narrower end pits) that must keep d - 1 pits between them, any d
+ * neighbours need d rounds; a share of the wall that holds k pits needs n / k rounds, rounded up.
+ * Taking every R-th pit together with the larger of the two reaches that bound. The calendar is
+ * then the better of rounds in step and rounds that roll on as soon as the rules allow. Should the
+ * plain order 1-4-2-5-3 give a shorter calendar without more rounds, it is taken: the answer is
+ * never worse than it.
+ */
+public final class DiggingOrder {
+  private static final Comparator<DiggingPlan> SHORTEST =
+      Comparator.comparingDouble(DiggingOrder::roundedDays)
+          .thenComparing(plan -> plan.inStep() ? 0 : 1);
+
+  private DiggingOrder() {}
+
+  /** The best order found; lawful for every row and all rules. */
+  public static DiggingPlan plan(PitRow row, OrderRules rules) {
+    List<List<Integer>> fewest = fewestRounds(row, rules);
+    DiggingPlan best = shortest(row, rules, fewest);
+    DiggingPlan plain = plain(row, rules);
+    boolean plainIsShorter = roundedDays(plain) < roundedDays(best);
+    if (plainIsShorter && plain.roundCount() <= best.roundCount()) {
+      return plain;
+    }
+    return plainIsShorter ? shortestWithin(row, rules, plain) : best;
+  }
+
+  /** The plain order 1-4-2-5-3 with the rounds broken up where the rules ask for it, in step. */
+  public static DiggingPlan plain(PitRow row, OrderRules rules) {
+    return Calendars.inStep(row, rules, Rounds.plain(row, rules));
+  }
+
+  private static List<List<Integer>> fewestRounds(PitRow row, OrderRules rules) {
+    List<List<Integer>> best = Rounds.firstFit(row, rules);
+    for (int step = 1; step < best.size(); step++) {
+      List<List<Integer>> rounds = Rounds.everyNth(row, step);
+      if (Rounds.lawful(row, rules, rounds)) {
+        return rounds;
+      }
+    }
+    List<List<Integer>> sameCount = Rounds.everyNth(row, best.size());
+    return Rounds.lawful(row, rules, sameCount) ? sameCount : best;
+  }
+
+  /**
+   * The plain order has more rounds but is quicker: look between the two, and take it as the last
+   * resort.
+   */
+  private static DiggingPlan shortestWithin(PitRow row, OrderRules rules, DiggingPlan plain) {
+    List<DiggingPlan> plans = new ArrayList<>(List.of(plain));
+    for (int step = 1; step <= plain.roundCount(); step++) {
+      List<List<Integer>> rounds = Rounds.everyNth(row, step);
+      if (Rounds.lawful(row, rules, rounds)) {
+        plans.add(shortest(row, rules, rounds));
+      }
+    }
+    plans.add(Calendars.rolling(row, rules, Rounds.plain(row, rules)));
+    return plans.stream()
+        .filter(plan -> roundedDays(plan) <= roundedDays(plain))
+        .min(Comparator.comparingInt(DiggingPlan::roundCount).thenComparing(SHORTEST))
+        .orElse(plain);
+  }
+
+  private static DiggingPlan shortest(PitRow row, OrderRules rules, List<List<Integer>> rounds) {
+    DiggingPlan inStep = Calendars.inStep(row, rules, rounds);
+    DiggingPlan rolling = Calendars.rolling(row, rules, rounds);
+    return SHORTEST.compare(rolling, inStep) < 0 ? rolling : inStep;
+  }
+
+  /** Days without the noise of sums. */
+  private static double roundedDays(DiggingPlan plan) {
+    return Math.rint(plan.calendarDays() * 1e6) / 1e6;
+  }
+}
