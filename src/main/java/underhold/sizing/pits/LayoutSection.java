@@ -49,7 +49,8 @@ final class LayoutSection {
         Amount.length(Collections.min(layout.row().widthsMetres())),
         Verdict.REFER,
         PitsSetting.NARROWEST_PIT.setting().source(),
-        Phrase.of("The length of wall does not divide into workable pits: choose another length or dig the odd pit from a wider approach."));
+        Phrase.of(
+            "The length of wall does not divide into workable pits: choose another length or dig the odd pit from a wider approach."));
     sheet.verdict(
         "span-checked",
         "The span of the wall was reckoned, not only taken from practice",

@@ -159,8 +159,7 @@ final class PitsCase {
   }
 
   private Given<SheetingSoil> sheetingType() {
-    boolean clayKnown =
-        given(FACE_UNDRAINED_STRENGTH).origin() != Origin.ASSUMED;
+    boolean clayKnown = given(FACE_UNDRAINED_STRENGTH).origin() != Origin.ASSUMED;
     if (faceSoil.value().clay() && clayKnown) {
       SheetingSoil type = SheetingSoil.ofCohesive(2 * get(FACE_UNDRAINED_STRENGTH));
       return Given.derived(
