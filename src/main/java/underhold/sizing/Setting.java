@@ -2,6 +2,7 @@ package underhold.sizing;
 
 import underhold.quantity.ParsedQuantity;
 import underhold.quantity.Quantity;
+import underhold.quantity.UnitSystem;
 
 /**
  * A number of design or practice that the user may change.
@@ -30,7 +31,7 @@ public record Setting(
   public String refusal(double value) {
     return name
         + " is "
-        + both(fallback.with(value))
+        + (Double.isFinite(value) ? both(fallback.with(value)) : String.valueOf(value))
         + "; it must be from "
         + both(fallback.with(least))
         + " to "
@@ -43,8 +44,8 @@ public record Setting(
   }
 
   private static String both(Amount amount) {
-    String si = amount.in(underhold.quantity.UnitSystem.SI);
-    String us = amount.in(underhold.quantity.UnitSystem.US);
+    String si = amount.in(UnitSystem.SI);
+    String us = amount.in(UnitSystem.US);
     return si.equals(us) ? si : si + " (" + us + ")";
   }
 }
