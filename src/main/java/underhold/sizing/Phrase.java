@@ -37,6 +37,11 @@ public record Phrase(String template, Map<String, Amount> amounts) {
     return new Phrase(template, Map.of(name, amount));
   }
 
+  /** Words with several amounts. */
+  public static Phrase of(String template, Map<String, Amount> amounts) {
+    return new Phrase(template, amounts);
+  }
+
   /** Words with two amounts. */
   public static Phrase of(
       String template, String name, Amount amount, String other, Amount second) {

@@ -95,8 +95,12 @@ final class BaseSection {
             + " value",
         Amount.pressure(net),
         Amount.pressure(allowable),
+        stated ? Verdict.FAILS : Verdict.REFER,
         stated ? INVESTIGATION : Sources.IBC_1806,
-        "");
+        Phrase.of(
+            stated
+                ? ""
+                : "Above a presumptive value the ground investigation must justify the pressure."));
     return OptionalDouble.of(allowable);
   }
 
@@ -134,8 +138,13 @@ final class BaseSection {
             + site.amount(PitsSetting.BEARING_FACTOR).in(underhold.quantity.UnitSystem.SI),
         Amount.pressure(gross),
         Amount.pressure(allowable),
+        site.otherwise(site.baseStrength()),
         Sources.VESIC,
-        "Strip, no depth factor, overburden counted from the lower side, the bottom of the excavation.");
+        Phrase.of(
+            "Strip, no depth factor, overburden counted from the lower side, the bottom of the excavation."
+                + (site.otherwise(site.baseStrength()) == Verdict.REFER
+                    ? " The strength is assumed: the ground investigation must give it."
+                    : "")));
     return OptionalDouble.of(allowable);
   }
 

@@ -5,6 +5,7 @@ import underhold.mechanics.timber.CombinedStress;
 import underhold.mechanics.timber.NdsFactors;
 import underhold.mechanics.timber.ReferenceValues;
 import underhold.sizing.Amount;
+import underhold.sizing.Phrase;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.Source;
 
@@ -12,16 +13,12 @@ import underhold.sizing.Source;
 final class BoardSteps {
   private static final double METRES_PER_INCH = 0.0254;
 
-  /** Nominal thickness from which the flat use factor falls, in. */
-  private static final double THICK_INCHES = 4;
-
   private final PitsCase site;
   private final SheetBuilder sheet;
   private final ReferenceValues timber;
   private final double nominalWidthInches;
   private final double duration;
   private final double size;
-  private final double flat;
 
   BoardSteps(PitsCase site, SheetBuilder sheet) {
     this.site = site;
@@ -31,12 +28,15 @@ final class BoardSteps {
         Math.ceil(site.get(PitsSetting.BOARD_HEIGHT) / METRES_PER_INCH - 1e-6);
     this.duration = NdsFactors.loadDuration(site.get(PitsSetting.BOARD_DURATION) / 24);
     this.size = timber.sizeFactorIncluded() ? 1 : NdsFactors.size(nominalWidthInches);
-    // One factor for all thicknesses: the lowest, that of 4 in boards.
-    this.flat = NdsFactors.flatUse(nominalWidthInches, THICK_INCHES);
   }
 
-  private double bending() {
-    return timber.bending() * duration * NdsFactors.WET_BENDING * size * flat;
+  private double flat(double thickness) {
+    double nominal = (thickness + site.get(PitsSetting.BOARD_LOSS)) / METRES_PER_INCH;
+    return NdsFactors.flatUse(nominalWidthInches, Math.rint(nominal));
+  }
+
+  private double bending(double thickness) {
+    return timber.bending() * duration * NdsFactors.WET_BENDING * size * flat(thickness);
   }
 
   private double shear() {
@@ -72,7 +72,7 @@ final class BoardSteps {
   }
 
   private boolean stands(BoardUnderPressure board) {
-    return board.bendingStress() <= bending()
+    return board.bendingStress() <= bending(board.thicknessMetres())
         && board.shearStress() <= shear()
         && board.endBearingStress(site.get(PitsSetting.BOARD_BEARING)) <= across()
         && board.deflection(modulus()) <= site.get(PitsSetting.BOARD_DEFLECTION)
@@ -82,7 +82,12 @@ final class BoardSteps {
   private double combined(BoardUnderPressure board) {
     double buckling = buckling(board.spanMetres(), board.thicknessMetres());
     return CombinedStress.stable(axial(board), buckling)
-        ? CombinedStress.sum(axial(board), along(), board.bendingStress(), bending(), buckling)
+        ? CombinedStress.sum(
+            axial(board),
+            along(),
+            board.bendingStress(),
+            bending(board.thicknessMetres()),
+            buckling)
         : Double.MAX_VALUE;
   }
 
@@ -132,8 +137,8 @@ final class BoardSteps {
             .with("E", "elastic modulus, wet", Amount.stress(modulus()))
             .with("t", "actual thickness", Amount.thickness(thickness))
             .gives(Amount.thickness(board.deflection(modulus())));
-    allowables();
-    check("board-bending", "Bending of a board", bending, bending());
+    allowables(thickness);
+    check("board-bending", "Bending of a board", bending, bending(thickness));
     check("board-shear", "Shear of a board", shear, shear());
     check("board-bearing", "Bearing of a board end", bearing, across());
     sheet.check(
@@ -141,17 +146,25 @@ final class BoardSteps {
         "Deflection of a board, which is soil lost from under the footing",
         Amount.thickness(deflection),
         site.amount(PitsSetting.BOARD_DEFLECTION),
+        site.otherwise(site.faceStrength()),
         Source.judgement(),
-        "");
+        Phrase.of(""));
     combinedStress(board);
     approachBoards(thickness, approach);
   }
 
   private void check(String id, String title, double demand, double capacity) {
-    sheet.check(id, title, Amount.stress(demand), Amount.stress(capacity), Sources.NDS, "");
+    sheet.check(
+        id,
+        title,
+        Amount.stress(demand),
+        Amount.stress(capacity),
+        site.otherwise(site.faceStrength()),
+        Sources.NDS,
+        Phrase.of(""));
   }
 
-  private void allowables() {
+  private void allowables(double thickness) {
     Amount duty = Amount.ratio(duration);
     sheet
         .step(
@@ -162,10 +175,10 @@ final class BoardSteps {
         .with("CD", "load duration", duty)
         .with("CM", "wet service", Amount.ratio(NdsFactors.WET_BENDING))
         .with("CF", "size", Amount.ratio(size))
-        .with("Cfu", "flat use", Amount.ratio(flat))
+        .with("Cfu", "flat use", Amount.ratio(flat(thickness)))
         .from(Sources.NDS)
         .note("CM is 0.85 even where Fb CF is at most 1,150 psi (7.93 MPa), which would allow 1.0.")
-        .gives(Amount.stress(bending()));
+        .gives(Amount.stress(bending(thickness)));
     sheet
         .step("board-allowable-shear", "Allowable shear stress", "Fv' = {Fv} × {CD} × {CM}")
         .with("Fv", "reference value", Amount.stress(timber.shear()))
@@ -212,8 +225,9 @@ final class BoardSteps {
           "Thrust along a board against buckling",
           Amount.stress(axial),
           Amount.stress(buckling),
+          site.otherwise(site.faceStrength()),
           Sources.NDS,
-          "");
+          Phrase.of(""));
       return;
     }
     double sum =
@@ -225,7 +239,7 @@ final class BoardSteps {
             .with("fa", "stress along the board", Amount.stress(axial))
             .with("Fa", "allowable along the grain, Fc CD CM", Amount.stress(along()))
             .with("fb", "bending stress", Amount.stress(board.bendingStress()))
-            .with("Fb", "allowable bending stress", Amount.stress(bending()))
+            .with("Fb", "allowable bending stress", Amount.stress(bending(thickness)))
             .with("Fe", "buckling stress", Amount.stress(buckling))
             .from(Sources.NDS)
             .gives(Amount.ratio(combined(board)));
@@ -234,8 +248,9 @@ final class BoardSteps {
         "Bending and thrust together",
         Amount.ratio(sum),
         Amount.ratio(1),
+        site.otherwise(site.faceStrength()),
         Sources.NDS,
-        "");
+        Phrase.of(""));
   }
 
   private void approachBoards(double thickness, double approach) {
@@ -255,9 +270,10 @@ final class BoardSteps {
         "approach-bending",
         "Bending of the boards of the approach pit",
         Amount.stress(stress),
-        Amount.stress(bending()),
+        Amount.stress(bending(thickness)),
+        site.otherwise(site.faceStrength()),
         Sources.NDS,
-        "");
+        Phrase.of(""));
     double buckling = buckling(side, thickness);
     if (!CombinedStress.stable(axial(board), buckling)) {
       sheet.check(
@@ -265,8 +281,9 @@ final class BoardSteps {
           "Thrust along an approach board against buckling",
           Amount.stress(axial(board)),
           Amount.stress(buckling),
+          site.otherwise(site.faceStrength()),
           Sources.NDS,
-          "");
+          Phrase.of(""));
       return;
     }
     double lb = site.get(PitsSetting.BOARD_BEARING);
@@ -293,7 +310,7 @@ final class BoardSteps {
             .with("fa", "stress along the board, p L / (2 t)", Amount.stress(axial(board)))
             .with("Fa", "allowable along the grain", Amount.stress(along()))
             .with("fb", "bending stress", Amount.stress(stress))
-            .with("Fb", "allowable bending stress", Amount.stress(bending()))
+            .with("Fb", "allowable bending stress", Amount.stress(bending(thickness)))
             .with("Fe", "buckling stress at this span", Amount.stress(buckling))
             .from(Sources.NDS)
             .gives(Amount.ratio(use));
@@ -302,7 +319,8 @@ final class BoardSteps {
         "Boards of the approach pit, all uses",
         Amount.ratio(use),
         Amount.ratio(1),
+        site.otherwise(site.faceStrength()),
         Sources.NDS,
-        "");
+        Phrase.of(""));
   }
 }

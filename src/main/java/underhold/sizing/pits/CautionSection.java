@@ -38,7 +38,7 @@ final class CautionSection {
         Sources.OSHA_651_I);
     sheet.caution(
         "egress",
-        new Phrase(
+        Phrase.of(
             "From a depth of {h} a ladder stands in every pit, reaching {up} above its top; no way to it over {way}.",
             distances(
                 Amount.length(4 * 0.3048), Amount.length(3 * 0.3048), Amount.length(25 * 0.3048))),

@@ -34,8 +34,9 @@ final class DryPackSection {
           "Masonry above the dry pack in bearing",
           Amount.stress(stress),
           site.amount(allowable),
+          PitsCase.otherwise(site.condition),
           allowable.setting().source(),
-          "");
+          Phrase.of(""));
     }
   }
 }

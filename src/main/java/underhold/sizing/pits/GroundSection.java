@@ -35,6 +35,7 @@ final class GroundSection {
       section.heave();
     }
     section.standUp();
+    section.rock();
     section.excavation();
   }
 
@@ -161,8 +162,9 @@ final class GroundSection {
         "Base heave, load at the base times the factor",
         Amount.pressure(site.get(PitsSetting.HEAVE_FACTOR) * safety.demand()),
         Amount.pressure(resistance),
+        site.otherwise(BASE_UNDRAINED_STRENGTH),
         Sources.CALTRANS_HEAVE,
-        "Load is g H + q. Boards and struts near the bottom do not stop heave.");
+        Phrase.of("Load is g H + q. Boards and struts near the bottom do not stop heave."));
   }
 
   private void standUp() {
@@ -216,6 +218,20 @@ final class GroundSection {
           Sources.TERZAGHI_CUT,
           Phrase.of(
               "If it does not pass, the clay beside the open pit is overstressed by the footing: shore the load first."));
+    }
+  }
+
+  private void rock() {
+    if (site.faceSoil.value() == SoilClass.ROCK) {
+      sheet.verdict(
+          "rock",
+          "Rock within the pit depth",
+          site.amount(PIT_DEPTH),
+          Amount.length(0),
+          Verdict.REFER,
+          Source.practice(),
+          Phrase.of(
+              "Line drilling and splitting, no blasting by the footing; boards only where the rock is broken. Not reckoned here."));
     }
   }
 

@@ -14,6 +14,9 @@ import underhold.sizing.pits.order.PitRow;
 
 /** Width and number of pits. */
 final class LayoutSection {
+  /** DIN 4123:2013-04, 7.3, m. */
+  private static final double STANDARD_CAP = 1.25;
+
   private final PitsCase site;
   private final SheetBuilder sheet;
   private final SpanLimit span;
@@ -37,8 +40,10 @@ final class LayoutSection {
         "A pit that the wall can span is wide enough to dig in",
         Amount.length(narrowest),
         Amount.length(limit),
+        workable(narrowest),
         PitsSetting.NARROWEST_PIT.setting().source(),
-        "If it fails, the rest of the sheet is reckoned for the narrowest workable pit and shows no more than orders of size.");
+        Phrase.of(
+            "If it does not pass, the rest of the sheet is reckoned for the narrowest workable pit and shows no more than orders of size."));
     double width = Math.max(narrowest, Math.min(limit, shareLimit()));
     double end = endWidth(width, narrowest);
     Layout layout = new Layout(row(length, width, end));
@@ -62,6 +67,15 @@ final class LayoutSection {
             span.clearSpanMetres().isPresent()
                 ? "Pit and edges against the clear span."
                 : "Height and thickness of what spans are not known: expose the footing at each typical place."));
+    sheet.check(
+        "pit-width-cap",
+        "Width of a pit against the widest that a standard allows without further proof",
+        Amount.length(layout.widest()),
+        Amount.length(STANDARD_CAP),
+        Verdict.REFER,
+        Sources.DIN_4123,
+        Phrase.of(
+            "DIN 4123; UK guidance stops at 1.0 m (3.3 ft) without expert advice; US practice goes to 5 ft (1.5 m)."));
     sheet.check(
         "open-share-one-pit",
         "One open pit keeps within the share of wall that may be open",
@@ -89,7 +103,14 @@ final class LayoutSection {
     double needed = layout.widest() + 2 * site.get(PitsSetting.EDGE_ALLOWANCE);
     return underhold.sizing.Check.covers(needed, span.clearSpanMetres().getAsDouble())
         ? Verdict.PASSES
-        : Verdict.FAILS;
+        : site.otherwise(WALL_CONCRETE_STRENGTH);
+  }
+
+  /** The wall cannot span (by numbers) or should not (by practice lengths). */
+  private Verdict workable(double narrowest) {
+    double clear = span.clearSpanMetres().orElse(Double.MAX_VALUE);
+    boolean cannot = clear - 2 * site.get(PitsSetting.EDGE_ALLOWANCE) < narrowest;
+    return cannot ? site.otherwise(WALL_CONCRETE_STRENGTH) : Verdict.REFER;
   }
 
   private double widthLimit() {
@@ -166,8 +187,10 @@ final class LayoutSection {
         "A pit at a free end of the wall",
         Amount.length(used),
         Amount.length(Math.max(0, end)),
+        site.otherwise(CORNERS, WALL_CONCRETE_STRENGTH),
         Source.statics(),
-        "The wall is a cantilever over the end pit. If it fails, shore the end first.");
+        Phrase.of(
+            "The wall is a cantilever over the end pit. If it does not pass, shore the end first."));
     return used;
   }
 

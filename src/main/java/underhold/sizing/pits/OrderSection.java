@@ -48,12 +48,21 @@ final class OrderSection {
     sheet.time(
         "calendar, all pits",
         Amount.count(rounded(plan.calendarDays())),
-        new Phrase(
+        Phrase.of(
             "working days with {crews} crews, {weeks} weeks of five days; the plain order 1-4-2-5-3 takes {plain}",
             Map.of(
                 "crews", site.amount(PitsSetting.CREWS),
                 "weeks", Amount.count(Math.ceil(plan.calendarDays() / WORKING_DAYS_A_WEEK)),
                 "plain", Amount.count(rounded(plain.calendarDays())))));
+    sheet.time(
+        "labour, digging and concrete",
+        Amount.hours(layout.count() * times.crewDays() * shift * site.get(PitsSetting.CREW_SIZE)),
+        Phrase.of(
+            "person hours, {n} people a crew, {c} crews",
+            "n",
+            site.amount(PitsSetting.CREW_SIZE),
+            "c",
+            site.amount(PitsSetting.CREWS)));
     sheet.check(
         "open-length",
         "Length of wall open at once by the calendar",

@@ -66,7 +66,7 @@ final class PierSection {
     double overturning = overturning(active, above);
     double weight = weight();
     boolean brace = site.bracePossible.value();
-    Verdict otherwise = brace ? Verdict.REFER : Verdict.FAILS;
+    Verdict otherwise = brace ? Verdict.REFER : PitsCase.otherwise(site.bracePossible);
     boolean with =
         stability(
             "with",
@@ -377,7 +377,7 @@ final class PierSection {
         "Brace or tie on every pier",
         Amount.force(horizontal),
         Amount.force(0),
-        possible ? Verdict.REFER : Verdict.FAILS,
+        possible ? Verdict.REFER : PitsCase.otherwise(site.bracePossible),
         barred ? Sources.NYC_1817_MASONRY : Sources.NYC_1817,
         Phrase.of(
             (barred
@@ -385,6 +385,6 @@ final class PierSection {
                     : "The pier does not stand alone. ")
                 + (possible
                     ? "Design the brace or tie for the force above."
-                    : "No brace or tie is possible (or nobody said that one is): the pits cannot be kept as they are.")));
+                    : "Nobody has said that a brace or tie is possible; without one the pits cannot be kept as they are.")));
   }
 }

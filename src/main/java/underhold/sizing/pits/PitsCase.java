@@ -3,6 +3,7 @@ package underhold.sizing.pits;
 import static underhold.sizing.pits.PitsFact.*;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,7 @@ import underhold.sizing.Given;
 import underhold.sizing.MissingInput;
 import underhold.sizing.Origin;
 import underhold.sizing.Source;
+import underhold.sizing.Verdict;
 
 /** The input with every gap filled, each value with its origin. */
 final class PitsCase {
@@ -212,6 +214,28 @@ final class PitsCase {
 
   Amount amount(PitsSetting setting) {
     return settings.amount(setting);
+  }
+
+  /** Verdict of a check that does not pass: a value nobody stated never rules pits out. */
+  Verdict otherwise(PitsFact... facts) {
+    boolean guessed =
+        Arrays.stream(facts).anyMatch(fact -> has(fact) && given(fact).origin() == Origin.ASSUMED);
+    return guessed ? Verdict.REFER : Verdict.FAILS;
+  }
+
+  /** The same where the check rests on a choice. */
+  static Verdict otherwise(Given<?> choice) {
+    return choice.origin() == Origin.ASSUMED ? Verdict.REFER : Verdict.FAILS;
+  }
+
+  /** Fact that holds the strength of the soil at the faces. */
+  PitsFact faceStrength() {
+    return faceSoil.value().clay() ? FACE_UNDRAINED_STRENGTH : FACE_FRICTION_ANGLE;
+  }
+
+  /** Fact that holds the strength of the soil below the base. */
+  PitsFact baseStrength() {
+    return baseSoil.value().clay() ? BASE_UNDRAINED_STRENGTH : BASE_FRICTION_ANGLE;
   }
 
   /** Whether the wall counts as poor for the share that may be open. */

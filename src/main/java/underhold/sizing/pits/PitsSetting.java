@@ -12,16 +12,17 @@ public enum PitsSetting {
   WIDEST_PIT(
       Amount.length(1.2),
       0.6,
-      1.25,
-      "widest pit along the wall; DIN 4123 allows 1.25 m, UK guidance 1.0 m without expert advice",
+      1.524,
+      "widest pit along the wall; DIN 4123 allows 1.25 m, UK guidance 1.0 m without expert advice, US practice 4 to 5 ft",
       Sources.TOMLINSON),
   /** Least width in which a person can dig. */
   NARROWEST_PIT(
-      Amount.length(0.9),
+      Amount.length(0.75),
       0.6,
       1.2,
-      "narrowest pit in which a person can dig",
-      Source.memory("Foundation Engineering Handbook, underpinning chapter; Prentis and White")),
+      "narrowest pit, along the wall, in which a person can dig, 2 ft 6 in; 0.9 m by other practice",
+      Source.memory(
+          "custom of residential pier underpinning, 2 ft 6 in; Foundation Engineering Handbook, underpinning chapter, 0.9 m")),
   /** Soil lost beside each face. */
   EDGE_ALLOWANCE(
       Amount.length(0.1),
@@ -40,19 +41,19 @@ public enum PitsSetting {
   PLAIN_WIDTH(
       Amount.length(1.2),
       0.6,
-      1.5,
+      1.524,
       "unsupported length by practice, plain concrete",
       Source.memory("practice lengths, 1.2 to 1.5 m")),
   /** Practice width, sound masonry. */
   MASONRY_WIDTH(
       Amount.length(1.2),
       0.6,
-      1.5,
+      1.524,
       "unsupported length by practice, sound masonry",
       Sources.TOMLINSON),
   /** Practice width, poor masonry. */
   POOR_MASONRY_WIDTH(
-      Amount.length(0.7),
+      Amount.length(0.75),
       0.5,
       1.0,
       "unsupported length by practice, poor masonry or concrete",
@@ -109,14 +110,14 @@ public enum PitsSetting {
       Source.memory("old walls in lime mortar, 60 to 100 psi; test")),
   /** Clear spacing. */
   CLEAR_PIT_WIDTHS(
-      Amount.ratio(3), 1, 10, "clear distance between open pits, in pit widths", Sources.DIN_4123),
+      Amount.ratio(3), 2, 10, "clear distance between open pits, in pit widths", Sources.DIN_4123),
   /** Open share. */
-  OPEN_SHARE(Amount.ratio(0.25), 0.05, 0.5, "share of the wall open at once", Sources.TOMLINSON),
+  OPEN_SHARE(Amount.ratio(0.25), 0.05, 0.34, "share of the wall open at once", Sources.TOMLINSON),
   /** Open share of poor wall. */
   POOR_OPEN_SHARE(
       Amount.ratio(1.0 / 6),
       0.05,
-      0.5,
+      0.34,
       "share of the wall open at once, poor wall or rubble",
       Sources.TOMLINSON),
   /** Crews. */

@@ -5,7 +5,6 @@ import static underhold.sizing.pits.PitsFact.*;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import underhold.sizing.Amount;
 import underhold.sizing.HoldPoint;
 import underhold.sizing.Phrase;
@@ -72,7 +71,7 @@ final class StageSection {
     return new Stage(
         "Each pit",
         List.of(
-            new Phrase(
+            Phrase.of(
                 "Sink the approach pit beside the wall, {la} by {wa}, to {Da} below the footing, boarded ring by ring with {t} boards, one board of {lift} at a time.",
                 Map.of(
                     "la", site.amount(PitsSetting.APPROACH_LENGTH),
@@ -114,29 +113,27 @@ final class StageSection {
   }
 
   private static Stage round(int number, List<Integer> round, DiggingPlan plan) {
-    String pits =
+    List<Phrase> work =
         round.stream()
             .sorted()
-            .map(pit -> String.valueOf(pit + 1))
-            .collect(Collectors.joining(", "));
-    double first = round.stream().mapToDouble(pit -> plan.startDays().get(pit)).min().orElse(0);
-    double done = round.stream().mapToDouble(plan::doneDay).max().orElse(0);
+            .map(
+                pit ->
+                    Phrase.of(
+                        "Pit {n}: begins after {first} working days, carries after {done}.",
+                        Map.of(
+                            "n", Amount.count(pit + 1),
+                            "first", Amount.count(tenths(plan.startDays().get(pit))),
+                            "done", Amount.count(tenths(plan.doneDay(pit))))))
+            .toList();
     return new Stage(
         "Round " + number + " of " + plan.roundCount(),
-        List.of(
-            Phrase.of("Pits " + pits + "."),
-            Phrase.of(
-                "Begins after {first} working days; all its pits carry after {done}.",
-                "first",
-                Amount.count(tenths(first)),
-                "done",
-                Amount.count(tenths(done)))),
+        work,
         List.of(
             new HoldPoint(
                 Phrase.of(
                     plan.inStep()
                         ? "Every pit of this round carries and readings are within limits"
-                        : "A pit of the next round begins only beside piers that carry, within the open share"),
+                        : "A pit of the next round begins only beside piers that carry, within the open share, by the dates given"),
                 ENGINEER)));
   }
 

@@ -33,7 +33,9 @@ class PitsSettingsTest {
         PitsSettings.parse(
             List.of("widest-pit=2 m", "depth=1 m", "timber=bamboo", "crews", "open-share=4 ft"));
     assertThat(read.problems()).hasSize(5);
-    assertThat(read.problems().get(0)).contains("widest-pit is 2 m (6.562 ft)").contains("1.25 m");
+    assertThat(read.problems().get(0))
+        .contains("widest-pit is 2 m (6.562 ft)")
+        .contains("1.524 m (5 ft)");
     assertThat(read.problems().get(1)).contains("no setting \"depth\"");
     assertThat(read.problems().get(2)).contains("douglas-fir-larch");
     assertThat(read.settings()).isEqualTo(PitsSettings.defaults());

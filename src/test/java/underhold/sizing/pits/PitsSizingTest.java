@@ -184,14 +184,38 @@ class PitsSizingTest {
 
   @Test
   @DisplayName(
-      "DIN 4123:2013-04, 7.3: no pit is wider than 1.25 m and open pits keep three widths clear, whatever is set")
+      "DIN 4123:2013-04, 7.3: pits up to 1.25 m, three widths clear; wider ones are referred, 3 m is refused")
   void widths_and_spacing_keep_the_standard() {
-    PitsSettings wide = PitsSettings.parse(List.of("widest-pit=3 m")).settings();
-    DiggingPlan plan = PitsSizing.order(pier().build(), wide).orElseThrow();
+    DiggingPlan plan = PitsSizing.order(pier().build(), PitsSettings.defaults()).orElseThrow();
     assertThat(plan.row().widthsMetres())
         .allSatisfy(width -> assertThat(width).isLessThanOrEqualTo(1.25));
     assertThat(plan.rules().clearWidths()).isEqualTo(3);
     assertThat(PlanChecker.violations(plan)).isEmpty();
+    assertThat(PitsSettings.parse(List.of("widest-pit=3 m")).problems()).hasSize(1);
+    PitsSettings wide =
+        PitsSettings.parse(List.of("widest-pit=5 ft", "plain-width=5 ft", "load-factor=1.2"))
+            .settings();
+    Sheet sheet = PitsSizing.size(pier().build(), wide);
+    assertThat(sheet.check("pit-width-cap").orElseThrow().verdict()).isEqualTo(Verdict.REFER);
+  }
+
+  @Test
+  @DisplayName("Own case: what rests on a value that nobody stated is referred, never failed")
+  void assumed_values_never_fail_a_sheet() {
+    PitsInput bare =
+        PitsInput.builder()
+            .amount(WALL_LINE_LOAD, 300.0)
+            .amount(WALL_LENGTH, 15.0)
+            .amount(FOOTING_WIDTH, 0.8)
+            .amount(FOUNDING_DEPTH, 1.0)
+            .amount(EXCAVATION_BELOW_FOOTING, 3.0)
+            .amount(WATER_ABOVE_PIT_BASE, -2.0)
+            .material(Given.stated(WallMaterial.SOLID_MASONRY))
+            .faceSoil(Given.stated(SoilClass.SOFT_CLAY))
+            .build();
+    Sheet sheet = PitsSizing.size(bare, PitsSettings.defaults());
+    assertThat(sheet.checks()).noneMatch(check -> check.verdict() == Verdict.FAILS);
+    assertThat(sheet.verdict()).isEqualTo(Verdict.REFER);
   }
 
   @Test
