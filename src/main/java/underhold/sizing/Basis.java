@@ -8,6 +8,8 @@ public enum Basis {
   PUBLISHED("published"),
   /** What the trade does; no source claimed. */
   COMMON_PRACTICE("common practice"),
+  /** A fact of the site, as its user states it. */
+  SITE_FACT("site fact"),
   /** Statics or arithmetic; no source needed. */
   STATICS("by statics"),
   /** The authors' judgement. */

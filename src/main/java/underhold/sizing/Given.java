@@ -8,7 +8,7 @@ package underhold.sizing;
  * @param source who says so; for an assumed value why this one
  */
 public record Given<T>(T value, Origin origin, Source source) {
-  private static final Source USER = new Source("as stated for the site", Basis.JUDGEMENT);
+  private static final Source USER = new Source("", Basis.SITE_FACT);
 
   /** A value that the user stated. */
   public static <T> Given<T> stated(T value) {

@@ -14,6 +14,7 @@ import underhold.mechanics.soil.bearing.PresumptiveBearing;
 import underhold.mechanics.soil.bearing.VesicBearing;
 import underhold.mechanics.soil.settlement.SteinbrennerSettlement;
 import underhold.sizing.Amount;
+import underhold.sizing.Basis;
 import underhold.sizing.Phrase;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.Source;
@@ -24,7 +25,7 @@ final class BaseSection {
   private static final double POISSON = 0.3;
   private static final double LAYER_WIDTHS = 4;
   private static final Source INVESTIGATION =
-      new Source("the site's ground investigation, as stated", underhold.sizing.Basis.JUDGEMENT);
+      new Source("ground investigation, as stated", Basis.SITE_FACT);
 
   private final PitsCase site;
   private final SheetBuilder sheet;
@@ -172,7 +173,8 @@ final class BaseSection {
   }
 
   private boolean buoyant() {
-    return site.get(WATER_ABOVE_PIT_BASE) > -site.pierThickness();
+    return Math.max(site.get(WATER_ABOVE_PIT_BASE), site.get(LASTING_WATER_ABOVE_PIT_BASE))
+        > -site.pierThickness();
   }
 
   private double weightBelow() {
@@ -290,22 +292,7 @@ final class BaseSection {
   /** While pits are open the soil between them carries their share. */
   private void betweenOpenPits() {
     SoilClass soil = site.faceSoil.value();
-    double spacing = site.get(PitsSetting.CLEAR_PIT_WIDTHS);
-    double before = site.get(WALL_LINE_LOAD) / site.get(FOOTING_WIDTH);
-    double raised =
-        sheet
-            .step(
-                "between-pits",
-                "Pressure under the footing between open pits",
-                "q = {w} / {B} × (1 + 1 / {k})")
-            .with("w", "working line load", site.amount(WALL_LINE_LOAD))
-            .with("B", "footing width", site.amount(FOOTING_WIDTH))
-            .with(
-                "k",
-                "clear distance between open pits, in pit widths",
-                site.amount(PitsSetting.CLEAR_PIT_WIDTHS))
-            .note("The load over an open pit goes to the soil between it and the next.")
-            .gives(Amount.pressure(before * (1 + 1 / spacing)));
+    double raised = site.raisedFootingPressure();
     if (soil == SoilClass.ROCK) {
       return;
     }

@@ -95,16 +95,18 @@ final class GroundSection {
     double net =
         Math.max(
             0,
-            site.get(WALL_LINE_LOAD) / site.get(FOOTING_WIDTH)
-                - site.get(FACE_UNIT_WEIGHT) * site.get(FOUNDING_DEPTH));
+            site.raisedFootingPressure() - site.get(FACE_UNIT_WEIGHT) * site.get(FOUNDING_DEPTH));
     double surcharge =
         sheet
             .step(
                 "heave-surcharge",
                 "Load beside the pit at its base beyond the soil's own weight",
-                "q = max({qs}, max({w} / {B} - {g} × {Df}, 0) × {B} / ({B} + {D}))")
+                "q = max({qs}, max({qf} - {g} × {Df}, 0) × {B} / ({B} + {D}))")
             .with("qs", "surcharge", site.amount(SURCHARGE))
-            .with("w", "working line load", site.amount(WALL_LINE_LOAD))
+            .with(
+                "qf",
+                "footing pressure beside an open pit",
+                Amount.pressure(site.raisedFootingPressure()))
             .with("B", "footing width", site.amount(FOOTING_WIDTH))
             .with("g", "unit weight", site.amount(FACE_UNIT_WEIGHT))
             .with("Df", "founding depth", site.amount(FOUNDING_DEPTH))
@@ -193,7 +195,7 @@ final class GroundSection {
               case HOURS, DAYS -> "One board at a time; the face is never left open over a break.";
             }));
     if (site.faceSoil.value().clay()) {
-      double load = site.get(WALL_LINE_LOAD) / site.get(FOOTING_WIDTH);
+      double load = site.raisedFootingPressure();
       double height =
           VerticalCut.crackedCriticalHeightMetres(
               site.get(FACE_UNDRAINED_STRENGTH), site.get(FACE_UNIT_WEIGHT), load);
@@ -203,7 +205,7 @@ final class GroundSection {
               "Height at which a clay face under the footing fails",
               "Hc = max(2.67 × {su} - {q}, 0) / {g}")
           .with("su", "undrained strength", site.amount(FACE_UNDRAINED_STRENGTH))
-          .with("q", "footing pressure", Amount.pressure(load))
+          .with("q", "footing pressure beside an open pit", Amount.pressure(load))
           .with("g", "unit weight", site.amount(FACE_UNIT_WEIGHT))
           .from(Sources.TERZAGHI_CUT)
           .note(

@@ -49,7 +49,7 @@ final class OrderSection {
         "calendar, all pits",
         Amount.count(rounded(plan.calendarDays())),
         Phrase.of(
-            "working days with {crews} crews, {weeks} weeks of five days; the plain order 1-4-2-5-3 takes {plain}",
+            "working days with {crews} crews, {weeks} weeks of five days; the plain order 1-4-2-5-3 takes {plain}. Waiting counts in days of 24 h; weekends are not credited",
             Map.of(
                 "crews", site.amount(PitsSetting.CREWS),
                 "weeks", Amount.count(Math.ceil(plan.calendarDays() / WORKING_DAYS_A_WEEK)),

@@ -99,7 +99,7 @@ final class PierSection {
         new LateralForce(
             "soil", active * site.get(FACE_UNIT_WEIGHT) * height * height / 2, height / 3));
     forces.add(new LateralForce("surcharge", active * above * height, height / 2));
-    double head = Math.min(height, Math.max(0, site.get(WATER_ABOVE_PIT_BASE)));
+    double head = Math.min(height, Math.max(0, site.get(LASTING_WATER_ABOVE_PIT_BASE)));
     forces.add(
         new LateralForce("water", Water.KILONEWTONS_PER_CUBIC_METRE * head * head / 2, head / 3));
     return new Pier(
@@ -113,7 +113,7 @@ final class PierSection {
   }
 
   private double head() {
-    return Math.min(height, Math.max(0, site.get(WATER_ABOVE_PIT_BASE)));
+    return Math.min(height, Math.max(0, site.get(LASTING_WATER_ABOVE_PIT_BASE)));
   }
 
   private double friction() {
@@ -133,8 +133,9 @@ final class PierSection {
         .with("H", "retained height", site.amount(RETAINED_HEIGHT))
         .with("qs", "surcharge at the top", Amount.pressure(above))
         .with("gw", "unit weight of water", Amount.unitWeight(Water.KILONEWTONS_PER_CUBIC_METRE))
-        .with("hw", "water above the base", Amount.length(head()))
+        .with("hw", "water above the base in the long run", Amount.length(head()))
         .from(Sources.UFC)
+        .note("The soil keeps its full weight below water, on the safe side.")
         .gives(Amount.lineLoad(soil + water));
   }
 

@@ -139,6 +139,7 @@ final class PitsCase {
         baseSoil.value().undrainedStrengthKilopascals(),
         Source.judgement());
     assume(SURCHARGE, ASSUMED_SURCHARGE, Sources.CALTRANS_SURCHARGE);
+    assume(LASTING_WATER_ABOVE_PIT_BASE, get(WATER_ABOVE_PIT_BASE), Source.judgement());
   }
 
   private void fillWall() {
@@ -246,6 +247,11 @@ final class PitsCase {
   /** Share of the wall that may be open. */
   PitsSetting openShare() {
     return poorWall() ? PitsSetting.POOR_OPEN_SHARE : PitsSetting.OPEN_SHARE;
+  }
+
+  /** Pressure under the footing beside an open pit, whose load it takes over, kPa. */
+  double raisedFootingPressure() {
+    return get(WALL_LINE_LOAD) / get(FOOTING_WIDTH) * (1 + 1 / get(PitsSetting.CLEAR_PIT_WIDTHS));
   }
 
   /** Depth of the approach pit below the footing. */

@@ -54,6 +54,13 @@ public enum PitsFact {
       -100,
       50,
       "How high above the pit base, or how far below it, does ground water stand while the pits are open?"),
+  /** Water level above pit base once pumping stops. */
+  LASTING_WATER_ABOVE_PIT_BASE(
+      Amount.length(0),
+      "ground water above the pit base in the long run, behind the finished piers (negative: below it)",
+      -100,
+      50,
+      ""),
   /** Height of unopened wall, or depth of the concrete strip. */
   WALL_HEIGHT(
       Amount.length(0),

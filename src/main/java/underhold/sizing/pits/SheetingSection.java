@@ -77,12 +77,25 @@ final class SheetingSection {
   }
 
   private double greatestVerticalStress() {
-    double footing =
+    double before =
         sheet
-            .step("footing-pressure", "Pressure under the existing footing", "q = {w} / {B}")
+            .step("footing-pressure", "Pressure under the existing footing", "q0 = {w} / {B}")
             .with("w", "working line load", site.amount(WALL_LINE_LOAD))
             .with("B", "footing width", site.amount(FOOTING_WIDTH))
             .gives(Amount.pressure(site.get(WALL_LINE_LOAD) / site.get(FOOTING_WIDTH)));
+    double footing =
+        sheet
+            .step(
+                "between-pits",
+                "Pressure under the footing between open pits",
+                "q = {q0} × (1 + 1 / {k})")
+            .with("q0", "pressure before digging", Amount.pressure(before))
+            .with(
+                "k",
+                "clear distance between open pits, in pit widths",
+                site.amount(PitsSetting.CLEAR_PIT_WIDTHS))
+            .note("The load over an open pit goes to the soil between it and the next.")
+            .gives(Amount.pressure(site.raisedFootingPressure()));
     double weight = site.get(FACE_UNIT_WEIGHT);
     double overburden = weight * site.get(FOUNDING_DEPTH);
     double width = site.get(FOOTING_WIDTH);
@@ -98,7 +111,7 @@ final class SheetingSection {
             .with("g", "unit weight of the soil", site.amount(FACE_UNIT_WEIGHT))
             .with("Df", "founding depth", site.amount(FOUNDING_DEPTH))
             .with("D", "pit depth below the footing", site.amount(PIT_DEPTH))
-            .with("q", "footing pressure", Amount.pressure(footing))
+            .with("q", "footing pressure beside an open pit", Amount.pressure(footing))
             .with("B", "footing width", site.amount(FOOTING_WIDTH))
             .from(Source.judgement())
             .note(

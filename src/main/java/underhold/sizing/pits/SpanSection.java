@@ -122,6 +122,13 @@ final class SpanSection {
     return span(moment, shear, false);
   }
 
+  private String plainNote() {
+    boolean bars = site.has(WALL_STEEL_AREA) && site.has(WALL_STEEL_DEPTH);
+    return bars
+        ? "The bars are not counted: the concrete would crush before they yield, or they are not in reinforced concrete."
+        : "Bars that are not known are not counted.";
+  }
+
   private SpanLimit plainStrip() {
     PlainConcrete concrete = PlainConcrete.normalWeight(site.get(WALL_CONCRETE_STRENGTH));
     double width = site.get(WALL_THICKNESS);
@@ -134,7 +141,7 @@ final class SpanSection {
                 "not counted against soil",
                 Amount.thickness(PlainConcrete.LOST_AGAINST_SOIL_METRES))
             .from(Sources.ACI_PLAIN)
-            .note("Bars that are not known are not counted.")
+            .note(plainNote())
             .gives(Amount.length(PlainConcrete.effectiveThickness(site.get(WALL_HEIGHT))));
     double modulus =
         sheet
