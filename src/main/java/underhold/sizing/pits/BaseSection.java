@@ -12,7 +12,6 @@ import underhold.mechanics.soil.bearing.DepthEffect;
 import underhold.mechanics.soil.bearing.Footing;
 import underhold.mechanics.soil.bearing.PresumptiveBearing;
 import underhold.mechanics.soil.bearing.VesicBearing;
-import underhold.mechanics.soil.settlement.SteinbrennerSettlement;
 import underhold.sizing.Amount;
 import underhold.sizing.Basis;
 import underhold.sizing.Phrase;
@@ -22,8 +21,6 @@ import underhold.sizing.Verdict;
 
 /** Bearing and settlement at the pit base, and of the soil between open pits. */
 final class BaseSection {
-  private static final double POISSON = 0.3;
-  private static final double LAYER_WIDTHS = 4;
   private static final Source INVESTIGATION =
       new Source("ground investigation, as stated", Basis.SITE_FACT);
 
@@ -45,8 +42,8 @@ final class BaseSection {
     double gross = section.grossPressure(net);
     OptionalDouble listed = section.listed(net);
     OptionalDouble reckoned = section.reckoned(gross);
-    section.settlement(net, layout);
-    section.betweenOpenPits();
+    MovementSection.write(site, sheet, layout, net);
+    BetweenPitsSection.write(site, sheet);
     return site.has(BASE_ALLOWABLE) || reckoned.isEmpty() ? listed : reckoned;
   }
 
@@ -228,122 +225,5 @@ final class BaseSection {
         .with("Ng", "bearing factor", Amount.ratio(capacity.factors().weight()))
         .from(Sources.VESIC)
         .gives(Amount.pressure(capacity.ultimateKilopascals()));
-  }
-
-  private void settlement(double net, Layout layout) {
-    double shortening =
-        sheet
-            .step("pier-shortening", "Elastic shortening of the pier", "d = {q} × {D} / {E}")
-            .with("q", "stress in the pier", Amount.pressure(net))
-            .with("D", "height of the pier", site.amount(PIT_DEPTH))
-            .with("E", "modulus of concrete", Amount.stress(concreteModulus()))
-            .gives(Amount.thickness(net * site.get(PIT_DEPTH) / concreteModulus()));
-    double elastic = site.has(BASE_MODULUS) ? elastic(net, layout) : 0;
-    if (!site.has(MOVEMENT_LIMIT)) {
-      return;
-    }
-    double expected = Math.max(site.get(PitsSetting.EXPECTED_MOVEMENT), elastic + shortening);
-    sheet.check(
-        "movement",
-        "Settlement to expect against what the structure may suffer",
-        Amount.thickness(expected),
-        site.amount(MOVEMENT_LIMIT),
-        Verdict.REFER,
-        Sources.FHWA_MOVEMENT,
-        Phrase.of(
-            site.has(BASE_MODULUS)
-                ? "The greater of the experience value and the reckoned settlement. Jacks in the gap take up movement."
-                : "The experience value; no modulus of the base soil is known. Jacks in the gap take up movement."));
-  }
-
-  /** 57,000 sqrt(f'c) psi, ACI 318-19 19.2.2.1 (from memory), kPa. */
-  private double concreteModulus() {
-    double psi = 6.894757293168361;
-    return 57_000 * Math.sqrt(site.get(PitsSetting.PIER_STRENGTH) / psi) * psi;
-  }
-
-  private double elastic(double net, Layout layout) {
-    double width = site.pierThickness();
-    double length = Math.max(width, layout.row().lengthMetres());
-    SteinbrennerSettlement.Case footing =
-        new SteinbrennerSettlement.Case(
-            net, width, length, LAYER_WIDTHS * width, site.get(BASE_MODULUS), POISSON, 1);
-    double influence =
-        SteinbrennerSettlement.influence(length / width, LAYER_WIDTHS * 2).combined(POISSON);
-    return sheet
-        .step(
-            "base-settlement",
-            "Elastic settlement of the finished row of piers",
-            "S = 0.93 × 4 × {q} × ({t} / 2) × (1 - {v}^2) / {E} × {Is}")
-        .with("q", "pressure without the pier's weight", Amount.pressure(net))
-        .with("t", "thickness of the pier", Amount.length(width))
-        .with("v", "Poisson's ratio, assumed", Amount.ratio(POISSON))
-        .with("E", "modulus of the soil", site.amount(BASE_MODULUS))
-        .with(
-            "Is",
-            "influence factor of the whole length on a layer of four thicknesses",
-            Amount.ratio(influence))
-        .from(
-            Source.memory(
-                "Steinbrenner 1934, in the form of Bowles, Foundation Analysis and Design"))
-        .gives(Amount.thickness(SteinbrennerSettlement.rigidMetres(footing)));
-  }
-
-  /** While pits are open the soil between them carries their share. */
-  private void betweenOpenPits() {
-    SoilClass soil = site.faceSoil.value();
-    double raised = site.raisedFootingPressure();
-    if (soil == SoilClass.ROCK) {
-      return;
-    }
-    double overburden = site.get(FACE_UNIT_WEIGHT) * site.get(FOUNDING_DEPTH);
-    double ultimate = soil.clay() ? clayBetween(overburden) : sandBetween(overburden);
-    double factor = site.get(PitsSetting.TEMPORARY_BEARING_FACTOR);
-    sheet.check(
-        "between-pits",
-        "Soil under the footing between open pits, ultimate over the temporary factor",
-        Amount.pressure(raised),
-        Amount.pressure(ultimate / factor),
-        Verdict.REFER,
-        PitsSetting.TEMPORARY_BEARING_FACTOR.setting().source(),
-        Phrase.of(
-            "Strength of the soil at the faces, factor {F}. Where the wall has stood for long the true strength may be higher: the engineer decides.",
-            "F",
-            site.amount(PitsSetting.TEMPORARY_BEARING_FACTOR)));
-  }
-
-  private double clayBetween(double overburden) {
-    double factor = VesicBearing.factors(0).cohesion();
-    return sheet
-        .step(
-            "between-ultimate",
-            "Ultimate pressure of that soil, undrained",
-            "qu = {su} × {Nc} + {g} × {Df}")
-        .with("su", "undrained strength at the faces", site.amount(FACE_UNDRAINED_STRENGTH))
-        .with("Nc", "bearing factor at angle 0", Amount.ratio(factor))
-        .with("g", "unit weight", site.amount(FACE_UNIT_WEIGHT))
-        .with("Df", "founding depth", site.amount(FOUNDING_DEPTH))
-        .from(Sources.VESIC)
-        .gives(Amount.pressure(site.get(FACE_UNDRAINED_STRENGTH) * factor + overburden));
-  }
-
-  private double sandBetween(double overburden) {
-    double angle = site.get(FACE_FRICTION_ANGLE);
-    double nq = VesicBearing.factors(angle).surcharge();
-    double ng = VesicBearing.factors(angle).weight();
-    return sheet
-        .step(
-            "between-ultimate",
-            "Ultimate pressure of that soil, drained",
-            "qu = {g} × {Df} × {Nq} + 0.5 × {g} × {B} × {Ng}")
-        .with("g", "unit weight", site.amount(FACE_UNIT_WEIGHT))
-        .with("Df", "founding depth", site.amount(FOUNDING_DEPTH))
-        .with("Nq", "bearing factor at the friction angle of the faces", Amount.ratio(nq))
-        .with("B", "footing width", site.amount(FOOTING_WIDTH))
-        .with("Ng", "bearing factor at that angle", Amount.ratio(ng))
-        .from(Sources.VESIC)
-        .gives(
-            Amount.pressure(
-                overburden * nq + 0.5 * site.get(FACE_UNIT_WEIGHT) * site.get(FOOTING_WIDTH) * ng));
   }
 }

@@ -5,10 +5,8 @@ import static underhold.sizing.pits.PitsFact.*;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import underhold.mechanics.concrete.PlainConcrete;
 import underhold.mechanics.soil.Water;
 import underhold.mechanics.soil.bearing.ContactPressure;
-import underhold.mechanics.soil.pressure.AtRestPressure;
 import underhold.mechanics.soil.pressure.RankinePressure;
 import underhold.mechanics.soil.stability.PierAsRetainingWall;
 import underhold.mechanics.soil.stability.PierAsRetainingWall.Case;
@@ -62,7 +60,7 @@ final class PierSection {
             .note("Long term: cohesion is not counted.")
             .gives(Amount.ratio(RankinePressure.activeCoefficient(site.get(FACE_FRICTION_ANGLE))));
     Cases cases = PierAsRetainingWall.check(pier(active, above));
-    double push = thrust("pier", active, above, "Ka");
+    double push = PierThrust.write(site, sheet, "pier", active, above, "Ka");
     double overturning = overturning(active, above);
     double weight = weight();
     boolean brace = site.bracePossible.value();
@@ -86,10 +84,12 @@ final class PierSection {
             overturning,
             otherwise);
     boolean bearing = toePressure(cases.withBuilding(), allowable, otherwise);
-    concrete(push, overturning);
+    PierConcreteSection.write(site, sheet, push, overturning);
     boolean barred = !site.material.value().concrete() && !site.lateralStabilityVerified.value();
     boolean needed = barred || !(with && without && bearing);
-    bracing(needed, barred, layout, above);
+    if (needed) {
+      BraceSection.write(site, sheet, layout, new BraceSection.Need(barred, above));
+    }
     return needed;
   }
 
@@ -118,25 +118,6 @@ final class PierSection {
 
   private double friction() {
     return Math.tan(Math.toRadians(site.baseSoil.value().baseFrictionDegrees()));
-  }
-
-  private double thrust(String prefix, double coefficient, double above, String name) {
-    double soil = coefficient * (site.get(FACE_UNIT_WEIGHT) * height * height / 2 + above * height);
-    double water = Water.KILONEWTONS_PER_CUBIC_METRE * head() * head() / 2;
-    return sheet
-        .step(
-            prefix + "-thrust",
-            "Horizontal force on the pier",
-            "P = {" + name + "} × ({g} × {H}^2 / 2 + {qs} × {H}) + {gw} × {hw}^2 / 2")
-        .with(name, "pressure coefficient", Amount.ratio(coefficient))
-        .with("g", "unit weight of the soil", site.amount(FACE_UNIT_WEIGHT))
-        .with("H", "retained height", site.amount(RETAINED_HEIGHT))
-        .with("qs", "surcharge at the top", Amount.pressure(above))
-        .with("gw", "unit weight of water", Amount.unitWeight(Water.KILONEWTONS_PER_CUBIC_METRE))
-        .with("hw", "water above the base in the long run", Amount.length(head()))
-        .from(Sources.UFC)
-        .note("The soil keeps its full weight below water, on the safe side.")
-        .gives(Amount.lineLoad(soil + water));
   }
 
   private double overturning(double active, double above) {
@@ -282,110 +263,5 @@ final class PierSection {
         otherwise,
         Sources.NYC_1817,
         Phrase.of(""));
-  }
-
-  private void concrete(double push, double overturning) {
-    PlainConcrete plain = PlainConcrete.normalWeight(site.get(PitsSetting.PIER_STRENGTH));
-    PlainSteps.Strengths strengths =
-        PlainSteps.stresses(sheet, "pier", plain, site.amount(PitsSetting.PIER_STRENGTH));
-    double counted =
-        sheet
-            .step("pier-depth", "Thickness that counts, cast against soil", "h = {t} - {lost}")
-            .with("t", "thickness of the pier", Amount.length(thickness))
-            .with(
-                "lost",
-                "not counted against soil",
-                Amount.thickness(PlainConcrete.LOST_AGAINST_SOIL_METRES))
-            .from(Sources.ACI_PLAIN)
-            .gives(Amount.length(PlainConcrete.effectiveThickness(thickness)));
-    double moment =
-        sheet
-            .step(
-                "pier-moment",
-                "Design moment of the unreinforced pier",
-                "M = {phi} × {fr} × {h}^2 / 6")
-            .with("phi", "strength reduction of plain concrete", Amount.ratio(PlainConcrete.PHI))
-            .with("fr", "flexural tension", Amount.stress(strengths.flexure()))
-            .with("h", "thickness that counts", Amount.length(counted))
-            .from(Sources.ACI_PLAIN)
-            .gives(
-                Amount.momentPerLength(plain.designMoment(PlainConcrete.sectionModulus(counted))));
-    double shear =
-        sheet
-            .step("pier-shear", "Design shear of the unreinforced pier", "V = {phi} × {v} × {h}")
-            .with("phi", "strength reduction of plain concrete", Amount.ratio(PlainConcrete.PHI))
-            .with("v", "nominal shear stress", Amount.stress(strengths.shear()))
-            .with("h", "thickness that counts", Amount.length(counted))
-            .from(Sources.ACI_PLAIN)
-            .gives(Amount.lineLoad(plain.designShear(counted)));
-    double factor = site.get(PitsSetting.LOAD_FACTOR);
-    Phrase note =
-        Phrase.of(
-            "Demand is {F} times the working effect of a cantilever from the base. If it fails, reinforce the pier or brace it.",
-            "F",
-            site.amount(PitsSetting.LOAD_FACTOR));
-    sheet.check(
-        "pier-flexure",
-        "Unreinforced pier in bending",
-        Amount.momentPerLength(factor * overturning),
-        Amount.momentPerLength(moment),
-        Verdict.REFER,
-        Sources.ACI_PLAIN,
-        note);
-    sheet.check(
-        "pier-shear",
-        "Unreinforced pier in shear",
-        Amount.lineLoad(factor * push),
-        Amount.lineLoad(shear),
-        Verdict.REFER,
-        Sources.ACI_PLAIN,
-        note);
-  }
-
-  private void bracing(boolean needed, boolean barred, Layout layout, double above) {
-    if (!needed) {
-      return;
-    }
-    double rest =
-        sheet
-            .step("brace-k0", "Pressure coefficient of a braced pier, at rest", "K0 = 1 - sin({f})")
-            .with("f", "friction angle", site.amount(FACE_FRICTION_ANGLE))
-            .from(Sources.IBC_1610)
-            .gives(
-                Amount.ratio(AtRestPressure.normallyConsolidated(site.get(FACE_FRICTION_ANGLE))));
-    double thrust = thrust("brace", rest, above, "K0");
-    double horizontal =
-        sheet
-            .step(
-                "brace-horizontal",
-                "Horizontal force that the brace or tie of one pier takes",
-                "Fh = {P} × {b}")
-            .with("P", "horizontal force on the pier", Amount.lineLoad(thrust))
-            .with("b", "width of the pier", Amount.length(layout.widest()))
-            .from(Sources.NYC_1817)
-            .note("All horizontal load, none left to the base.")
-            .gives(Amount.force(thrust * layout.widest()));
-    double slope = Math.cos(Math.toRadians(site.get(PitsSetting.BRACE_ANGLE)));
-    sheet
-        .step("brace-force", "Force along a raker or anchor", "F = {Fh} / cos({a})")
-        .with("Fh", "horizontal force", Amount.force(horizontal))
-        .with("a", "slope below the horizontal", site.amount(PitsSetting.BRACE_ANGLE))
-        .note("Its vertical part loads the pier and its base (anchor) or lifts them (raker).")
-        .gives(Amount.force(horizontal / slope));
-    boolean possible = site.bracePossible.value();
-    sheet.verdict(
-        "brace",
-        "Brace or tie on every pier",
-        Amount.force(horizontal),
-        Amount.force(0),
-        possible ? Verdict.REFER : PitsCase.otherwise(site.bracePossible),
-        barred ? Sources.NYC_1817_MASONRY : Sources.NYC_1817,
-        Phrase.of(
-            (barred
-                    ? "Masonry whose lateral stability is not verified gets no relief from bracing. "
-                    : "The pier does not stand alone. ")
-                + (possible
-                    ? "Design the brace or tie for the force above."
-                    : "Nobody has said that a brace or tie is possible; without one the pits cannot be kept as they are.")));
   }
 }

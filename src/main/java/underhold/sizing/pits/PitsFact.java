@@ -4,6 +4,7 @@ import java.util.Locale;
 import underhold.sizing.Amount;
 
 /** Numbers that the sizing of pits reads. */
+@SuppressWarnings("ImmutableEnumChecker") // Amount is a record of immutable parts
 public enum PitsFact {
   /** Working load of the wall. */
   WALL_LINE_LOAD(

@@ -7,6 +7,7 @@ import underhold.sizing.Setting;
 import underhold.sizing.Source;
 
 /** Settings of the pits method, each with its default, range, source and basis. */
+@SuppressWarnings("ImmutableEnumChecker") // Setting is a record of immutable parts
 public enum PitsSetting {
   /** Cap on the width. */
   WIDEST_PIT(

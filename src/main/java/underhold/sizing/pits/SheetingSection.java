@@ -49,9 +49,9 @@ final class SheetingSection {
     double span = boardSpan();
     OptionalDouble table =
         LaggingThickness.recommended(site.faceSoil.value().ground(), depth(), span);
-    BoardSteps steps = new BoardSteps(site, sheet);
-    double thickness = choose(steps, pressure, span, approach, table.orElse(0));
-    steps.write(thickness, pressure, span, approach);
+    BoardStrength strength = new BoardStrength(site);
+    double thickness = choose(strength, pressure, span, approach, table.orElse(0));
+    new BoardSteps(site, sheet, strength).write(thickness, pressure, span, approach);
     sheet.check(
         "board-lagging-table",
         "Board against the lagging table",
@@ -248,12 +248,12 @@ final class SheetingSection {
   }
 
   private double choose(
-      BoardSteps steps, double pressure, double span, double approach, double least) {
+      BoardStrength strength, double pressure, double span, double approach, double least) {
     double thickest = 0;
     for (double inches : NOMINAL_INCHES) {
       double nominal = inches * METRES_PER_INCH;
       thickest = nominal - site.get(PitsSetting.BOARD_LOSS);
-      if (nominal >= least - 1e-9 && steps.passes(thickest, pressure, span, approach)) {
+      if (nominal >= least - 1e-9 && strength.passes(thickest, pressure, span, approach)) {
         return thickest;
       }
     }

@@ -19,7 +19,8 @@ final class Calendars {
     for (List<Integer> round : rounds) {
       double last = begin;
       for (int i = 0; i < round.size(); i++) {
-        last = begin + i / rules.crews() * rules.times().crewDays();
+        int turn = i / rules.crews();
+        last = begin + turn * rules.times().crewDays();
         starts.set(round.get(i), last);
       }
       begin = last + rules.times().openDays();
