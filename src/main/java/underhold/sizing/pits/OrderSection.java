@@ -49,11 +49,16 @@ final class OrderSection {
         "calendar, all pits",
         Amount.count(rounded(plan.calendarDays())),
         Phrase.of(
-            "working days with {crews} crews, {weeks} weeks of five days; the plain order 1-4-2-5-3 takes {plain}. Waiting counts in days of 24 h; weekends are not credited",
+            "working days with {crews} crews, {weeks} weeks of five days; the plain order 1-4-2-5-3 takes {plain}, and no order can take less than {bound}. Waiting counts in days of 24 h; weekends are not credited",
             Map.of(
-                "crews", site.amount(PitsSetting.CREWS),
-                "weeks", Amount.count(Math.ceil(plan.calendarDays() / WORKING_DAYS_A_WEEK)),
-                "plain", Amount.count(rounded(plain.calendarDays())))));
+                "crews",
+                site.amount(PitsSetting.CREWS),
+                "weeks",
+                Amount.count(Math.ceil(plan.calendarDays() / WORKING_DAYS_A_WEEK)),
+                "plain",
+                Amount.count(rounded(plain.calendarDays())),
+                "bound",
+                Amount.count(rounded(DiggingOrder.fewestDays(layout.row(), rules))))));
     sheet.time(
         "labour, digging and concrete",
         Amount.hours(layout.count() * times.crewDays() * shift * site.get(PitsSetting.CREW_SIZE)),

@@ -2,6 +2,7 @@ package underhold.sizing.pits.order;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Iterator;
 import java.util.List;
 
 /** Puts dates to rounds. */
@@ -39,11 +40,12 @@ final class Calendars {
       double moment = now;
       open.removeIf(pit -> starts.get(pit) + rules.times().openDays() <= moment + SAME_DAY);
       int busy = busyCrews(open, starts, rules, moment);
-      for (int pit : List.copyOf(waiting)) {
-        if (busy < rules.crews() && rules.mayOpen(row, open, pit)) {
+      for (Iterator<Integer> next = waiting.iterator(); busy < rules.crews() && next.hasNext(); ) {
+        int pit = next.next();
+        if (rules.mayOpen(row, open, pit)) {
           starts.set(pit, moment);
           open.add(pit);
-          waiting.remove((Integer) pit);
+          next.remove();
           busy++;
         }
       }

@@ -39,6 +39,8 @@ class DiggingOrderTest {
     assertThat(PlanChecker.violations(plain)).isEmpty();
     assertThat(plan.roundCount()).isLessThanOrEqualTo(plain.roundCount());
     assertThat(plan.calendarDays()).isLessThanOrEqualTo(plain.calendarDays() + 1e-6);
+    assertThat(plan.calendarDays())
+        .isGreaterThanOrEqualTo(DiggingOrder.fewestDays(row, rules) - 1e-6);
     assertThat(plan.greatestOpenMetres())
         .isLessThanOrEqualTo(
             Math.max(Collections.max(row.widthsMetres()), share * row.lengthMetres()) + 1e-6);
@@ -51,6 +53,37 @@ class DiggingOrderTest {
     int atOnce = count / 4;
     int bound = Math.max(4, (count + atOnce - 1) / atOnce);
     assertThat(DiggingOrder.plan(PitRow.equal(count, 1.2), rules).roundCount()).isEqualTo(bound);
+  }
+
+  @Property(tries = 200)
+  void with_crews_for_every_open_pit_no_calendar_is_shorter(
+      @ForAll @IntRange(min = 4, max = 200) int count) {
+    OrderRules rules = new OrderRules(3, 0.25, count, TIMES);
+    PitRow row = PitRow.equal(count, 1.2);
+    double days = DiggingOrder.plan(row, rules).calendarDays();
+    assertThat(days).isEqualTo(DiggingOrder.fewestDays(row, rules));
+  }
+
+  @ParameterizedTest(name = "{0} pits, {1} crews")
+  @DisplayName(
+      "Own cases: with few crews the calendar comes within a tenth of the bound no order can pass")
+  @CsvSource({
+    "12, 1", "15, 1", "21, 2", "30, 2", "30, 3", "47, 2", "47, 3", "80, 2", "80, 4", "200, 3"
+  })
+  void few_crews_lose_little(int count, int crews) {
+    OrderRules rules = new OrderRules(3, 0.25, crews, TIMES);
+    PitRow row = PitRow.equal(count, 1.2);
+    double days = DiggingOrder.plan(row, rules).calendarDays();
+    assertThat(days / DiggingOrder.fewestDays(row, rules)).isBetween(1 - 1e-9, 1.10);
+  }
+
+  @Test
+  void the_same_wall_always_gets_the_same_order() {
+    OrderRules rules = new OrderRules(3, 0.25, 2, TIMES);
+    DiggingPlan once = DiggingOrder.plan(PitRow.equal(17, 1), rules);
+    DiggingPlan again = DiggingOrder.plan(PitRow.equal(17, 1), rules);
+    assertThat(again.rounds()).isEqualTo(once.rounds());
+    assertThat(again.startDays()).isEqualTo(once.startDays());
   }
 
   @ParameterizedTest(name = "{0} pits, ends {1} of the width, share {2}, spacing {3}")
