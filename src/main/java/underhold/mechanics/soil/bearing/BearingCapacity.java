@@ -1,5 +1,6 @@
 package underhold.mechanics.soil.bearing;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -25,6 +26,13 @@ public record BearingCapacity(
     double overburdenTermKilopascals,
     double weightTermKilopascals,
     List<String> remarks) {
+
+  /**
+   * Some authors leave one of the two out; multiplying both, as the 1961 paper of Brinch Hansen
+   * does, gives more.
+   */
+  private static final String BOTH_COMBINED =
+      "shape and inclination factors are multiplied; some authors do not combine them (from memory, verify)";
 
   public BearingCapacity {
     remarks = List.copyOf(remarks);
@@ -53,6 +61,10 @@ public record BearingCapacity(
       CorrectionFactors inclination,
       List<String> remarks) {
     BearingGround ground = question.ground();
+    List<String> notes = new ArrayList<>(remarks);
+    if (question.load().horizontalKilonewtons() > 0 && base.widthToLength() > 0) {
+      notes.add(BOTH_COMBINED);
+    }
     CorrectionFactors all = shape.times(depth).times(inclination);
     return new BearingCapacity(
         factors,
@@ -67,6 +79,6 @@ public record BearingCapacity(
             * base.widthMetres()
             * factors.weight()
             * all.weight(),
-        remarks);
+        notes);
   }
 }

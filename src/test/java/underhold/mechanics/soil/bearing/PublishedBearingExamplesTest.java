@@ -134,6 +134,7 @@ class PublishedBearingExamplesTest {
                     DepthEffect.CREDITED))
             .orThrow();
     assertThat(capacity.ultimateKilopascals()).isCloseTo(64, withPercentage(2));
+    assertThat(capacity.remarks()).singleElement().asString().contains("multiplied");
     assertThat(capacity.factors().cohesion()).isCloseTo(5.1, within(0.05));
     assertThat(capacity.shape().cohesion()).isCloseTo(1.12, within(0.005));
     assertThat(capacity.depth().cohesion()).isCloseTo(1.13, withPercentage(2));
