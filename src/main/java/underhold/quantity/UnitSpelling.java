@@ -71,7 +71,7 @@ final class UnitSpelling {
   private static final Pattern PER = Pattern.compile("(?i)\\s*(?:/|\\bper\\b)\\s*");
   private static final Pattern TIMES = Pattern.compile("[\\s.·⋅∙•*×-]+");
   private static final Pattern TOKEN =
-      Pattern.compile("(?:((?i)sq|square|cu|cubic)·)?([A-Za-z]+|[%°'\"])([23])?|[/·]");
+      Pattern.compile("(?:((?i)sq|square|cu|cubic)·)?([A-Za-z]+)([23])?|([%°'\"])|[/·]");
   private static final Pattern POWER_SIGN = Pattern.compile("\\^(?=[23])");
   private static final Pattern PER_CENT = Pattern.compile("(?i)per\\s+cent");
 
@@ -88,11 +88,12 @@ final class UnitSpelling {
         return Optional.empty();
       }
       at = token.end();
-      if (token.group(2) == null) {
+      String typed = token.group(2) != null ? token.group(2) : token.group(4);
+      if (typed == null) {
         key.append(token.group());
         continue;
       }
-      Optional<String> word = lookUp(token.group(2));
+      Optional<String> word = lookUp(typed);
       boolean powerTwice = token.group(1) != null && token.group(3) != null;
       if (word.isEmpty() || powerTwice) {
         return Optional.empty();

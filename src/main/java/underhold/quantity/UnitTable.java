@@ -35,10 +35,8 @@ final class UnitTable {
   private static final Optional<UnitSystem> BOTH = Optional.empty();
 
   private static final Map<Measure, List<MeasureUnit>> BY_MEASURE = new EnumMap<>(Measure.class);
-  private static final Map<String, MeasureUnit> BY_KEY = new HashMap<>();
-
-  /** A short way for units typed by their very symbol, as nearly all are. */
   private static final Map<String, MeasureUnit> BY_SYMBOL = new HashMap<>();
+  private static final Map<String, MeasureUnit> BY_OTHER_SPELLING = new HashMap<>();
 
   static {
     lengthsAreasVolumes();
@@ -47,19 +45,37 @@ final class UnitTable {
     anglesAndTimes();
     moments();
     plainNumbers();
-    BY_MEASURE.replaceAll((measure, units) -> Collections.unmodifiableList(units));
+  }
+
+  /** Loaded only when a unit is typed otherwise than by its symbol: that keeps the start short. */
+  private static final class Keys {
+    private static final Map<String, MeasureUnit> BY_KEY = new HashMap<>();
+
+    static {
+      BY_SYMBOL.forEach(Keys::register);
+      BY_OTHER_SPELLING.forEach(Keys::register);
+    }
+
+    private static void register(String spelling, MeasureUnit unit) {
+      String key =
+          UnitSpelling.key(spelling)
+              .orElseThrow(() -> new IllegalStateException(spelling + " cannot be spelled"));
+      putOnce(BY_KEY, key, unit);
+    }
   }
 
   private UnitTable() {}
 
   static List<MeasureUnit> of(Measure measure) {
-    return BY_MEASURE.getOrDefault(measure, List.of());
+    return Collections.unmodifiableList(BY_MEASURE.getOrDefault(measure, List.of()));
   }
 
   /** The unit with that spelling, whatever it measures; a plain number has no spelling. */
   static Optional<MeasureUnit> find(String spelling) {
     MeasureUnit bySymbol = BY_SYMBOL.get(spelling);
-    return bySymbol != null ? Optional.of(bySymbol) : UnitSpelling.key(spelling).map(BY_KEY::get);
+    return bySymbol != null
+        ? Optional.of(bySymbol)
+        : UnitSpelling.key(spelling).map(Keys.BY_KEY::get);
   }
 
   /** The unit of that measure with that spelling; the empty spelling is a plain number. */
@@ -205,22 +221,23 @@ final class UnitTable {
       Optional<UnitSystem> system,
       String... otherSpellings) {
     MeasureUnit unit = new MeasureUnit(symbol, name, measure, factor, system);
-    BY_MEASURE.computeIfAbsent(measure, key -> new ArrayList<>()).add(unit);
+    List<MeasureUnit> sameMeasure = BY_MEASURE.get(measure);
+    if (sameMeasure == null) {
+      sameMeasure = new ArrayList<>();
+      BY_MEASURE.put(measure, sameMeasure);
+    }
+    sameMeasure.add(unit);
     if (!symbol.isEmpty()) {
-      register(symbol, unit);
-      BY_SYMBOL.put(symbol, unit);
+      putOnce(BY_SYMBOL, symbol, unit);
     }
     for (String spelling : otherSpellings) {
-      register(spelling, unit);
+      putOnce(BY_OTHER_SPELLING, spelling, unit);
     }
   }
 
-  private static void register(String spelling, MeasureUnit unit) {
-    String key =
-        UnitSpelling.key(spelling)
-            .orElseThrow(() -> new IllegalStateException(spelling + " cannot be spelled"));
-    if (BY_KEY.put(key, unit) != null) {
-      throw new IllegalStateException(spelling + " stands for two units");
+  private static void putOnce(Map<String, MeasureUnit> units, String name, MeasureUnit unit) {
+    if (units.put(name, unit) != null) {
+      throw new IllegalStateException(name + " stands for two units");
     }
   }
 }
