@@ -15,12 +15,12 @@ final class BoardStrength {
   private final double duration;
   private final double size;
 
-  BoardStrength(PitsCase site) {
+  BoardStrength(PitsCase site, double loadedHours) {
     this.site = site;
     this.timber = site.settings().timberValues();
     this.nominalWidthInches =
         Math.ceil(site.get(PitsSetting.BOARD_HEIGHT) / METRES_PER_INCH - 1e-6);
-    this.duration = NdsFactors.loadDuration(site.get(PitsSetting.BOARD_DURATION) / 24);
+    this.duration = NdsFactors.loadDuration(loadedHours / 24);
     this.size = timber.sizeFactorIncluded() ? 1 : NdsFactors.size(nominalWidthInches);
   }
 

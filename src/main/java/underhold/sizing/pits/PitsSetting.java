@@ -248,7 +248,11 @@ public enum PitsSetting {
       Source.memory("pit practice, 8 to 12 in")),
   /** Duration of load. */
   BOARD_DURATION(
-      Amount.hours(168), 24, 1440, "time the boards carry the full load", Source.judgement()),
+      Amount.hours(168),
+      24,
+      1440,
+      "least time for which the boards are taken to carry the full load",
+      Source.judgement()),
   /** Deflection of boards. */
   BOARD_DEFLECTION(
       Amount.thickness(0.0127), 0.003, 0.025, "deflection of boards, 1/2 in", Source.judgement()),

@@ -36,7 +36,7 @@ public final class PitsSizing {
     InputSection.write(site, sheet);
     Layout layout = LayoutSection.write(site, sheet, SpanSection.write(site, sheet));
     DiggingPlan plan = OrderSection.write(site, sheet, layout);
-    double board = SheetingSection.write(site, sheet, layout);
+    double board = SheetingSection.write(site, sheet, layout, plan.rules().times().openDays());
     OptionalDouble allowable = BaseSection.write(site, sheet, layout);
     boolean braced = PierSection.write(site, sheet, layout, allowable);
     GroundSection.write(site, sheet, layout);

@@ -37,11 +37,11 @@ final class SheetingSection {
   }
 
   /** Writes the section and returns the board thickness, m. */
-  static double write(PitsCase site, SheetBuilder sheet, Layout layout) {
-    return new SheetingSection(site, sheet, layout).write();
+  static double write(PitsCase site, SheetBuilder sheet, Layout layout, double openDays) {
+    return new SheetingSection(site, sheet, layout).write(openDays);
   }
 
-  private double write() {
+  private double write(double openDays) {
     double stress = greatestVerticalStress();
     double pressure = pressure(stress);
     double approach = approachPressure();
@@ -49,7 +49,7 @@ final class SheetingSection {
     double span = boardSpan();
     OptionalDouble table =
         LaggingThickness.recommended(site.faceSoil.value().ground(), depth(), span);
-    BoardStrength strength = new BoardStrength(site);
+    BoardStrength strength = new BoardStrength(site, loadedHours(openDays));
     double thickness = choose(strength, pressure, span, approach, table.orElse(0));
     new BoardSteps(site, sheet, strength).write(thickness, pressure, span, approach);
     sheet.check(
@@ -245,6 +245,21 @@ final class SheetingSection {
         .with("n", "bays across, with posts between them where more than one", Amount.count(bays))
         .from(Source.practice())
         .gives(Amount.length(span));
+  }
+
+  /** The boards stay under load until the pit carries, weekends included. */
+  private double loadedHours(double openDays) {
+    double least = site.get(PitsSetting.BOARD_DURATION);
+    return sheet
+        .step(
+            "board-duration",
+            "Time the boards carry the full load",
+            "T = max({To}, {d} × 24 × 7 / 5)")
+        .with("To", "least time", site.amount(PitsSetting.BOARD_DURATION))
+        .with("d", "working days from the first cut until the pit carries", Amount.count(openDays))
+        .from(Source.judgement())
+        .note("Hours; five working days to a week.")
+        .gives(Amount.hours(Math.max(least, openDays * 24 * 7 / 5)));
   }
 
   private double choose(
