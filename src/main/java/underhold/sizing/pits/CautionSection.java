@@ -47,10 +47,16 @@ final class CautionSection {
     sheet.caution(
         "air",
         Phrase.of(
-            "Below {h} test the air where it may be bad (oxygen at least 19.5 %); ventilate; a worker in a deep confined pit wears a harness with an attended line.",
+            "Below {h} test the air where it may be bad (oxygen at least 19.5 %) and ventilate.",
             "h", Amount.length(4 * 0.3048)),
         COMPETENT,
         Sources.OSHA_651);
+    sheet.caution(
+        "rescue",
+        Phrase.of(
+            "A worker in a deep confined footing pit wears a harness with a lifeline of its own, attended all the time."),
+        COMPETENT,
+        Source.memory("29 CFR 1926.651(g)(2)"));
     sheet.caution(
         "working under a load that hangs",
         Phrase.of(

@@ -16,7 +16,7 @@ public enum SoilClass {
   /** Sound rock. */
   ROCK("rock", 40, 0, 29, "sedimentary-rock", SheetingSoil.A, Ground.COMPETENT),
   /** Hard or cemented soil. */
-  HARD("hard or cemented soil", 37, 0, 24, "sand", SheetingSoil.A, Ground.COMPETENT),
+  HARD("hard or cemented soil", 37, 0, 22, "sand", SheetingSoil.A, Ground.COMPETENT),
   /** Dense gravel. */
   DENSE_GRAVEL("dense gravel", 37, 0, 29, "gravel", SheetingSoil.C, Ground.COMPETENT),
   /** Dense sand. */

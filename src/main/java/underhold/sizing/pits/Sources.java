@@ -1,5 +1,6 @@
 package underhold.sizing.pits;
 
+import underhold.sizing.Basis;
 import underhold.sizing.Source;
 
 /** The sources that the pits sheet cites. */
@@ -19,9 +20,9 @@ final class Sources {
   static final Source ACI_REINFORCED = Source.memory("ACI 318-19, 21.2, 22.2 and 22.5");
   static final Source TMS_BEARING = Source.memory("TMS 402-13 Table A.4");
   static final Source NDS = Source.memory("NDS 2018 and its Supplement, No. 2 grade");
-  static final Source OSHA_652 = Source.standard("29 CFR 1926.652(a),(b)");
-  static final Source OSHA_651 = Source.standard("29 CFR 1926.651");
-  static final Source OSHA_651_I = Source.standard("29 CFR 1926.651(i)");
+  static final Source OSHA_652 = Source.standard("29 CFR 1926.652(a),(b) (secondary copy)");
+  static final Source OSHA_651 = Source.standard("29 CFR 1926.651 (secondary copies)");
+  static final Source OSHA_651_I = Source.standard("29 CFR 1926.651(i) (secondary copy)");
   static final Source OSHA_APP_C =
       Source.standard("29 CFR 1926 Subpart P Appendix C (transcription of the CFR 2024)");
   static final Source CALTRANS =
@@ -56,8 +57,8 @@ final class Sources {
           "Bjerrum and Eide, Stability of Strutted Excavations in Clay, Geotechnique 6, 1956; Skempton 1951");
   static final Source FHWA_MOVEMENT =
       Source.memory("FHWA-RD-75-128 and -130 (1976), movement of well-executed pit underpinning");
-  static final Source PRACTITIONER = Source.published("practitioner opinion (engineers' forum)");
-  static final Source CONTRACTOR = Source.published("contractor practice (method descriptions)");
+  static final Source PRACTITIONER = new Source("practitioner opinion", Basis.COMMON_PRACTICE);
+  static final Source CONTRACTOR = new Source("contractor practice", Basis.COMMON_PRACTICE);
   static final Source COST_BOOK = Source.memory("cost-book rates of hand excavation");
   static final Source WATER_RULE =
       Source.memory("DIN 4123; trade rule on ground water below hand pits");

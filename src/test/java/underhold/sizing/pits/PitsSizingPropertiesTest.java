@@ -38,7 +38,7 @@ class PitsSizingPropertiesTest {
         .baseSoil(Given.stated(base));
   }
 
-  @Property(tries = 300)
+  @Property(tries = 200)
   void any_site_gives_a_sheet_that_can_be_redone(
       @ForAll WallMaterial material,
       @ForAll WallCondition condition,
@@ -78,7 +78,7 @@ class PitsSizingPropertiesTest {
     assertThat(plan.row().lengthMetres()).isBetween(length * (1 - 1e-9), length * (1 + 1e-9));
   }
 
-  @Property(tries = 150)
+  @Property(tries = 100)
   void more_load_never_widens_a_pit_and_never_eases_a_check(
       @ForAll WallMaterial material,
       @ForAll SoilClass face,

@@ -30,10 +30,10 @@ public final class DiggingOrder {
   private static final long SEED = 4123;
 
   private static final int LEAST_TRIES = 20;
-  private static final int MOST_TRIES = 300;
+  private static final int MOST_TRIES = 150;
 
   /** Long walls get fewer tries: they leave less to gain. */
-  private static final int PITS_TRIED = 6000;
+  private static final int PITS_TRIED = 4000;
 
   private static final double SAME_DAY = 1e-6;
 
@@ -57,7 +57,9 @@ public final class DiggingOrder {
   }
 
   private static List<List<Integer>> fewestRounds(PitRow row, OrderRules rules) {
-    List<List<Integer>> best = Rounds.firstFit(row, rules);
+    List<List<Integer>> first = Rounds.firstFit(row, rules);
+    List<List<Integer>> plain = Rounds.plain(row, rules);
+    List<List<Integer>> best = plain.size() < first.size() ? plain : first;
     for (int step = 1; step < best.size(); step++) {
       List<List<Integer>> rounds = Rounds.everyNth(row, step);
       if (Rounds.lawful(row, rules, rounds)) {

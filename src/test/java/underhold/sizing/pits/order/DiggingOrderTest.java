@@ -10,6 +10,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -44,6 +45,23 @@ class DiggingOrderTest {
     assertThat(plan.greatestOpenMetres())
         .isLessThanOrEqualTo(
             Math.max(Collections.max(row.widthsMetres()), share * row.lengthMetres()) + 1e-6);
+  }
+
+  @Property(tries = 1000)
+  void short_walls_of_any_widths_are_proved_too(
+      @ForAll @Size(min = 2, max = 24) List<@DoubleRange(min = 0.4, max = 1.3) Double> widths,
+      @ForAll @DoubleRange(min = 0, max = 4) double clearWidths,
+      @ForAll @DoubleRange(min = 0.1, max = 0.5) double share,
+      @ForAll @IntRange(min = 1, max = 4) int crews) {
+    PitRow row = new PitRow(widths);
+    OrderRules rules = new OrderRules(clearWidths, share, crews, TIMES);
+    DiggingPlan plan = DiggingOrder.plan(row, rules);
+    DiggingPlan plain = DiggingOrder.plain(row, rules);
+    assertThat(PlanChecker.violations(plan)).isEmpty();
+    assertThat(plan.roundCount()).isLessThanOrEqualTo(plain.roundCount());
+    assertThat(plan.calendarDays()).isLessThanOrEqualTo(plain.calendarDays() + 1e-6);
+    assertThat(plan.calendarDays())
+        .isGreaterThanOrEqualTo(DiggingOrder.fewestDays(row, rules) - 1e-6);
   }
 
   @Property(tries = 300)
