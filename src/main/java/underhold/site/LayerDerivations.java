@@ -176,7 +176,7 @@ final class LayerDerivations {
   /** Rock where every layer the edge shows is sound rock, earth where none is. */
   private static @Nullable Derived edgeGround(Inputs in) {
     Quantity below = in.amount("excavationBelowFooting");
-    Stretch stretch = Stretch.footingToBase(in);
+    Stretch stretch = Stretch.footingToExcavation(in);
     if (!in.digs() || below == null || below.si() <= 0 || stretch == null) {
       return null;
     }
