@@ -296,10 +296,10 @@ final class PlausibleSites {
     }
     f.put("liveStructureDistance", metres(0.3, 40));
     f.put("noiseLimit", pick("none", "normal", "normal", "strict"));
-    f.put("programme", pick("easy", "normal", "normal", "tight"));
+    f.put("programme", pick("easy", "normal", "normal", "normal", "tight"));
     f.put("life", pick("temporary", "permanent", "permanent"));
     f.put("wetSeason", pick("no", "yes"));
-    f.put("contamination", pick("none", "none", "possible", "known"));
+    f.put("contamination", chance(0.08) ? "known" : pick("none", "none", "possible"));
     f.put("utilities", pick("none", "few", "few", "dense"));
     f.put("landRights", pick("not-needed", "not-needed", "permanent", "temporary", "none"));
   }
