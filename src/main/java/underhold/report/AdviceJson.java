@@ -58,10 +58,6 @@ public final class AdviceJson {
   }
 
   static Map<String, Object> option(ZoneAdvice zone, OptionAdvice advice) {
-    Stream<Finding> assumed =
-        zone.screening().assumed().stream()
-            .filter(finding -> finding.rule().concerns(advice.option()))
-            .filter(f -> f.effect().scores() || f.effect() == Effect.RULE_OUT);
     return Json.object(
         "id", advice.option().id(),
         "label", advice.option().label(),
@@ -69,7 +65,7 @@ public final class AdviceJson {
         "score", advice.score(),
         "tied", advice.tied(),
         "findings",
-            Stream.concat(advice.findings().stream(), assumed)
+            Stream.concat(advice.findings().stream(), Words.assumed(zone, advice.option()).stream())
                 .map(finding -> FindingJson.of(finding, Words.counted(advice, finding)))
                 .toList(),
         "wayBack", advice.wayBack(),

@@ -75,9 +75,7 @@ final class OptionSection {
 
   /** What would speak for or against it if an assumed fact were true: it warns, never counts. */
   void assumed(OptionAdvice advice) {
-    zone.screening().assumed().stream()
-        .filter(finding -> finding.rule().concerns(advice.option()))
-        .filter(f -> f.effect().scores() || f.effect() == Effect.RULE_OUT)
+    Words.assumed(zone, advice.option())
         .forEach(finding -> finding(advice, finding));
   }
 

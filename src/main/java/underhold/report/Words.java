@@ -6,8 +6,10 @@ import java.util.stream.Stream;
 import underhold.advice.Effect;
 import underhold.advice.Finding;
 import underhold.advice.OptionAdvice;
+import underhold.advice.Rule;
 import underhold.advice.Standing;
 import underhold.advice.SupportOption;
+import underhold.consult.ZoneAdvice;
 import underhold.site.FactDefinition;
 import underhold.site.FactView;
 import underhold.site.Origin;
@@ -111,5 +113,22 @@ final class Words {
       questions.add(definition.question());
     }
     return questions;
+  }
+
+  /** What a rule speaks about: options, a fact, or whichever option is chosen. */
+  static String about(Rule rule) {
+    if (rule.action().fact() != null) {
+      return " " + rule.action().fact() + " " + rule.action().value();
+    }
+    List<String> ids = rule.action().options().stream().map(SupportOption::id).toList();
+    return " " + (ids.isEmpty() ? "any option" : list(ids));
+  }
+
+  /** What would speak of an option if assumed facts were true. */
+  static List<Finding> assumed(ZoneAdvice zone, SupportOption option) {
+    return zone.screening().assumed().stream()
+        .filter(finding -> finding.rule().concerns(option))
+        .filter(f -> f.effect().scores() || f.effect() == Effect.RULE_OUT)
+        .toList();
   }
 }

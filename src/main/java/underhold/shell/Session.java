@@ -12,6 +12,7 @@ import underhold.site.Site;
 final class Session {
   private final boolean interactive;
   private final Lines lines;
+  private final Sheets sheets = Sheets.NONE;
   private Output output;
   private @Nullable OpenSite current;
   private @Nullable Consultant consultant;
@@ -44,6 +45,30 @@ final class Session {
 
   void open(OpenSite site) {
     current = site;
+  }
+
+  Sheets sheets() {
+    return sheets;
+  }
+
+  /**
+   * Lets the site at hand go, unless it has changes that are not saved.
+   *
+   * @throws Refusal if it has
+   */
+  void keepChanges() {
+    current()
+        .filter(OpenSite::changed)
+        .ifPresent(
+            open -> {
+              throw Refusal.usage(
+                  "The changes to " + open.file() + " are not saved.",
+                  "Save them first: site save. Or let them go: site drop");
+            });
+  }
+
+  void close() {
+    current = null;
   }
 
   RulePack pack() {

@@ -70,7 +70,7 @@ final class SiteFiles {
     throw Refusal.site(problems.stream().map(SiteProblem::text).toList());
   }
 
-  private static void existing(Path file) {
+  static void existing(Path file) {
     if (!Files.exists(file)) {
       Path folder = file.toAbsolutePath().getParent();
       String name = String.valueOf(file.getFileName());
