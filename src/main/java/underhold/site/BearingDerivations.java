@@ -1,7 +1,7 @@
 package underhold.site;
 
 import java.util.List;
-import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import underhold.quantity.Quantity;
 
@@ -11,36 +11,28 @@ import underhold.quantity.Quantity;
  * <p>Judgement: good bearing is the first run of bearing layers, at or below the footing, that goes
  * on for {@link #LEAST_THICKNESS_METRES} below the deepest of its top, the footing and the
  * excavation base. A thinner run over weaker ground is passed over. The last layer of a profile is
- * taken to go on. The kind is that of the weakest layer within that thickness.
+ * taken to go on. The kind is that of the weakest layer from the bearing level, stated or found, to
+ * the end of that thickness.
  */
 final class BearingDerivations {
   /** Thickness of good ground that a footing needs under it; judgement. */
   static final double LEAST_THICKNESS_METRES = 3.0;
 
-  /** The kind of bearing each bearing soil gives, judgement; a soil left out does not bear. */
-  private static final Map<String, String> KIND_BY_SOIL =
-      Map.of(
-          "rock", "rock",
-          "decomposed-rock", "dense-granular",
-          "cemented-sand", "dense-granular",
-          "dense-gravel", "dense-granular",
-          "dense-sand", "dense-granular",
-          "hard-clay-or-till", "hard-clay",
-          "stiff-clay", "stiff-clay");
-
-  /** Kinds of bearing, the weakest first. */
-  private static final List<String> WEAKEST_FIRST =
-      List.of("stiff-clay", "hard-clay", "dense-granular", "rock");
-
   static final List<Derivation> ALL =
       List.of(
-          new Derivation("bearingDepth", BearingDerivations::bearingDepth),
-          new Derivation("bearingKind", BearingDerivations::bearingKind),
-          new Derivation("rockDepth", BearingDerivations::rockDepth));
+          new Derivation(
+              "bearingDepth",
+              List.of("foundingDepth", "excavationDepth"),
+              BearingDerivations::bearingDepth),
+          new Derivation(
+              "bearingKind",
+              List.of("foundingDepth", "bearingDepth", "excavationDepth"),
+              BearingDerivations::bearingKind),
+          new Derivation("rockDepth", List.of("foundingDepth"), BearingDerivations::rockDepth));
 
   private BearingDerivations() {}
 
-  private record Bearing(GroundLayer layer, double depthMetres, String kind) {}
+  private record Bearing(GroundLayer layer, double depthMetres) {}
 
   /** Depth from the footing to the top of good bearing; 0 where the footing stands on it. */
   private static @Nullable Derived bearingDepth(Inputs in) {
@@ -58,11 +50,24 @@ final class BearingDerivations {
   }
 
   private static @Nullable Derived bearingKind(Inputs in) {
-    Bearing bearing = find(in);
-    return bearing == null
-        ? null
-        : Inputs.word(
-            bearing.kind(), "the first good bearing is " + Stretch.words(bearing.layer()));
+    Quantity founding = in.amount("foundingDepth");
+    Quantity depth = in.amount("bearingDepth");
+    if (founding == null || depth == null) {
+      return null;
+    }
+    double level = founding.si() + depth.si();
+    List<GroundLayer> layers = in.ground().between(level, neededMetres(in, level));
+    boolean described = in.ground().at(level).isPresent();
+    return BearingSoils.weakest(described ? layers : List.of())
+        .map(
+            kind ->
+                Inputs.word(
+                    kind,
+                    "weakest below "
+                        + in.show("bearingDepth")
+                        + " of: "
+                        + layers.stream().map(Stretch::words).collect(Collectors.joining(", "))))
+        .orElse(null);
   }
 
   /** Depth from the footing to sound rock; decomposed rock does not count. */
@@ -93,31 +98,28 @@ final class BearingDerivations {
     if (founding == null || in.ground().at(founding.si()).isEmpty()) {
       return null;
     }
-    Quantity base = in.digs() ? in.amount("excavationDepth") : null;
-    GroundProfile ground = in.ground();
     GroundLayer first = null;
-    for (GroundLayer layer : ground.layers()) {
-      if (ground.bottomMetres(layer) <= founding.si()) {
+    for (GroundLayer layer : in.ground().layers()) {
+      if (in.ground().bottomMetres(layer) <= founding.si()) {
         continue;
       }
-      if (!KIND_BY_SOIL.containsKey(layer.soil())) {
+      if (!BearingSoils.bears(layer)) {
         first = null;
         continue;
       }
       first = first == null ? layer : first;
       double level = Math.max(first.top().si(), founding.si());
-      double needed = (base == null ? level : Math.max(level, base.si())) + LEAST_THICKNESS_METRES;
-      if (ground.bottomMetres(layer) >= needed) {
-        return new Bearing(first, level, weakest(ground.between(level, needed)));
+      if (in.ground().bottomMetres(layer) >= neededMetres(in, level)) {
+        return new Bearing(first, level);
       }
     }
     return null;
   }
 
-  private static String weakest(List<GroundLayer> layers) {
-    return layers.stream()
-        .map(layer -> KIND_BY_SOIL.getOrDefault(layer.soil(), WEAKEST_FIRST.get(0)))
-        .min(java.util.Comparator.comparingInt(WEAKEST_FIRST::indexOf))
-        .orElseThrow();
+  /** The depth down to which good ground at that level has to go on. */
+  private static double neededMetres(Inputs in, double levelMetres) {
+    Quantity base = in.digs() ? in.amount("excavationDepth") : null;
+    double deepest = base == null ? levelMetres : Math.max(levelMetres, base.si());
+    return deepest + LEAST_THICKNESS_METRES;
   }
 }

@@ -12,12 +12,30 @@ import underhold.quantity.Quantity;
 final class DepthDerivations {
   static final List<Derivation> ALL =
       List.of(
-          new Derivation("excavationBelowFooting", DepthDerivations::excavationBelowFooting),
-          new Derivation("excavationDepth", DepthDerivations::excavationDepth),
-          new Derivation("foundingDepth", DepthDerivations::foundingDepth),
-          new Derivation("digsBelowFooting", DepthDerivations::digsBelowFooting),
-          new Derivation("headAboveExcavation", DepthDerivations::headAboveExcavation),
-          new Derivation("toeBelowExcavation", DepthDerivations::toeBelowExcavation));
+          new Derivation(
+              "excavationBelowFooting",
+              List.of("excavationDepth", "foundingDepth"),
+              DepthDerivations::excavationBelowFooting),
+          new Derivation(
+              "excavationDepth",
+              List.of("foundingDepth", "excavationBelowFooting"),
+              DepthDerivations::excavationDepth),
+          new Derivation(
+              "foundingDepth",
+              List.of("excavationDepth", "excavationBelowFooting"),
+              DepthDerivations::foundingDepth),
+          new Derivation(
+              "digsBelowFooting",
+              List.of("excavationBelowFooting"),
+              DepthDerivations::digsBelowFooting),
+          new Derivation(
+              "headAboveExcavation",
+              List.of("excavationDepth", "groundWaterDepth"),
+              DepthDerivations::headAboveExcavation),
+          new Derivation(
+              "toeBelowExcavation",
+              List.of("pileToeDepth", "excavationDepth"),
+              DepthDerivations::toeBelowExcavation));
 
   private DepthDerivations() {}
 

@@ -17,4 +17,13 @@ final class Derivations {
           .toList();
 
   private Derivations() {}
+
+  /** The facts from which a fact may follow; empty where rules make it. */
+  static List<String> sources(String target) {
+    return ALL.stream()
+        .filter(derivation -> derivation.target().equals(target))
+        .flatMap(derivation -> derivation.from().stream())
+        .distinct()
+        .toList();
+  }
 }

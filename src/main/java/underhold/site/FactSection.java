@@ -29,18 +29,25 @@ final class FactSection {
             (name, value) -> {
               FactDefinition definition = dictionary.require(name);
               if (definition.derived()) {
-                problems.add(
-                    Code.DERIVED_NOT_STATED,
-                    entries.placeOf(name),
-                    definition.label()
-                        + " is never stated, it follows from other facts: "
-                        + definition.why(),
-                    "leave it out");
+                derivedNotStated(definition, entries.placeOf(name));
               } else {
                 facts.put(name, stated(definition, value, entries.placeOf(name)));
               }
             });
     return facts;
+  }
+
+  private void derivedNotStated(FactDefinition definition, String place) {
+    List<String> sources = Derivations.sources(definition.name());
+    problems.add(
+        Code.DERIVED_NOT_STATED,
+        place,
+        definition.label()
+            + " is never stated; it follows "
+            + (sources.isEmpty()
+                ? "by rule from other facts"
+                : "from " + String.join(", ", sources)),
+        "leave it out");
   }
 
   private StatedFact stated(FactDefinition definition, FileNode node, String place) {

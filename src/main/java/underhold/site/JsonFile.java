@@ -3,6 +3,7 @@ package underhold.site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
@@ -15,6 +16,10 @@ import underhold.site.SiteProblem.Code;
 final class JsonFile {
   /** Objects and lists inside each other; a site needs six. */
   static final int DEEPEST = 20;
+
+  private static final int LONGEST_REASON = 200;
+  private static final Pattern PROGRAMMERS_ADVICE =
+      Pattern.compile("[:;]? *(?:\\(start marker|\\(for Object starting|enable `|\\[Source).*");
 
   private static final JsonFactory FACTORY = new JsonFactory();
   private static final String BYTE_ORDER_MARK = "\uFEFF";
@@ -41,17 +46,23 @@ final class JsonFile {
           at == null ? 0 : Math.max(0, at.getLineNr()),
           at == null ? 0 : Math.max(0, at.getColumnNr()),
           "",
-          "this is not JSON: " + firstLine(e.getOriginalMessage()),
+          "this is not JSON: " + reason(e.getOriginalMessage()),
           "");
       return Optional.empty();
     }
   }
 
-  private static String firstLine(String message) {
+  /** What the parser says, without its advice to programmers. */
+  private static String reason(String message) {
+    if (message.startsWith("Unexpected end-of-input")) {
+      return "the file ends too early: a brace, bracket or quotation mark is not closed";
+    }
     String line = message.lines().findFirst().orElse("");
+    String plain = PROGRAMMERS_ADVICE.matcher(line).replaceAll("");
     StringBuilder safe = new StringBuilder();
-    line.codePoints()
-        .limit(200)
+    plain
+        .codePoints()
+        .limit(LONGEST_REASON)
         .forEach(point -> safe.appendCodePoint(PlainText.isUnsafe(point) ? '?' : point));
     return safe.toString();
   }

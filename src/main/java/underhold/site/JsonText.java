@@ -2,7 +2,9 @@ package underhold.site;
 
 import java.util.Iterator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * Writes maps, lists, texts, numbers and booleans as JSON for people: an object or list that fits
@@ -71,7 +73,7 @@ final class JsonText {
   }
 
   private static Object required(@org.jspecify.annotations.Nullable Object value) {
-    return java.util.Objects.requireNonNull(value);
+    return Objects.requireNonNull(value);
   }
 
   static String quoted(String text) {
@@ -92,7 +94,7 @@ final class JsonText {
           if (pair) {
             out.append(character).append(text.charAt(++i));
           } else if (PlainText.isUnsafe(character)) {
-            out.append(String.format(java.util.Locale.ROOT, "\\u%04x", (int) character));
+            out.append(String.format(Locale.ROOT, "\\u%04x", (int) character));
           } else {
             out.append(character);
           }

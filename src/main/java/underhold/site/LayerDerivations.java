@@ -1,5 +1,6 @@
 package underhold.site;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -24,13 +25,30 @@ final class LayerDerivations {
 
   static final List<Derivation> ALL =
       List.of(
-          new Derivation("soilAtFooting", LayerDerivations::soilAtFooting),
-          new Derivation("worstSoil", LayerDerivations::worstSoil),
-          new Derivation("standUp", LayerDerivations::standUp),
-          new Derivation("permeability", LayerDerivations::permeability),
-          new Derivation("undrainedStrength", LayerDerivations::undrainedStrength),
-          new Derivation("soilUnitWeight", LayerDerivations::soilUnitWeight),
-          new Derivation("edgeGround", LayerDerivations::edgeGround));
+          new Derivation(
+              "soilAtFooting", List.of("foundingDepth"), LayerDerivations::soilAtFooting),
+          new Derivation(
+              "worstSoil",
+              List.of("foundingDepth", "excavationDepth", "bearingDepth"),
+              LayerDerivations::worstSoil),
+          new Derivation(
+              "standUp",
+              List.of("foundingDepth", "excavationDepth", "bearingDepth"),
+              LayerDerivations::standUp),
+          new Derivation(
+              "permeability",
+              List.of("foundingDepth", "excavationDepth", "bearingDepth"),
+              LayerDerivations::permeability),
+          new Derivation(
+              "undrainedStrength",
+              List.of("foundingDepth", "excavationDepth"),
+              LayerDerivations::undrainedStrength),
+          new Derivation(
+              "soilUnitWeight", List.of("excavationDepth"), LayerDerivations::soilUnitWeight),
+          new Derivation(
+              "edgeGround",
+              List.of("foundingDepth", "excavationDepth", "excavationBelowFooting"),
+              LayerDerivations::edgeGround));
 
   private LayerDerivations() {}
 
@@ -152,13 +170,13 @@ final class LayerDerivations {
         "soilUnitWeight",
         weightTimesThickness / depth.si(),
         "mean above " + in.show("excavationDepth") + " of: " + working,
-        java.util.Arrays.copyOf(weights, count));
+        Arrays.copyOf(weights, count));
   }
 
   /** Rock where every layer the edge shows is sound rock, earth where none is. */
   private static @Nullable Derived edgeGround(Inputs in) {
     Quantity below = in.amount("excavationBelowFooting");
-    Stretch stretch = Stretch.footingToBase(in);
+    Stretch stretch = Stretch.footingToExcavation(in);
     if (!in.digs() || below == null || below.si() <= 0 || stretch == null) {
       return null;
     }

@@ -142,6 +142,6 @@ final class ObjectEntries {
         Code.WRONG_TYPE,
         place,
         "this is " + value.kind().phrase() + "; " + wanted.phrase() + " is needed",
-        value.kind() == Kind.NULL ? "leave the entry out" : "");
+        value.kind() == Kind.NULL && !place.isEmpty() ? "leave the entry out" : "");
   }
 }

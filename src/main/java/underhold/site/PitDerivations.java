@@ -14,10 +14,20 @@ final class PitDerivations {
 
   static final List<Derivation> ALL =
       List.of(
-          new Derivation("pitDepth", PitDerivations::pitDepth),
-          new Derivation("headAbovePitBase", PitDerivations::headFromGroundWater),
-          new Derivation("headAbovePitBase", PitDerivations::headFromExcavation),
-          new Derivation("drawdownNeeded", PitDerivations::drawdownNeeded));
+          new Derivation(
+              "pitDepth",
+              List.of("excavationBelowFooting", "bearingDepth"),
+              PitDerivations::pitDepth),
+          new Derivation(
+              "headAbovePitBase",
+              List.of("foundingDepth", "pitDepth", "groundWaterDepth"),
+              PitDerivations::headFromGroundWater),
+          new Derivation(
+              "headAbovePitBase",
+              List.of("headAboveExcavation", "pitDepth", "excavationBelowFooting"),
+              PitDerivations::headFromExcavation),
+          new Derivation(
+              "drawdownNeeded", List.of("headAbovePitBase"), PitDerivations::drawdownNeeded));
 
   private PitDerivations() {}
 

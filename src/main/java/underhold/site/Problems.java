@@ -1,6 +1,7 @@
 package underhold.site;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -79,7 +80,7 @@ final class Problems {
   List<SiteProblem> all() {
     List<SiteProblem> all = new ArrayList<>(found);
     all.sort(
-        java.util.Comparator.comparingInt(
+        Comparator.comparingInt(
                 (SiteProblem problem) -> problem.line() == 0 ? Integer.MAX_VALUE : problem.line())
             .thenComparingInt(SiteProblem::column));
     if (more > 0) {

@@ -15,10 +15,24 @@ final class RatioDerivations {
 
   static final List<Derivation> ALL =
       List.of(
-          new Derivation("influenceRatio", RatioDerivations::influenceRatio),
-          new Derivation("forecastRatio", RatioDerivations::forecastRatio),
-          new Derivation("stabilityNumber", RatioDerivations::stabilityNumber),
-          new Derivation("bracketLoad", RatioDerivations::bracketLoad));
+          new Derivation(
+              "influenceRatio",
+              List.of("gapToExcavation", "excavationBelowFooting"),
+              RatioDerivations::influenceRatio),
+          new Derivation(
+              "forecastRatio",
+              List.of("predictedMovement", "movementLimit"),
+              RatioDerivations::forecastRatio),
+          new Derivation(
+              "stabilityNumber",
+              List.of(
+                  "soilUnitWeight",
+                  "excavationDepth",
+                  "excavationBelowFooting",
+                  "undrainedStrength"),
+              RatioDerivations::stabilityNumber),
+          new Derivation(
+              "bracketLoad", List.of("lineLoad", "clearSpan"), RatioDerivations::bracketLoad));
 
   private RatioDerivations() {}
 

@@ -1,9 +1,11 @@
 package underhold.site;
 
 import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import underhold.site.SiteProblem.Code;
 
 /** Finds facts of a site that cannot all be true. */
@@ -11,6 +13,9 @@ public final class SiteChecks {
   /** Depths that only a mistake puts outside the limits of the dictionary. */
   private static final List<String> DEPTHS =
       List.of("excavationDepth", "foundingDepth", "excavationBelowFooting");
+
+  /** Facts that follow by judgement, which a stated one may override. */
+  private static final Set<String> JUDGED = Set.of("bearingDepth", "bearingKind");
 
   private final Site site;
   private final FactDictionary dictionary;
@@ -45,7 +50,12 @@ public final class SiteChecks {
   private void zone(int index) {
     Zone zone = site.zones().get(index);
     FactView known = ZoneViews.known(site, zone, dictionary);
-    againstDerived(index, known, ZoneViews.ground(site, zone));
+    GroundProfile ground = ZoneViews.ground(site, zone);
+    againstDerived(index, known, ground);
+    String bearing = BearingCheck.contradiction(known, ground);
+    if (bearing != null) {
+      report(index, List.of("bearingDepth", "bearingKind", "ground"), bearing);
+    }
     for (ConsistencyCheck check : ConsistencyChecks.ALL) {
       String contradiction = check.rule().contradiction(known);
       if (contradiction != null) {
@@ -57,40 +67,46 @@ public final class SiteChecks {
     }
   }
 
-  /** Each stated fact against what follows from the others; each set of facts once. */
+  /**
+   * Each stated fact against what follows from the others. Where one relation can be turned round
+   * several ways it is reported once, and only if it holds in none of them.
+   */
   private void againstDerived(int index, FactView known, GroundProfile ground) {
-    Set<Set<String>> reported = new HashSet<>();
+    Set<Set<String>> agreed = new HashSet<>();
+    Map<Set<String>, Runnable> disagreed = new LinkedHashMap<>();
     for (Derivation derivation : Derivations.ALL) {
       Fact stated = known.fact(derivation.target());
       FactValue value = stated.value();
-      if (stated.origin() != Origin.STATED || value == null) {
+      if (stated.origin() != Origin.STATED || value == null || JUDGED.contains(stated.name())) {
         continue;
       }
       Inputs inputs = new Inputs(known, ground);
       Derived derived = derivation.rule().from(inputs);
-      if (derived == null || Agreement.agree(stated.definition(), value, derived.value())) {
+      if (derived == null) {
         continue;
       }
-      Set<String> facts = new TreeSet<>(inputs.read());
+      Set<String> facts = new LinkedHashSet<>(List.of(derivation.target()));
+      facts.addAll(inputs.read());
       facts.remove("excavationPosition");
-      facts.add(derivation.target());
-      if (reported.add(facts)) {
-        String text =
-            stated.definition().label()
-                + " is stated as "
-                + PlainText.shown(stated.text())
-                + ", but from the other facts it is "
-                + derived.how();
-        facts.remove(derivation.target());
-        report(index, join(derivation.target(), facts), text);
+      if (Agreement.agree(stated.definition(), value, derived.value())) {
+        agreed.add(facts);
+      } else {
+        disagreed.putIfAbsent(facts, () -> reportDerived(index, stated, derived, facts));
       }
     }
+    disagreed.keySet().removeAll(agreed);
+    disagreed.values().forEach(Runnable::run);
   }
 
-  private static List<String> join(String first, Set<String> others) {
-    List<String> all = new java.util.ArrayList<>(List.of(first));
-    all.addAll(others);
-    return all;
+  private void reportDerived(int index, Fact stated, Derived derived, Set<String> facts) {
+    report(
+        index,
+        List.copyOf(facts),
+        stated.definition().label()
+            + " is stated as "
+            + PlainText.shown(stated.text())
+            + ", but from the other facts it is "
+            + derived.how());
   }
 
   private void outOfRange(int index, Fact fact) {

@@ -1,8 +1,10 @@
 package underhold.site;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import underhold.site.SiteProblem.Code;
 
@@ -38,7 +40,7 @@ final class SizingSection {
   private Map<String, String> method(FileNode node, String place) {
     Map<String, String> values = new LinkedHashMap<>();
     List<String> names = node.members().stream().map(FileNode.Member::name).distinct().toList();
-    ObjectEntries entries = ObjectEntries.of(node, place, new java.util.HashSet<>(names), problems);
+    ObjectEntries entries = ObjectEntries.of(node, place, new HashSet<>(names), problems);
     entries
         .all()
         .forEach(
@@ -59,7 +61,7 @@ final class SizingSection {
     return values;
   }
 
-  private java.util.Optional<String> setting(FileNode value, String place) {
+  private Optional<String> setting(FileNode value, String place) {
     return switch (value.kind()) {
       case TEXT, NUMBER, BOOLEAN -> {
         String text = value.text().strip();
@@ -71,13 +73,13 @@ final class SizingSection {
               place,
               "a setting has 1 to " + LONGEST_SETTING + " characters and no control characters",
               "");
-          yield java.util.Optional.empty();
+          yield Optional.empty();
         }
-        yield java.util.Optional.of(text);
+        yield Optional.of(text);
       }
       case OBJECT, LIST, NULL -> {
         ObjectEntries.wrongType(value, place, FileNode.Kind.TEXT, problems);
-        yield java.util.Optional.empty();
+        yield Optional.empty();
       }
     };
   }

@@ -7,28 +7,41 @@ import org.jspecify.annotations.Nullable;
 import underhold.quantity.Quantity;
 
 /**
- * The layers from the footing down to the base of the digging: the excavation's base or, in a zone
- * without excavation, the base of a pit that goes down to good bearing. The layer right under the
- * footing always belongs to it, also where the excavation does not reach so deep.
+ * The layers from the footing down to the base of the digging: the base of the excavation or of a
+ * pit that goes down to good bearing, whichever is deeper. The layer right under the footing always
+ * belongs to it, also where the excavation does not reach so deep.
  *
  * @param layers at least one, from the top down
  * @param between where it reaches from and to, in words
  */
 record Stretch(List<GroundLayer> layers, String between) {
+  /** Depths that differ by less are the same depth. */
+  private static final double SAME_DEPTH_METRES = 0.001;
+
   /** The stretch; null where a depth is unknown or the layers do not begin above the footing. */
   static @Nullable Stretch footingToBase(Inputs in) {
-    Quantity founding = in.amount("foundingDepth");
-    if (founding == null || in.ground().at(founding.si()).isEmpty()) {
+    Stretch toExcavation = in.digs() ? footingToExcavation(in) : null;
+    if (in.digs() && toExcavation == null) {
       return null;
     }
-    if (in.digs()) {
-      Quantity base = in.amount("excavationDepth");
-      return base == null ? null : of(in, founding.si(), base.si(), in.show("excavationDepth"));
-    }
+    Quantity founding = in.amount("foundingDepth");
     Quantity bearing = in.amount("bearingDepth");
-    return bearing == null
+    if (founding == null || bearing == null || in.ground().at(founding.si()).isEmpty()) {
+      return toExcavation;
+    }
+    double pitBase = founding.si() + bearing.si();
+    Quantity base = in.amount("excavationDepth");
+    boolean deeper = !in.digs() || base == null || pitBase > base.si() + SAME_DEPTH_METRES;
+    return deeper ? of(in, founding.si(), pitBase, in.show("bearingDepth")) : toExcavation;
+  }
+
+  /** The stretch down to the base of the excavation only; null where a depth is unknown. */
+  static @Nullable Stretch footingToExcavation(Inputs in) {
+    Quantity founding = in.amount("foundingDepth");
+    Quantity base = in.amount("excavationDepth");
+    return founding == null || base == null || in.ground().at(founding.si()).isEmpty()
         ? null
-        : of(in, founding.si(), founding.si() + bearing.si(), in.show("bearingDepth"));
+        : of(in, founding.si(), base.si(), in.show("excavationDepth"));
   }
 
   private static Stretch of(Inputs in, double fromMetres, double toMetres, String base) {

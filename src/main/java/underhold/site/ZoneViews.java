@@ -24,7 +24,7 @@ public final class ZoneViews {
 
   /** The facts from which a fact may follow by calculation; empty where rules make it. */
   public static List<String> sources(String target) {
-    return List.of();
+    return Derivations.sources(target);
   }
 
   /** What was stated, nothing else; the zone's own word overrides the site's. */

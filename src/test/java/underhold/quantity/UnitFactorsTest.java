@@ -150,7 +150,7 @@ class UnitFactorsTest {
     "SPEED, ft/s, 0.3048",
     "DURATION, days, 24"
   })
-  @DisplayName("NIST SP 811 (2008), appendix B: definitions that are exact")
+  @DisplayName("NIST SP 811 (2008), appendix B: exact definitions, place from memory")
   void exact_definitions_are_met_exactly(Measure measure, String symbol, double expected) {
     assertThat(measure.requireUnit(symbol).toInside(1.0)).isEqualTo(expected);
   }

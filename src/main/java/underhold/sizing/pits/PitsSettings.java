@@ -1,0 +1,143 @@
+package underhold.sizing.pits;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import underhold.mechanics.timber.ReferenceValues;
+import underhold.quantity.ParsedQuantity;
+import underhold.sizing.Amount;
+
+/**
+ * The settings in force: defaults, except where the user set another value.
+ *
+ * @param changed values set by the user, inside units
+ * @param timber name of the timber in the table of reference values
+ */
+public record PitsSettings(Map<PitsSetting, Double> changed, String timber) {
+  /** Name of the choice of timber. */
+  public static final String TIMBER = "timber";
+
+  private static final String DEFAULT_TIMBER = "douglas-fir-larch";
+  private static final PitsSettings DEFAULTS = new PitsSettings(Map.of(), DEFAULT_TIMBER);
+
+  public PitsSettings {
+    Map<PitsSetting, Double> copy = new EnumMap<>(PitsSetting.class);
+    changed.forEach(
+        (setting, value) -> {
+          if (!setting.setting().accepts(value)) {
+            throw new IllegalArgumentException(setting.setting().refusal(value));
+          }
+          copy.put(setting, value);
+        });
+    changed = Collections.unmodifiableMap(copy);
+    if (ReferenceValues.named(timber).isEmpty()) {
+      throw new IllegalArgumentException(unknownTimber(timber));
+    }
+  }
+
+  /**
+   * Settings read from words.
+   *
+   * @param settings what could be read
+   * @param problems what could not, one sentence each
+   */
+  public record Read(PitsSettings settings, List<String> problems) {
+    public Read {
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /** All defaults. */
+  public static PitsSettings defaults() {
+    return DEFAULTS;
+  }
+
+  /** The same with one value changed, inside unit. */
+  public PitsSettings with(PitsSetting setting, double value) {
+    Map<PitsSetting, Double> more = new EnumMap<>(PitsSetting.class);
+    more.putAll(changed);
+    more.put(setting, value);
+    return new PitsSettings(more, timber);
+  }
+
+  /** The value in force, inside unit. */
+  public double get(PitsSetting setting) {
+    return changed.getOrDefault(setting, setting.setting().fallback().si());
+  }
+
+  /** The value in force as an amount. */
+  public Amount amount(PitsSetting setting) {
+    return setting.setting().fallback().with(get(setting));
+  }
+
+  /** The timber's reference values. */
+  public ReferenceValues timberValues() {
+    return ReferenceValues.named(timber).orElseThrow();
+  }
+
+  /** Whether the timber is the default one. */
+  boolean defaultTimber() {
+    return timber.equals(DEFAULT_TIMBER);
+  }
+
+  /** Reads NAME=VALUE words; every problem is listed. */
+  public static Read parse(List<String> words) {
+    PitsSettings settings = DEFAULTS;
+    List<String> problems = new ArrayList<>();
+    for (String word : words) {
+      int equals = word.indexOf('=');
+      String name = equals < 0 ? word.strip() : word.substring(0, equals).strip();
+      String value = equals < 0 ? "" : word.substring(equals + 1).strip();
+      if (equals < 0) {
+        problems.add("\"" + word + "\" is not NAME=VALUE");
+      } else if (name.equals(TIMBER)) {
+        settings = timber(settings, value, problems);
+      } else {
+        settings = number(settings, name, value, problems);
+      }
+    }
+    return new Read(settings, problems);
+  }
+
+  private static PitsSettings timber(PitsSettings settings, String value, List<String> problems) {
+    if (ReferenceValues.named(value).isPresent()) {
+      return new PitsSettings(settings.changed, value);
+    }
+    problems.add(unknownTimber(value));
+    return settings;
+  }
+
+  private static PitsSettings number(
+      PitsSettings settings, String name, String value, List<String> problems) {
+    PitsSetting setting = PitsSetting.named(name).orElse(null);
+    if (setting == null) {
+      problems.add("there is no setting \"" + name + "\" for pits");
+      return settings;
+    }
+    ParsedQuantity parsed = setting.setting().parse(value);
+    return parsed.fold(
+        read -> checked(settings, setting, read.quantity().si(), problems),
+        rejected -> {
+          problems.add(name + ": " + rejected.explanation());
+          return settings;
+        });
+  }
+
+  private static PitsSettings checked(
+      PitsSettings settings, PitsSetting setting, double si, List<String> problems) {
+    if (setting.setting().accepts(si)) {
+      return settings.with(setting, si);
+    }
+    problems.add(setting.setting().refusal(si));
+    return settings;
+  }
+
+  private static String unknownTimber(String name) {
+    return "there is no timber \""
+        + name
+        + "\"; known: "
+        + String.join(", ", ReferenceValues.names());
+  }
+}

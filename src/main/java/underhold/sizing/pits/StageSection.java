@@ -1,0 +1,143 @@
+package underhold.sizing.pits;
+
+import static underhold.sizing.pits.PitsFact.*;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import underhold.sizing.Amount;
+import underhold.sizing.HoldPoint;
+import underhold.sizing.Phrase;
+import underhold.sizing.SheetBuilder;
+import underhold.sizing.Stage;
+import underhold.sizing.pits.order.DiggingPlan;
+
+/** Order of work with its hold points. */
+final class StageSection {
+  private static final String ENGINEER = "engineer of record";
+  private static final String COMPETENT = "competent person";
+  private static final String GEOTECHNICAL = "geotechnical engineer";
+
+  private StageSection() {}
+
+  static void write(
+      PitsCase site,
+      SheetBuilder sheet,
+      Layout layout,
+      DiggingPlan plan,
+      double board,
+      boolean braced) {
+    sheet.stage(
+        new Stage(
+            "Before digging",
+            List.of(
+                Phrase.of(
+                    "Survey the building, note its cracks, set level points and crack gauges; take readings until they are steady."),
+                Phrase.of(
+                    "Expose the footing at each typical place; confirm its width, depth and state."),
+                Phrase.of("Locate services; lower ground water where needed and prove it."),
+                Phrase.of("Dig a trial pit away from the wall; note how long its faces stand.")),
+            List.of(
+                new HoldPoint(
+                    Phrase.of(
+                        "Footing, soil, water and standing time are as assumed; limits and who stops the work are agreed"),
+                    ENGINEER))));
+    sheet.stage(onePit(site, board));
+    int number = 1;
+    for (List<Integer> round : plan.rounds()) {
+      sheet.stage(round(number++, round, plan));
+    }
+    List<Phrase> last = new ArrayList<>();
+    last.add(
+        Phrase.of("Fill the approach pits on the side that stays; read all points once more."));
+    if (braced) {
+      last.add(
+          Phrase.of(
+              "Set braces or ties on every pier as the excavation goes down, before the soil in front of it is taken below their level."));
+    }
+    last.add(Phrase.of("Excavate in front of the finished piers in lifts, with readings at each."));
+    sheet.stage(
+        new Stage(
+            "Excavation in front",
+            last,
+            List.of(
+                new HoldPoint(
+                    Phrase.of(
+                        "All piers carry, concrete and dry pack have their strength, no movement above the limit"),
+                    ENGINEER))));
+  }
+
+  private static Stage onePit(PitsCase site, double board) {
+    return new Stage(
+        "Each pit",
+        List.of(
+            Phrase.of(
+                "Sink the approach pit beside the wall, {la} by {wa}, to {Da} below the footing, boarded ring by ring with {t} boards, one board of {lift} at a time.",
+                Map.of(
+                    "la", site.amount(PitsSetting.APPROACH_LENGTH),
+                    "wa", site.amount(PitsSetting.APPROACH_WIDTH),
+                    "Da", Amount.length(site.approachBelowFooting()),
+                    "t", Amount.thickness(board),
+                    "lift", site.amount(PitsSetting.BOARD_HEIGHT))),
+            Phrase.of(
+                "Go under the footing from it, boarding both sides and the back as the soil comes out, wedged and packed behind at once."),
+            Phrase.of(
+                "Sink the pit to {D} below the footing; clean the base by hand, no softened soil left.",
+                "D",
+                site.amount(PIT_DEPTH)),
+            Phrase.of(
+                "Clean the underside of the footing. Place concrete without a break to {gap} below it; key it to the piers beside.",
+                "gap",
+                site.amount(PitsSetting.DRY_PACK_GAP)),
+            Phrase.of(
+                "After {wait} ram the gap full with stiff cement-sand mortar, damp as earth, in layers from the back, until contact is complete.",
+                "wait",
+                site.amount(PitsSetting.DRY_PACK_WAIT)),
+            Phrase.of(
+                "Open no neighbour before {wait} more and before cubes or cylinders show the strength asked for.",
+                "wait",
+                site.amount(PitsSetting.NEIGHBOUR_WAIT))),
+        List.of(
+            new HoldPoint(
+                Phrase.of(
+                    "Sheeting, ladder, air and the state of the faces, at the start of each shift and after rain"),
+                COMPETENT),
+            new HoldPoint(
+                Phrase.of("Soil at the base is what the bearing value asks for"), GEOTECHNICAL),
+            new HoldPoint(
+                Phrase.of("Dry pack fills the gap over the whole footing"), "special inspector"),
+            new HoldPoint(
+                Phrase.of(
+                    "Strength of concrete and dry pack before a neighbour is opened; readings within limits"),
+                ENGINEER)));
+  }
+
+  private static Stage round(int number, List<Integer> round, DiggingPlan plan) {
+    List<Phrase> work =
+        round.stream()
+            .sorted()
+            .map(
+                pit ->
+                    Phrase.of(
+                        "Pit {n}: begins after {first} working days, carries after {done}.",
+                        Map.of(
+                            "n", Amount.count(pit + 1),
+                            "first", Amount.count(tenths(plan.startDays().get(pit))),
+                            "done", Amount.count(tenths(plan.doneDay(pit))))))
+            .toList();
+    return new Stage(
+        "Round " + number + " of " + plan.roundCount(),
+        work,
+        List.of(
+            new HoldPoint(
+                Phrase.of(
+                    plan.inStep()
+                        ? "Every pit of this round carries and readings are within limits"
+                        : "A pit of the next round begins only beside piers that carry, within the open share, by the dates given"),
+                ENGINEER)));
+  }
+
+  private static double tenths(double days) {
+    return Math.ceil(days * 10 - 1e-6) / 10;
+  }
+}
