@@ -60,16 +60,18 @@ public final class ExplainJson {
     OptionAdvice second = zone.ranking().of(other);
     return Json.object(
         "name", zone.name(),
-        "options",
-            List.of(AdviceJson.option(zone, first), AdviceJson.option(zone, second)),
+        "options", List.of(AdviceJson.option(zone, first), AdviceJson.option(zone, second)),
         "causes",
             CompareText.causes(first, second).stream()
                 .map(
                     cause ->
                         Json.object(
-                            "cause", cause,
-                            one.id(), ids(CompareText.of(first, cause)),
-                            other.id(), ids(CompareText.of(second, cause))))
+                            "cause",
+                            cause,
+                            one.id(),
+                            ids(CompareText.of(first, cause)),
+                            other.id(),
+                            ids(CompareText.of(second, cause))))
                 .toList());
   }
 
@@ -89,13 +91,14 @@ public final class ExplainJson {
         "derivations", findings(zone.screening().derivations()),
         "findings", findings(zone.screening().findings()),
         "assumed", findings(zone.screening().assumed()),
-        "nearMisses",
-            zone.screening().nearMisses().stream().map(ExplainJson::nearMiss).toList(),
+        "nearMisses", zone.screening().nearMisses().stream().map(ExplainJson::nearMiss).toList(),
         "conflicts", zone.screening().conflicts());
   }
 
   private static List<Map<String, Object>> findings(List<Finding> findings) {
-    return findings.stream().map(f -> FindingJson.of(f, f.effect().scores() && !f.assumed())).toList();
+    return findings.stream()
+        .map(f -> FindingJson.of(f, f.effect().scores() && !f.assumed()))
+        .toList();
   }
 
   private static Map<String, Object> nearMiss(NearMiss miss) {

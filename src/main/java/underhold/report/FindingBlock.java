@@ -59,6 +59,7 @@ final class FindingBlock {
         miss.rule().id(),
         MARK,
         miss.rule().sentence() + " (" + would + Words.about(miss.rule()) + ")");
-    detail(miss.truth() == Truth.OPEN ? "open" : "failed", Words.sentence(miss.explanation()) + ".");
+    detail(
+        miss.truth() == Truth.OPEN ? "open" : "failed", Words.sentence(miss.explanation()) + ".");
   }
 }

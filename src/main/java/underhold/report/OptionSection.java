@@ -75,8 +75,7 @@ final class OptionSection {
 
   /** What would speak for or against it if an assumed fact were true: it warns, never counts. */
   void assumed(OptionAdvice advice) {
-    Words.assumed(zone, advice.option())
-        .forEach(finding -> finding(advice, finding));
+    Words.assumed(zone, advice.option()).forEach(finding -> finding(advice, finding));
   }
 
   void finding(OptionAdvice advice, Finding finding) {

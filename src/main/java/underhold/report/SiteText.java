@@ -50,7 +50,8 @@ public final class SiteText {
         (name, fact) -> {
           var value = fact.value();
           String text = value == null ? "unknown" : value.text();
-          page.item(MARGIN, name, NAME, text + (fact.note().isEmpty() ? "" : " (" + fact.note() + ")"));
+          page.item(
+              MARGIN, name, NAME, text + (fact.note().isEmpty() ? "" : " (" + fact.note() + ")"));
         });
   }
 

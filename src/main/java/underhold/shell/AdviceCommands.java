@@ -72,9 +72,7 @@ final class AdviceCommands {
 
   private int advise(Call call) {
     Consultation answer = consult(session, call, 0);
-    session
-        .output()
-        .answer(look -> AdviceText.of(answer, look), () -> AdviceJson.of(answer));
+    session.output().answer(look -> AdviceText.of(answer, look), () -> AdviceJson.of(answer));
     return Exit.DONE;
   }
 

@@ -26,6 +26,7 @@ final class Commands {
     List<ShellCommand> all = new ArrayList<>();
     all.add(version(session));
     all.add(HelpCommand.of(session, registry));
+    all.add(InterviewCommand.of(session));
     all.addAll(SiteCommands.of(session));
     all.addAll(AdviceCommands.of(session));
     all.addAll(KnowledgeCommands.of(session));

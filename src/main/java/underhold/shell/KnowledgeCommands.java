@@ -9,6 +9,7 @@ import underhold.report.Json;
 import underhold.report.RulesText;
 import underhold.site.FactDefinition;
 import underhold.site.FactDictionary;
+import underhold.site.SiteSchema;
 
 /** The commands that show the dictionary and the rules. */
 final class KnowledgeCommands {
@@ -29,6 +30,16 @@ final class KnowledgeCommands {
             List.of(Parameter.optional("NAME", commands::factNames)),
             List.of(),
             commands::facts),
+        new ShellCommand(
+            "site schema",
+            Commands.SITE,
+            "prints the JSON Schema of site files, for editors",
+            List.of(),
+            List.of(),
+            call -> {
+              session.output().print(SiteSchema.generate());
+              return Exit.DONE;
+            }),
         new ShellCommand(
             "rules list",
             Commands.KNOWLEDGE,
@@ -64,8 +75,7 @@ final class KnowledgeCommands {
             () ->
                 Json.object(
                     "rulePack", AdviceJson.rulePack(session.pack()),
-                    "rules",
-                        rules.stream().map(r -> RulesText.json(r, session.pack())).toList()));
+                    "rules", rules.stream().map(r -> RulesText.json(r, session.pack())).toList()));
     return Exit.DONE;
   }
 

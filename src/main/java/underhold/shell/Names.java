@@ -22,7 +22,8 @@ final class Names {
     why(name)
         .ifPresent(
             reason -> {
-              throw Refusal.usage("\"" + name.strip() + "\" cannot be the name of " + whose + ": " + reason + ".");
+              throw Refusal.usage(
+                  "\"" + name.strip() + "\" cannot be the name of " + whose + ": " + reason + ".");
             });
   }
 

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.shell.core.command.CommandOption;
+import tools.jackson.databind.json.JsonMapper;
 import underhold.report.Json;
 import underhold.report.SiteText;
 import underhold.site.Site;
@@ -14,7 +15,6 @@ import underhold.site.SiteReader;
 import underhold.site.SiteReading;
 import underhold.site.SiteWriter;
 import underhold.site.Zone;
-import tools.jackson.databind.json.JsonMapper;
 
 /** The commands that make, show and check a site by hand. */
 final class SiteCommands {
@@ -40,11 +40,12 @@ final class SiteCommands {
             commands::create));
     all.add(
         command(
-            "site open", "opens a site in the interactive shell", List.of(needed), List.of(),
+            "site open",
+            "opens a site in the interactive shell",
+            List.of(needed),
+            List.of(),
             commands::open));
-    all.add(
-        command(
-            "site save", "saves the open site", List.of(file), List.of(), commands::save));
+    all.add(command("site save", "saves the open site", List.of(file), List.of(), commands::save));
     all.add(
         command(
             "site drop",
@@ -52,11 +53,13 @@ final class SiteCommands {
             List.of(),
             List.of(),
             commands::drop));
-    all.add(
-        command("site show", "shows what is known", List.of(file), List.of(), commands::show));
+    all.add(command("site show", "shows what is known", List.of(file), List.of(), commands::show));
     all.add(
         command(
-            "site check", "lists every problem of a site", List.of(file), List.of(),
+            "site check",
+            "lists every problem of a site",
+            List.of(file),
+            List.of(),
             commands::check));
     all.addAll(SiteEditCommands.of(session));
     return all;
@@ -85,8 +88,7 @@ final class SiteCommands {
     session.keepChanges();
     OpenSite made =
         SiteFiles.write(
-            new OpenSite(
-                file, Edits.fresh(name, zone), underhold.site.SavedState.NO_FILE, false));
+            new OpenSite(file, Edits.fresh(name, zone), underhold.site.SavedState.NO_FILE, false));
     session.open(made);
     session.output().say(file + " is made, with the zone \"" + zone + "\".");
     return Exit.DONE;

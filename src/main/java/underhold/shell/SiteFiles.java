@@ -75,9 +75,19 @@ final class SiteFiles {
       Path folder = file.toAbsolutePath().getParent();
       String name = String.valueOf(file.getFileName());
       List<String> near = folder == null ? List.of() : names(folder);
-      throw Refusal.site(
-          "There is no file " + file + "." + Nearest.question(name, near).replaceAll("\\s+$", ""));
+      String guess =
+          near.stream()
+              .filter(other -> Nearest.of(stem(name), List.of(stem(other))).isPresent())
+              .findFirst()
+              .map(other -> " Did you mean " + file.resolveSibling(other) + "?")
+              .orElse("");
+      throw Refusal.site("There is no file " + file + "." + guess);
     }
+  }
+
+  /** The name without its ending, which all site files share. */
+  private static String stem(String name) {
+    return name.replaceFirst("(\\.site)?\\.json$", "");
   }
 
   /** The site files of this folder, for completion. */
