@@ -1,10 +1,59 @@
 package underhold.shell;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import org.jline.terminal.Terminal;
+import org.jline.terminal.TerminalBuilder;
+import underhold.report.Look;
+
 /** The program. */
 public final class Underhold {
   private Underhold() {}
 
+  /** Runs one command where there are arguments, else the interactive shell. */
   public static void main(String[] args) {
-    System.out.println("underhold");
+    System.exit(run(List.of(args)));
+  }
+
+  private static int run(List<String> words) {
+    if (words.isEmpty() && Console.isTerminal()) {
+      return ShellConfiguration.start();
+    }
+    if (!words.isEmpty() && Console.isTerminal()) {
+      return atTerminal(words);
+    }
+    return plainly(words);
+  }
+
+  /** One command at a terminal: its width is known, and an interview can edit lines. */
+  private static int atTerminal(List<String> words) {
+    try (Terminal terminal = TerminalBuilder.builder().system(true).dumb(true).build()) {
+      Output output = Console.output(width(terminal));
+      Session session = new Session(false, new TerminalLines(terminal), output);
+      return new Dispatcher(Commands.registry(session), session).run(words);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static int width(Terminal terminal) {
+    return terminal.getWidth() > 0 ? terminal.getWidth() : Look.USUAL;
+  }
+
+  /** Files and pipes: one command, or one a line where there are no words. */
+  private static int plainly(List<String> words) {
+    Output output = Console.output(Look.USUAL);
+    Lines lines =
+        Lines.of(
+            Console.input(),
+            prompt -> {
+              output.messages().print(prompt);
+              output.messages().flush();
+            });
+    boolean shell = words.isEmpty();
+    Session session = new Session(shell, lines, output);
+    Dispatcher dispatcher = new Dispatcher(Commands.registry(session), session);
+    return shell ? new ShellLoop(dispatcher, session).run(lines) : dispatcher.run(words);
   }
 }

@@ -1,0 +1,135 @@
+package underhold.report;
+
+import java.util.List;
+import underhold.advice.Finding;
+import underhold.advice.OptionAdvice;
+import underhold.advice.Standing;
+import underhold.consult.Consultation;
+import underhold.consult.OpenQuestion;
+import underhold.consult.ZoneAdvice;
+
+/** The advice on a site, zone by zone. */
+public final class AdviceText {
+  private static final int MARGIN = 2;
+  private static final int MARK = 3;
+
+  private final Consultation consultation;
+  private final TextPage page;
+
+  private AdviceText(Consultation consultation, Look look) {
+    this.consultation = consultation;
+    this.page = new TextPage(look);
+  }
+
+  /** The whole answer. */
+  public static String of(Consultation consultation, Look look) {
+    return new AdviceText(consultation, look).whole();
+  }
+
+  /** The verdict of every zone, without the reasons: the end of an interview. */
+  public static String summary(Consultation consultation, Look look) {
+    return new AdviceText(consultation, look).shortly();
+  }
+
+  private String whole() {
+    for (ZoneAdvice zone : consultation.zones()) {
+      page.heading(title(zone));
+      new Headline(zone).on(page);
+      options(zone);
+      told("Conditions", zone, zone.conditions(), false);
+      told("Cautions", zone, zone.cautions(), true);
+      questions(zone);
+      ruledOut(zone);
+    }
+    Program.foot(page, consultation.pack());
+    return page.text();
+  }
+
+  private String shortly() {
+    for (ZoneAdvice zone : consultation.zones()) {
+      page.heading(title(zone));
+      new Headline(zone).on(page);
+      for (OptionAdvice advice : zone.ranking().options()) {
+        String right =
+            advice.standing().word()
+                + (advice.standing() == Standing.RULED_OUT
+                    ? ""
+                    : ", score " + Words.score(advice.score()));
+        page.item(MARGIN, advice.option().label(), 30, right);
+      }
+    }
+    Program.foot(page, consultation.pack());
+    return page.text();
+  }
+
+  private String title(ZoneAdvice zone) {
+    return consultation.site().name() + ": " + zone.name();
+  }
+
+  private void options(ZoneAdvice zone) {
+    OptionSection section = new OptionSection(zone, page);
+    int place = 0;
+    for (OptionAdvice advice : zone.ranking().options()) {
+      if (advice.standing() != Standing.RULED_OUT) {
+        section.ranked(++place, advice);
+      }
+    }
+  }
+
+  private void told(String heading, ZoneAdvice zone, List<Finding> findings, boolean caution) {
+    if (findings.isEmpty()) {
+      return;
+    }
+    page.heading(heading);
+    for (Finding finding : findings) {
+      String assumptions = Words.assumptions(finding);
+      String concerns = Words.concerns(finding, zone.optionsInPlay(finding).toList());
+      page.item(
+          MARGIN,
+          caution ? "!" : "-",
+          MARK,
+          finding.rule().sentence()
+              + " "
+              + finding.reason()
+              + (assumptions.isEmpty() ? "" : " (" + assumptions + ")")
+              + " For "
+              + concerns
+              + ". "
+              + (caution ? "Decides: " + Decider.of(finding).words() + ". " : "")
+              + Words.tag(finding, true));
+    }
+  }
+
+  private void questions(ZoneAdvice zone) {
+    List<OpenQuestion> questions = zone.questions().list();
+    if (questions.isEmpty()) {
+      return;
+    }
+    page.heading("Open questions, those that could change most first");
+    int number = 0;
+    for (OpenQuestion question : questions) {
+      page.item(
+          MARGIN,
+          ++number + ".",
+          4,
+          question.fact().question()
+              + " ("
+              + question.fact().name()
+              + ") It "
+              + question.stake()
+              + ".");
+    }
+  }
+
+  private void ruledOut(ZoneAdvice zone) {
+    List<OptionAdvice> out =
+        zone.ranking().options().stream()
+            .filter(advice -> advice.standing() == Standing.RULED_OUT)
+            .toList();
+    if (out.isEmpty()) {
+      return;
+    }
+    page.heading("Ruled out");
+    out.forEach(new OptionSection(zone, page)::ruledOut);
+  }
+}

@@ -1,0 +1,29 @@
+package underhold.report;
+
+import underhold.advice.Finding;
+
+/** Who decides about a caution: judgement, by the cause that the rule names. */
+enum Decider {
+  COMPETENT_PERSON("the competent person on site"),
+  ENGINEER_OF_RECORD("the engineer of record"),
+  NEIGHBOUR("the owner of the neighbouring property, with the engineer of record");
+
+  private final String words;
+
+  Decider(String words) {
+    this.words = words;
+  }
+
+  String words() {
+    return words;
+  }
+
+  static Decider of(Finding finding) {
+    return switch (finding.rule().cause()) {
+      case "contamination", "services", "obstructions", "programme", "drilling", "bracing" ->
+          COMPETENT_PERSON;
+      case "rights", "water", "live use", "noise" -> NEIGHBOUR;
+      default -> ENGINEER_OF_RECORD;
+    };
+  }
+}

@@ -1,0 +1,114 @@
+package underhold.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import underhold.advice.Finding;
+import underhold.advice.NearMiss;
+import underhold.advice.OptionAdvice;
+import underhold.advice.SupportOption;
+import underhold.consult.Consultation;
+import underhold.consult.ZoneAdvice;
+
+/** Reasons, comparisons and traces as JSON trees. */
+public final class ExplainJson {
+  private ExplainJson() {}
+
+  /** The reasons of an option: why, and why not. */
+  public static Map<String, Object> reasons(
+      Consultation consultation, List<ZoneAdvice> zones, SupportOption option) {
+    Map<String, Object> root = AdviceJson.head(consultation);
+    root.put("option", option.id());
+    root.put("zones", zones.stream().map(zone -> reasons(zone, option)).toList());
+    return root;
+  }
+
+  private static Map<String, Object> reasons(ZoneAdvice zone, SupportOption option) {
+    OptionAdvice advice = zone.ranking().of(option);
+    List<OptionAdvice> all = zone.ranking().options();
+    return Json.object(
+        "name", zone.name(),
+        "option", AdviceJson.option(zone, advice),
+        "conditions", findings(advice.conditions()),
+        "above",
+            all.subList(0, all.indexOf(advice)).stream()
+                .map(
+                    other ->
+                        Json.object(
+                            "id", other.option().id(),
+                            "standing", other.standing().word(),
+                            "score", other.score()))
+                .toList(),
+        "nearMisses",
+            zone.screening().nearMisses().stream()
+                .filter(miss -> miss.rule().action().options().contains(option))
+                .map(ExplainJson::nearMiss)
+                .toList());
+  }
+
+  public static Map<String, Object> compare(
+      Consultation consultation, List<ZoneAdvice> zones, SupportOption one, SupportOption other) {
+    Map<String, Object> root = AdviceJson.head(consultation);
+    root.put("options", List.of(one.id(), other.id()));
+    root.put("zones", zones.stream().map(zone -> compare(zone, one, other)).toList());
+    return root;
+  }
+
+  private static Map<String, Object> compare(
+      ZoneAdvice zone, SupportOption one, SupportOption other) {
+    OptionAdvice first = zone.ranking().of(one);
+    OptionAdvice second = zone.ranking().of(other);
+    return Json.object(
+        "name", zone.name(),
+        "options", List.of(AdviceJson.option(zone, first), AdviceJson.option(zone, second)),
+        "causes",
+            CompareText.causes(first, second).stream()
+                .map(
+                    cause ->
+                        Json.object(
+                            "cause",
+                            cause,
+                            one.id(),
+                            ids(CompareText.of(first, cause)),
+                            other.id(),
+                            ids(CompareText.of(second, cause))))
+                .toList());
+  }
+
+  private static List<String> ids(List<Finding> findings) {
+    return findings.stream().map(finding -> finding.rule().id()).toList();
+  }
+
+  public static Map<String, Object> trace(Consultation consultation, List<ZoneAdvice> zones) {
+    Map<String, Object> root = AdviceJson.head(consultation);
+    root.put("zones", zones.stream().map(ExplainJson::trace).toList());
+    return root;
+  }
+
+  private static Map<String, Object> trace(ZoneAdvice zone) {
+    return Json.object(
+        "name", zone.name(),
+        "derivations", findings(zone.screening().derivations()),
+        "findings", findings(zone.screening().findings()),
+        "assumed", findings(zone.screening().assumed()),
+        "nearMisses", zone.screening().nearMisses().stream().map(ExplainJson::nearMiss).toList(),
+        "conflicts", zone.screening().conflicts());
+  }
+
+  private static List<Map<String, Object>> findings(List<Finding> findings) {
+    return findings.stream()
+        .map(f -> FindingJson.of(f, f.effect().scores() && !f.assumed()))
+        .toList();
+  }
+
+  private static Map<String, Object> nearMiss(NearMiss miss) {
+    return Json.object(
+        "rule", miss.rule().id(),
+        "sentence", miss.rule().sentence(),
+        "effect", miss.rule().effect().word(),
+        "failed", miss.failed().text(),
+        "truth", miss.truth().name().toLowerCase(Locale.ROOT),
+        "found", miss.found(),
+        "explanation", miss.explanation());
+  }
+}

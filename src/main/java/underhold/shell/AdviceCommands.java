@@ -1,0 +1,152 @@
+package underhold.shell;
+
+import java.util.List;
+import java.util.Optional;
+import org.springframework.shell.core.command.CommandOption;
+import underhold.advice.SupportOption;
+import underhold.consult.Consultation;
+import underhold.consult.ZoneAdvice;
+import underhold.report.AdviceJson;
+import underhold.report.AdviceText;
+import underhold.report.CompareText;
+import underhold.report.ExplainJson;
+import underhold.report.ReasonsText;
+import underhold.report.TraceText;
+import underhold.site.Site;
+import underhold.site.Zone;
+
+/** The commands that answer a site. */
+final class AdviceCommands {
+  private static final List<CommandOption> ZONE = List.of(Options.ZONE_OPTION);
+
+  private final Session session;
+
+  private AdviceCommands(Session session) {
+    this.session = session;
+  }
+
+  static List<ShellCommand> of(Session session) {
+    AdviceCommands commands = new AdviceCommands(session);
+    Parameter method = Parameter.needed("METHOD", SupportOption::ids);
+    Parameter file = Parameter.file();
+    return List.of(
+        command(
+            "advise",
+            "ranks the support options of every zone, with reasons",
+            List.of(file),
+            commands::advise),
+        command(
+            "why",
+            "all that speaks for and against a method, with facts, limits and sources",
+            List.of(method, file),
+            commands::why),
+        command(
+            "why-not",
+            "what rules a method out or stands above it, and the way back",
+            List.of(method, file),
+            commands::whyNot),
+        command(
+            "compare",
+            "two methods, cause by cause",
+            List.of(
+                Parameter.needed("A", SupportOption::ids),
+                Parameter.needed("B", SupportOption::ids),
+                file),
+            commands::compare),
+        command(
+            "trace",
+            "every rule that fired, in order, and those that nearly did",
+            List.of(file),
+            commands::trace),
+        command(
+            "size",
+            "the calculation sheet of a method",
+            List.of(method, file),
+            new SizeCommand(session)::run));
+  }
+
+  private static ShellCommand command(
+      String name, String summary, List<Parameter> parameters, ShellCommand.Action action) {
+    return new ShellCommand(name, Commands.ADVICE, summary, parameters, ZONE, action);
+  }
+
+  private int advise(Call call) {
+    Consultation answer = consult(session, call, 0);
+    session.output().answer(look -> AdviceText.of(answer, look), () -> AdviceJson.of(answer));
+    return Exit.DONE;
+  }
+
+  private int why(Call call) {
+    SupportOption option = method(call.needed(0));
+    Consultation answer = consult(session, call, 1);
+    session
+        .output()
+        .answer(
+            look -> ReasonsText.why(answer, answer.zones(), option, look),
+            () -> ExplainJson.reasons(answer, answer.zones(), option));
+    return Exit.DONE;
+  }
+
+  private int whyNot(Call call) {
+    SupportOption option = method(call.needed(0));
+    Consultation answer = consult(session, call, 1);
+    session
+        .output()
+        .answer(
+            look -> ReasonsText.whyNot(answer, answer.zones(), option, look),
+            () -> ExplainJson.reasons(answer, answer.zones(), option));
+    return Exit.DONE;
+  }
+
+  private int compare(Call call) {
+    SupportOption one = method(call.needed(0));
+    SupportOption other = method(call.needed(1));
+    if (one == other) {
+      throw Refusal.usage("Two different methods are needed to compare.");
+    }
+    Consultation answer = consult(session, call, 2);
+    session
+        .output()
+        .answer(
+            look -> CompareText.of(answer, answer.zones(), one, other, look),
+            () -> ExplainJson.compare(answer, answer.zones(), one, other));
+    return Exit.DONE;
+  }
+
+  private int trace(Call call) {
+    Consultation answer = consult(session, call, 0);
+    session
+        .output()
+        .answer(
+            look -> TraceText.of(answer, answer.zones(), look),
+            () -> ExplainJson.trace(answer, answer.zones()));
+    return Exit.DONE;
+  }
+
+  /** The answer to the zones that the command line asks for. */
+  static Consultation consult(Session session, Call call, int fileAt) {
+    Site site = session.site(call.word(fileAt)).site();
+    List<Zone> zones = zones(site, call.option(Options.ZONE));
+    List<ZoneAdvice> advice =
+        zones.stream().map(zone -> session.consultant().advise(site, zone)).toList();
+    return new Consultation(site, session.consultant().pack(), advice);
+  }
+
+  private static List<Zone> zones(Site site, Optional<String> name) {
+    return name.map(wanted -> List.of(site.zones().get(SiteCommands.zone(site, wanted))))
+        .orElse(site.zones());
+  }
+
+  /** The support option of that id. */
+  static SupportOption method(String typed) {
+    return SupportOption.find(typed.toLowerCase(java.util.Locale.ROOT))
+        .orElseThrow(
+            () ->
+                Refusal.usage(
+                    "There is no method \""
+                        + typed
+                        + "\"."
+                        + Nearest.question(typed, SupportOption.ids()),
+                    "There are: " + String.join(", ", SupportOption.ids())));
+  }
+}

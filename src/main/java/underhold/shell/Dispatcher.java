@@ -1,0 +1,60 @@
+package underhold.shell;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.List;
+import org.springframework.shell.core.InputReader;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.CommandRegistry;
+
+/** Runs one command line and turns whatever goes wrong into messages and an exit code. */
+final class Dispatcher {
+  private final CommandRegistry registry;
+  private final Session session;
+  private final Output usual;
+
+  Dispatcher(CommandRegistry registry, Session session) {
+    this.registry = registry;
+    this.session = session;
+    this.usual = session.output();
+  }
+
+  /** Runs the words; never throws. */
+  int run(List<String> words) {
+    session.writeTo(usual);
+    try {
+      CommandLine.Understood line = new CommandLine(registry).read(words);
+      session.writeTo(usual.with(line.has(Options.JSON), line.has(Options.NO_COLOUR)));
+      if (line.has(Options.HELP)) {
+        HelpCommand.describe(line.command(), session.output());
+        return Exit.DONE;
+      }
+      CommandContext context =
+          new CommandContext(line.input(), registry, usual.answers(), new InputReader() {});
+      return line.command().execute(context).code();
+    } catch (Refusal refusal) {
+      refusal.messages().forEach(usual::say);
+      return refusal.exitCode();
+    } catch (Lines.Interrupted interrupted) {
+      return Exit.INTERRUPTED;
+    } catch (RuntimeException | Error fault) {
+      return fault(fault, words.contains("--" + Options.DEBUG));
+    }
+  }
+
+  private int fault(Throwable fault, boolean details) {
+    String message = String.valueOf(fault.getMessage()).replaceAll("\\s+", " ");
+    usual.say(
+        "Underhold failed; this is a fault of the program, not of the site: "
+            + fault.getClass().getSimpleName()
+            + ": "
+            + message
+            + (details ? "" : " (--debug shows the details)"));
+    if (details) {
+      StringWriter trace = new StringWriter();
+      fault.printStackTrace(new PrintWriter(trace));
+      usual.say(trace.toString());
+    }
+    return Exit.FAULT;
+  }
+}

@@ -1,0 +1,54 @@
+package underhold.shell;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.springframework.shell.core.command.CommandOption;
+
+/** The options of commands. */
+final class Options {
+  static final String JSON = "json";
+  static final String NO_COLOUR = "no-colour";
+  static final String DEBUG = "debug";
+  static final String HELP = "help";
+  static final String ZONE = "zone";
+  static final String SITE = "site";
+  static final String NAME = "name";
+
+  static final CommandOption ZONE_OPTION = valued(ZONE, "NAME", "only the zone of that name");
+  static final CommandOption SITE_OPTION = valued(SITE, "FILE", "the site file");
+  static final CommandOption NAME_OPTION = valued(NAME, "NAME", "the name of the site");
+
+  /** What every command takes. */
+  private static final List<CommandOption> COMMON =
+      List.of(
+          flag(JSON, "answer in JSON"),
+          flag(NO_COLOUR, "no colour"),
+          flag(DEBUG, "show the details of a fault of the program"),
+          flag(HELP, "show what the command does"));
+
+  private Options() {}
+
+  static List<CommandOption> with(List<CommandOption> own) {
+    List<CommandOption> all = new ArrayList<>(own);
+    all.addAll(COMMON);
+    return all;
+  }
+
+  static boolean isFlag(CommandOption option) {
+    return option.type() == boolean.class;
+  }
+
+  private static CommandOption flag(String name, String description) {
+    return CommandOption.with().longName(name).description(description).type(boolean.class).build();
+  }
+
+  /** The default value doubles as the name of the value in help texts. */
+  private static CommandOption valued(String name, String value, String description) {
+    return CommandOption.with()
+        .longName(name)
+        .defaultValue(value)
+        .description(description)
+        .type(String.class)
+        .build();
+  }
+}

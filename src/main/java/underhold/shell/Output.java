@@ -1,0 +1,42 @@
+package underhold.shell;
+
+import java.io.PrintWriter;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import underhold.report.Json;
+import underhold.report.Look;
+import underhold.report.Plain;
+
+/**
+ * Where a command writes: answers to one place, messages to another.
+ *
+ * @param answers the answer and nothing else
+ * @param messages what is to be said beside it
+ * @param look how texts are laid out
+ * @param json whether answers are JSON
+ */
+record Output(PrintWriter answers, PrintWriter messages, Look look, boolean json) {
+
+  /** The same places with what one command line asks for. */
+  Output with(boolean wantsJson, boolean wantsNoColour) {
+    Look plainer = new Look(look.width(), look.colour() && !wantsNoColour, look.charset());
+    return new Output(answers, messages, plainer, wantsJson);
+  }
+
+  /** Writes the answer, as text or as JSON; only the form wanted is made. */
+  void answer(Function<Look, String> text, Supplier<Object> tree) {
+    print(json ? Json.text(tree.get()) : text.apply(look));
+  }
+
+  /** Writes a text that is an answer. */
+  void print(String text) {
+    answers.print(json ? text : Plain.in(look.charset(), text));
+    answers.flush();
+  }
+
+  /** Says something that is no answer. */
+  void say(String message) {
+    messages.println(Plain.in(look.charset(), message));
+    messages.flush();
+  }
+}

@@ -1,0 +1,83 @@
+package underhold.shell;
+
+import java.util.List;
+import org.springframework.shell.core.command.Command;
+import org.springframework.shell.core.command.CommandContext;
+import org.springframework.shell.core.command.CommandOption;
+import org.springframework.shell.core.command.ExitStatus;
+
+/** One command: its words, its options and what it does. */
+final class ShellCommand implements Command {
+  private final String name;
+  private final String group;
+  private final String summary;
+  private final List<Parameter> parameters;
+  private final List<CommandOption> options;
+  private final Action action;
+
+  /** What a command does; it returns an exit code. */
+  @FunctionalInterface
+  interface Action {
+    int run(Call call);
+  }
+
+  ShellCommand(
+      String name,
+      String group,
+      String summary,
+      List<Parameter> parameters,
+      List<CommandOption> options,
+      Action action) {
+    this.name = name;
+    this.group = group;
+    this.summary = summary;
+    this.parameters = List.copyOf(parameters);
+    this.options = Options.with(options);
+    this.action = action;
+  }
+
+  @Override
+  public String getName() {
+    return name;
+  }
+
+  @Override
+  public String getGroup() {
+    return group;
+  }
+
+  @Override
+  public String getDescription() {
+    return summary;
+  }
+
+  @Override
+  public String getHelp() {
+    return usage() + "\n" + summary;
+  }
+
+  @Override
+  public List<CommandOption> getOptions() {
+    return options;
+  }
+
+  List<Parameter> parameters() {
+    return parameters;
+  }
+
+  /** The command line in short: {@code why METHOD [FILE] [--zone NAME]}. */
+  String usage() {
+    StringBuilder usage = new StringBuilder(name);
+    parameters.forEach(parameter -> usage.append(' ').append(parameter.usage()));
+    options.stream()
+        .filter(option -> !Options.isFlag(option))
+        .forEach(o -> usage.append(" [--" + o.longName() + " " + o.defaultValue() + "]"));
+    return usage.toString();
+  }
+
+  @Override
+  public ExitStatus execute(CommandContext context) {
+    int code = action.run(Call.of(context));
+    return new ExitStatus(code, "");
+  }
+}
