@@ -87,7 +87,7 @@ final class RuleCaseGaps {
     } else if (!item.disputed()
         && rule.conditions().stream()
             .filter(c -> !atLimit.contains(c))
-            .anyMatch(c -> c.holds(view, limits) != Truth.TRUE)) {
+            .anyMatch(c -> c.holds(view) != Truth.TRUE)) {
       add(item.title() + ": more than " + limit + " decides");
     }
   }
@@ -104,7 +104,7 @@ final class RuleCaseGaps {
     FactView view = item.view();
     if (rule.facts().stream().allMatch(fact -> view.fact(fact).maybe().isPresent())) {
       add(item.title() + ": every fact that the rule reads is known");
-    } else if (!item.disputed() && rule.holds(view, limits) == Truth.FALSE) {
+    } else if (!item.disputed() && rule.holds(view) == Truth.FALSE) {
       add(item.title() + ": it is not the unknown fact that decides");
     }
   }
