@@ -41,7 +41,8 @@ final class RuleCaseGaps {
     if (cases.stream().noneMatch(RuleCase::fires)) {
       add("no case in which it fires");
     }
-    if (!isForEverySite() && cases.stream().allMatch(c -> c.fires() || c.unknown())) {
+    if (!isForEverySite()
+        && cases.stream().allMatch(c -> !c.disputed() && (c.fires() || c.unknown()))) {
       add("no case in which it does not fire although all is known");
     }
     if (cases.stream().noneMatch(c -> c.unknown() && !c.fires())) {
