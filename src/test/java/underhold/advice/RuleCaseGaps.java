@@ -37,11 +37,27 @@ final class RuleCaseGaps {
     return gaps.found;
   }
 
+  /** Conditions that could be left out of the rule without any of its cases noticing. */
+  static List<String> idle(Rule rule, Limits limits, List<RuleCase> cases) {
+    return rule.conditions().stream()
+        .filter(condition -> cases.stream().noneMatch(c -> turnsOn(rule, limits, c, condition)))
+        .map(condition -> rule.id() + ": no case turns on " + condition.text())
+        .toList();
+  }
+
+  /** Whether the rule would fire on a case but for one condition. */
+  private static boolean turnsOn(Rule rule, Limits limits, RuleCase item, Condition condition) {
+    FactView view = item.view();
+    return rule.conditions().stream()
+        .allMatch(c -> (c.holds(view, limits) == Truth.TRUE) == !c.equals(condition));
+  }
+
   private void findMissing() {
     if (cases.stream().noneMatch(RuleCase::fires)) {
       add("no case in which it fires");
     }
-    if (!isForEverySite() && cases.stream().allMatch(c -> c.fires() || c.unknown())) {
+    if (!isForEverySite()
+        && cases.stream().allMatch(c -> !c.disputed() && (c.fires() || c.unknown()))) {
       add("no case in which it does not fire although all is known");
     }
     if (cases.stream().noneMatch(c -> c.unknown() && !c.fires())) {

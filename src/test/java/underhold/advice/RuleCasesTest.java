@@ -71,6 +71,19 @@ class RuleCasesTest {
   }
 
   @Test
+  void no_condition_could_be_left_out_of_a_rule_unnoticed() {
+    List<String> idle =
+        FILES.values().stream()
+            .flatMap(
+                file ->
+                    RuleCaseGaps.idle(
+                        PACK.rule(file.rule()).orElseThrow(), PACK.limits(), file.cases())
+                        .stream())
+            .toList();
+    assertThat(idle).isEmpty();
+  }
+
+  @Test
   void every_folder_of_rules_has_cases() {
     Set<String> folders =
         PACK.rules().stream()
