@@ -49,7 +49,7 @@ final class RuleCaseGaps {
   private static boolean turnsOn(Rule rule, Limits limits, RuleCase item, Condition condition) {
     FactView view = item.view();
     return rule.conditions().stream()
-        .allMatch(c -> (c.holds(view, limits) == Truth.TRUE) == !c.equals(condition));
+        .allMatch(c -> (c.holds(view) == Truth.TRUE) == !c.equals(condition));
   }
 
   private void findMissing() {

@@ -229,7 +229,7 @@ final class PlausibleSites {
     f.put(
         "bearingKind",
         worst.endsWith("clay") || worst.startsWith("hard")
-            ? pick("hard-clay", "stiff-clay", "dense-granular")
+            ? firm ? pick("hard-clay", "stiff-clay") : pick("hard-clay", "dense-granular")
             : worst.equals("rock") ? "rock" : pick("dense-granular", "rock", "hard-clay"));
     f.put("rockJoints", pick("favourable", "favourable", "adverse"));
     f.put("edgeGround", worst.equals("rock") ? "rock" : "earth");
