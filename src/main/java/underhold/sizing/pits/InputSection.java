@@ -76,10 +76,10 @@ final class InputSection {
     }
     sheet.input(
         PitsSettings.TIMBER,
-        "timber of the boards, No. 2 grade",
+        PitsSettings.TIMBER_LABEL,
         settings.timber(),
         settings.defaultTimber() ? Origin.DEFAULT : Origin.SET_BY_USER,
-        Sources.NDS);
+        PitsSettings.TIMBER_SOURCE);
   }
 
   private static void words(

@@ -8,6 +8,7 @@ import java.util.Map;
 import underhold.mechanics.timber.ReferenceValues;
 import underhold.quantity.ParsedQuantity;
 import underhold.sizing.Amount;
+import underhold.sizing.Source;
 
 /**
  * The settings in force: defaults, except where the user set another value.
@@ -18,6 +19,12 @@ import underhold.sizing.Amount;
 public record PitsSettings(Map<PitsSetting, Double> changed, String timber) {
   /** Name of the choice of timber. */
   public static final String TIMBER = "timber";
+
+  /** The choice of timber in words. */
+  public static final String TIMBER_LABEL = "timber of the boards, No. 2 grade";
+
+  /** Where the timbers' values come from. */
+  public static final Source TIMBER_SOURCE = Sources.NDS;
 
   private static final String DEFAULT_TIMBER = "douglas-fir-larch";
   private static final PitsSettings DEFAULTS = new PitsSettings(Map.of(), DEFAULT_TIMBER);
@@ -75,6 +82,14 @@ public record PitsSettings(Map<PitsSetting, Double> changed, String timber) {
   /** The timber's reference values. */
   public ReferenceValues timberValues() {
     return ReferenceValues.named(timber).orElseThrow();
+  }
+
+  /** The timbers to choose from, the default first. */
+  public static List<String> timbers() {
+    List<String> names = new ArrayList<>(ReferenceValues.names());
+    names.remove(DEFAULT_TIMBER);
+    names.add(0, DEFAULT_TIMBER);
+    return names;
   }
 
   /** Whether the timber is the default one. */
