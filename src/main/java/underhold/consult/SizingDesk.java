@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import underhold.advice.SupportOption;
 import underhold.site.GroundProfile;
 import underhold.site.Site;
+import underhold.sizing.Sheet;
 import underhold.sizing.pits.PitsFromSite;
 import underhold.sizing.pits.PitsSetting;
 import underhold.sizing.pits.PitsSettings;
@@ -70,17 +71,34 @@ public final class SizingDesk {
   }
 
   private static Sized pits(Site site, ZoneAdvice advice, List<String> settings) {
-    List<String> words = new ArrayList<>();
-    Map<String, String> filed = site.sizing().getOrDefault(PitsSizing.METHOD, Map.of());
-    filed.forEach((name, value) -> words.add(name + "=" + value));
-    words.addAll(settings);
-    PitsSettings.Read read = PitsSettings.parse(words);
-    if (!read.problems().isEmpty()) {
-      return new Sized.BadSettings(read.problems());
+    PitsSettings.Read filed = PitsSettings.parse(filed(site));
+    PitsSettings.Read read = PitsSettings.parse(words(site, settings));
+    List<String> problems = new ArrayList<>();
+    for (String problem : read.problems()) {
+      boolean inFile = filed.problems().contains(problem);
+      problems.add(inFile ? "in the site's settings: " + problem : problem);
     }
-    GroundProfile ground = ground(site, advice.name());
+    if (!problems.isEmpty()) {
+      return new Sized.BadSettings(problems);
+    }
+    Sheet sheet = PitsFromSite.size(advice.view(), ground(site, advice.name()), read.settings());
     return new Sized.Done(
-        PitsSizing.size(PitsFromSite.input(advice.view(), ground), read.settings()));
+        StandingCaution.of(advice.ranking().of(SupportOption.PITS))
+            .map(sheet::withFirst)
+            .orElse(sheet));
+  }
+
+  /** The file's settings, then those given, so that the later word holds. */
+  private static List<String> words(Site site, List<String> given) {
+    List<String> words = new ArrayList<>(filed(site));
+    words.addAll(given);
+    return words;
+  }
+
+  private static List<String> filed(Site site) {
+    return site.sizing().getOrDefault(PitsSizing.METHOD, Map.of()).entrySet().stream()
+        .map(entry -> entry.getKey() + "=" + entry.getValue())
+        .toList();
   }
 
   /** The profile that holds at the zone: its own, else the site's. */

@@ -27,6 +27,12 @@ final class InputSection {
         "soil below the pit base",
         site.baseSoil,
         site.baseSoil.value().label());
+    words(
+        sheet,
+        "faces-run",
+        "a layer at the faces runs with water",
+        site.facesRun,
+        yes(site.facesRun.value()));
     words(sheet, "stand-up", "time a face stands", site.standUp, site.standUp.value().label());
     words(sheet, "osha-type", "OSHA soil type", site.oshaType, "type " + site.oshaType.value());
     words(

@@ -1,6 +1,7 @@
 package underhold.sizing.pits;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -106,7 +107,7 @@ public record PitsSettings(Map<PitsSetting, Double> changed, String timber) {
       String name = equals < 0 ? word.strip() : word.substring(0, equals).strip();
       String value = equals < 0 ? "" : word.substring(equals + 1).strip();
       if (equals < 0) {
-        problems.add("\"" + word + "\" is not NAME=VALUE");
+        problems.add("\"" + word + "\" is not NAME=VALUE, such as widest-pit=1.1 m");
       } else if (name.equals(TIMBER)) {
         settings = timber(settings, value, problems);
       } else {
@@ -128,14 +129,21 @@ public record PitsSettings(Map<PitsSetting, Double> changed, String timber) {
       PitsSettings settings, String name, String value, List<String> problems) {
     PitsSetting setting = PitsSetting.named(name).orElse(null);
     if (setting == null) {
-      problems.add("there is no setting \"" + name + "\" for pits");
+      problems.add(unknownSetting(name, value));
       return settings;
     }
     ParsedQuantity parsed = setting.setting().parse(value);
     return parsed.fold(
         read -> checked(settings, setting, read.quantity().si(), problems),
         rejected -> {
-          problems.add(name + ": " + rejected.explanation());
+          problems.add(
+              name
+                  + " is \""
+                  + value
+                  + "\": "
+                  + rejected.explanation()
+                  + " "
+                  + setting.setting().range());
           return settings;
         });
   }
@@ -147,6 +155,20 @@ public record PitsSettings(Map<PitsSetting, Double> changed, String timber) {
     }
     problems.add(setting.setting().refusal(si));
     return settings;
+  }
+
+  private static String unknownSetting(String name, String value) {
+    List<String> names = new ArrayList<>();
+    Arrays.stream(PitsSetting.values()).forEach(one -> names.add(one.setting().name()));
+    names.add(TIMBER);
+    return "there is no setting \""
+        + name
+        + "\" for pits, so \""
+        + value
+        + "\" was not used"
+        + SettingNames.nearest(name, names)
+            .map(nearest -> "; did you mean \"" + nearest + "\"?")
+            .orElse("; known: " + String.join(", ", names));
   }
 
   private static String unknownTimber(String name) {
