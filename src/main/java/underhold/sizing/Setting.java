@@ -32,10 +32,13 @@ public record Setting(
     return name
         + " is "
         + (Double.isFinite(value) ? both(fallback.with(value)) : String.valueOf(value))
-        + "; it must be from "
-        + both(fallback.with(least))
-        + " to "
-        + both(fallback.with(most));
+        + "; "
+        + range();
+  }
+
+  /** What may be set, in words. */
+  public String range() {
+    return "it must be from " + both(fallback.with(least)) + " to " + both(fallback.with(most));
   }
 
   /** Reads a value as a quantity of this setting's measure. */

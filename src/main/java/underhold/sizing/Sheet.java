@@ -1,5 +1,6 @@
 package underhold.sizing;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -68,6 +69,56 @@ public record Sheet(
     boolean refer =
         !complete() || checks.stream().anyMatch(check -> check.verdict() == Verdict.REFER);
     return refer ? Verdict.REFER : Verdict.PASSES;
+  }
+
+  /** The same sheet with other checks. */
+  public Sheet withChecks(List<Check> others) {
+    return new Sheet(
+        title,
+        methodId,
+        inputs,
+        missing,
+        steps,
+        others,
+        quantities,
+        time,
+        stages,
+        cautions,
+        notCovered);
+  }
+
+  /** The same sheet with other questions. */
+  public Sheet withMissing(List<MissingInput> others) {
+    return new Sheet(
+        title,
+        methodId,
+        inputs,
+        others,
+        steps,
+        checks,
+        quantities,
+        time,
+        stages,
+        cautions,
+        notCovered);
+  }
+
+  /** The same sheet with a caution before all others. */
+  public Sheet withFirst(Caution caution) {
+    List<Caution> more = new ArrayList<>(cautions);
+    more.add(0, caution);
+    return new Sheet(
+        title,
+        methodId,
+        inputs,
+        missing,
+        steps,
+        checks,
+        quantities,
+        time,
+        stages,
+        more,
+        notCovered);
   }
 
   /** The step of that id. */

@@ -11,6 +11,7 @@ import underhold.mechanics.soil.stability.SkemptonBearingFactor;
 import underhold.mechanics.soil.stability.StabilityNumber;
 import underhold.mechanics.soil.stability.VerticalCut;
 import underhold.sizing.Amount;
+import underhold.sizing.Given;
 import underhold.sizing.Phrase;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.Source;
@@ -41,13 +42,13 @@ final class GroundSection {
 
   private void water() {
     double above = site.get(WATER_ABOVE_PIT_BASE);
-    boolean runs = site.baseSoil.value().runs() || site.faceSoil.value().runs();
+    boolean runs = site.baseSoil.value().runs() || site.facesRun.value();
     sheet.check(
         "water",
         "Ground water below the pit base while pits are open",
         site.amount(PitsSetting.DRY_BASE),
         Amount.length(Math.max(0, -above)),
-        runs && above > 0 ? Verdict.FAILS : Verdict.REFER,
+        runs && above > 0 ? runs() : Verdict.REFER,
         Sources.WATER_RULE,
         Phrase.of(
             runs
@@ -56,6 +57,14 @@ final class GroundSection {
     if (above > 0 && runs) {
       piping(above);
     }
+  }
+
+  /** Water over the base in soil that runs rules pits out, unless either is only assumed. */
+  private Verdict runs() {
+    Given<?> soil = site.facesRun.value() ? site.facesRun : site.baseSoil;
+    return PitsCase.otherwise(soil) == Verdict.REFER
+        ? Verdict.REFER
+        : site.otherwise(WATER_ABOVE_PIT_BASE);
   }
 
   private void piping(double above) {
@@ -84,8 +93,9 @@ final class GroundSection {
         "Piping at the base, gradient times the factor",
         Amount.ratio(factor * gradient),
         Amount.ratio(critical),
+        site.otherwise(WATER_ABOVE_PIT_BASE),
         Sources.PIPING,
-        "Boards have no embedment, so the path is no longer than the head.");
+        Phrase.of("Boards have no embedment, so the path is no longer than the head."));
   }
 
   private void heave() {
@@ -174,7 +184,7 @@ final class GroundSection {
     StandUp grade = site.standUp.value();
     Verdict verdict =
         switch (grade) {
-          case NONE -> Verdict.FAILS;
+          case NONE -> PitsCase.otherwise(site.standUp);
           case MINUTES -> Verdict.REFER;
           case HOURS, DAYS -> Verdict.PASSES;
         };

@@ -27,6 +27,12 @@ final class InputSection {
         "soil below the pit base",
         site.baseSoil,
         site.baseSoil.value().label());
+    words(
+        sheet,
+        "faces-run",
+        "a layer at the faces runs with water",
+        site.facesRun,
+        yes(site.facesRun.value()));
     words(sheet, "stand-up", "time a face stands", site.standUp, site.standUp.value().label());
     words(sheet, "osha-type", "OSHA soil type", site.oshaType, "type " + site.oshaType.value());
     words(
@@ -76,10 +82,10 @@ final class InputSection {
     }
     sheet.input(
         PitsSettings.TIMBER,
-        "timber of the boards, No. 2 grade",
+        PitsSettings.TIMBER_LABEL,
         settings.timber(),
         settings.defaultTimber() ? Origin.DEFAULT : Origin.SET_BY_USER,
-        Sources.NDS);
+        PitsSettings.TIMBER_SOURCE);
   }
 
   private static void words(

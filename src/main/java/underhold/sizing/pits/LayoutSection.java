@@ -103,14 +103,14 @@ final class LayoutSection {
     double needed = layout.widest() + 2 * site.get(PitsSetting.EDGE_ALLOWANCE);
     return underhold.sizing.Check.covers(needed, span.clearSpanMetres().getAsDouble())
         ? Verdict.PASSES
-        : site.otherwise(WALL_CONCRETE_STRENGTH);
+        : site.otherwise(CLEAR_SPAN, WALL_CONCRETE_STRENGTH);
   }
 
   /** The wall cannot span (by numbers) or should not (by practice lengths). */
   private Verdict workable(double narrowest) {
     double clear = span.clearSpanMetres().orElse(Double.MAX_VALUE);
     boolean cannot = clear - 2 * site.get(PitsSetting.EDGE_ALLOWANCE) < narrowest;
-    return cannot ? site.otherwise(WALL_CONCRETE_STRENGTH) : Verdict.REFER;
+    return cannot ? site.otherwise(CLEAR_SPAN, WALL_CONCRETE_STRENGTH) : Verdict.REFER;
   }
 
   private double widthLimit() {
@@ -187,7 +187,7 @@ final class LayoutSection {
         "A pit at a free end of the wall",
         Amount.length(used),
         Amount.length(Math.max(0, end)),
-        site.otherwise(CORNERS, WALL_CONCRETE_STRENGTH),
+        site.otherwise(CORNERS, CLEAR_SPAN, WALL_CONCRETE_STRENGTH),
         Source.statics(),
         Phrase.of(
             "The wall is a cantilever over the end pit. If it does not pass, shore the end first."));

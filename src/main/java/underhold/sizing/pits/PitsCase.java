@@ -39,6 +39,7 @@ final class PitsCase {
   final Given<WallCondition> condition;
   final Given<SoilClass> faceSoil;
   final Given<SoilClass> baseSoil;
+  final Given<Boolean> facesRun;
   final Given<StandUp> standUp;
   final Given<SheetingSoil> oshaType;
   final Given<Boolean> bracePossible;
@@ -51,6 +52,11 @@ final class PitsCase {
     faceSoil = input.faceSoil().orElseThrow();
     condition = orAssumed(input.condition(), WallCondition.POOR);
     baseSoil = orAssumed(input.baseSoil(), faceSoil.value());
+    facesRun =
+        input
+            .facesRun()
+            .orElseGet(
+                () -> new Given<>(faceSoil.value().runs(), faceSoil.origin(), faceSoil.source()));
     standUp = orAssumed(input.standUp(), StandUp.MINUTES);
     bracePossible = orAssumed(input.bracePossible(), false);
     lateralStabilityVerified = orAssumed(input.lateralStabilityVerified(), false);
@@ -145,11 +151,15 @@ final class PitsCase {
   private void fillWall() {
     if (material.value().concrete()) {
       derive(WALL_THICKNESS, get(FOOTING_WIDTH), "the footing itself spans");
-      assume(WALL_CONCRETE_STRENGTH, ASSUMED_CONCRETE, Sources.ACI_PLAIN);
-      assume(
-          WALL_STEEL_YIELD,
-          ASSUMED_YIELD,
-          Source.memory("common US bars before about 1970, 40 ksi"));
+      if (has(WALL_HEIGHT)) { // without it nothing is reckoned from the strength
+        assume(WALL_CONCRETE_STRENGTH, ASSUMED_CONCRETE, Sources.ACI_PLAIN);
+      }
+      if (has(WALL_HEIGHT) && has(WALL_STEEL_AREA)) {
+        assume(
+            WALL_STEEL_YIELD,
+            ASSUMED_YIELD,
+            Source.memory("common US bars before about 1970, 40 ksi"));
+      }
     }
   }
 

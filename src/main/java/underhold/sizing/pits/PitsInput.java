@@ -16,6 +16,7 @@ import underhold.sizing.Given;
  * @param condition its state
  * @param faceSoil soil at the faces of the pits
  * @param baseSoil soil below the pit base
+ * @param facesRun whether any layer at the faces runs with water; by the face soil where not said
  * @param standUp how long a face stands
  * @param oshaType OSHA soil type
  * @param bracePossible whether the finished piers can be braced or tied
@@ -27,6 +28,7 @@ public record PitsInput(
     Optional<Given<WallCondition>> condition,
     Optional<Given<SoilClass>> faceSoil,
     Optional<Given<SoilClass>> baseSoil,
+    Optional<Given<Boolean>> facesRun,
     Optional<Given<StandUp>> standUp,
     Optional<Given<SheetingSoil>> oshaType,
     Optional<Given<Boolean>> bracePossible,
@@ -47,6 +49,22 @@ public record PitsInput(
   /** Nothing known yet. */
   public static PitsInputBuilder builder() {
     return new PitsInputBuilder();
+  }
+
+  /** The same, to be changed. */
+  PitsInputBuilder toBuilder() {
+    PitsInputBuilder copy = builder();
+    amounts.forEach(copy::amount);
+    material.ifPresent(copy::material);
+    condition.ifPresent(copy::condition);
+    faceSoil.ifPresent(copy::faceSoil);
+    baseSoil.ifPresent(copy::baseSoil);
+    facesRun.ifPresent(copy::facesRun);
+    standUp.ifPresent(copy::standUp);
+    oshaType.ifPresent(copy::oshaType);
+    bracePossible.ifPresent(copy::bracePossible);
+    lateralStabilityVerified.ifPresent(copy::lateralStabilityVerified);
+    return copy;
   }
 
   /** The number of that fact, if known. */

@@ -13,6 +13,7 @@ public final class PitsInputBuilder {
   private Optional<Given<WallCondition>> condition = Optional.empty();
   private Optional<Given<SoilClass>> faceSoil = Optional.empty();
   private Optional<Given<SoilClass>> baseSoil = Optional.empty();
+  private Optional<Given<Boolean>> facesRun = Optional.empty();
   private Optional<Given<StandUp>> standUp = Optional.empty();
   private Optional<Given<SheetingSoil>> oshaType = Optional.empty();
   private Optional<Given<Boolean>> bracePossible = Optional.empty();
@@ -55,6 +56,12 @@ public final class PitsInputBuilder {
     return this;
   }
 
+  /** Whether any layer at the faces runs with water. */
+  public PitsInputBuilder facesRun(Given<Boolean> given) {
+    facesRun = Optional.of(given);
+    return this;
+  }
+
   /** How long a face stands. */
   public PitsInputBuilder standUp(Given<StandUp> given) {
     standUp = Optional.of(given);
@@ -87,6 +94,7 @@ public final class PitsInputBuilder {
         condition,
         faceSoil,
         baseSoil,
+        facesRun,
         standUp,
         oshaType,
         bracePossible,

@@ -316,10 +316,11 @@ public enum PitsSetting {
     return setting;
   }
 
-  /** The setting of that name. */
+  /** The setting of that name; "widestPit", as site files write names, serves as well. */
   public static Optional<PitsSetting> named(String name) {
+    String plain = SettingNames.plain(name);
     for (PitsSetting one : values()) {
-      if (one.setting.name().equals(name)) {
+      if (SettingNames.plain(one.setting.name()).equals(plain)) {
         return Optional.of(one);
       }
     }

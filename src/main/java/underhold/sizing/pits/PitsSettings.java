@@ -1,6 +1,7 @@
 package underhold.sizing.pits;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Map;
 import underhold.mechanics.timber.ReferenceValues;
 import underhold.quantity.ParsedQuantity;
 import underhold.sizing.Amount;
+import underhold.sizing.Source;
 
 /**
  * The settings in force: defaults, except where the user set another value.
@@ -18,6 +20,12 @@ import underhold.sizing.Amount;
 public record PitsSettings(Map<PitsSetting, Double> changed, String timber) {
   /** Name of the choice of timber. */
   public static final String TIMBER = "timber";
+
+  /** The choice of timber in words. */
+  public static final String TIMBER_LABEL = "timber of the boards, No. 2 grade";
+
+  /** Where the timbers' values come from. */
+  public static final Source TIMBER_SOURCE = Sources.NDS;
 
   private static final String DEFAULT_TIMBER = "douglas-fir-larch";
   private static final PitsSettings DEFAULTS = new PitsSettings(Map.of(), DEFAULT_TIMBER);
@@ -77,6 +85,14 @@ public record PitsSettings(Map<PitsSetting, Double> changed, String timber) {
     return ReferenceValues.named(timber).orElseThrow();
   }
 
+  /** The timbers to choose from, the default first. */
+  public static List<String> timbers() {
+    List<String> names = new ArrayList<>(ReferenceValues.names());
+    names.remove(DEFAULT_TIMBER);
+    names.add(0, DEFAULT_TIMBER);
+    return names;
+  }
+
   /** Whether the timber is the default one. */
   boolean defaultTimber() {
     return timber.equals(DEFAULT_TIMBER);
@@ -91,7 +107,7 @@ public record PitsSettings(Map<PitsSetting, Double> changed, String timber) {
       String name = equals < 0 ? word.strip() : word.substring(0, equals).strip();
       String value = equals < 0 ? "" : word.substring(equals + 1).strip();
       if (equals < 0) {
-        problems.add("\"" + word + "\" is not NAME=VALUE");
+        problems.add("\"" + word + "\" is not NAME=VALUE, such as widest-pit=1.1 m");
       } else if (name.equals(TIMBER)) {
         settings = timber(settings, value, problems);
       } else {
@@ -113,14 +129,21 @@ public record PitsSettings(Map<PitsSetting, Double> changed, String timber) {
       PitsSettings settings, String name, String value, List<String> problems) {
     PitsSetting setting = PitsSetting.named(name).orElse(null);
     if (setting == null) {
-      problems.add("there is no setting \"" + name + "\" for pits");
+      problems.add(unknownSetting(name, value));
       return settings;
     }
     ParsedQuantity parsed = setting.setting().parse(value);
     return parsed.fold(
         read -> checked(settings, setting, read.quantity().si(), problems),
         rejected -> {
-          problems.add(name + ": " + rejected.explanation());
+          problems.add(
+              name
+                  + " is \""
+                  + value
+                  + "\": "
+                  + rejected.explanation()
+                  + " "
+                  + setting.setting().range());
           return settings;
         });
   }
@@ -132,6 +155,20 @@ public record PitsSettings(Map<PitsSetting, Double> changed, String timber) {
     }
     problems.add(setting.setting().refusal(si));
     return settings;
+  }
+
+  private static String unknownSetting(String name, String value) {
+    List<String> names = new ArrayList<>();
+    Arrays.stream(PitsSetting.values()).forEach(one -> names.add(one.setting().name()));
+    names.add(TIMBER);
+    return "there is no setting \""
+        + name
+        + "\" for pits, so \""
+        + value
+        + "\" was not used"
+        + SettingNames.nearest(name, names)
+            .map(nearest -> "; did you mean \"" + nearest + "\"?")
+            .orElse("; known: " + String.join(", ", names));
   }
 
   private static String unknownTimber(String name) {

@@ -1,8 +1,11 @@
 package underhold.sizing.pits;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import underhold.sizing.MissingInput;
 import underhold.sizing.Sheet;
 import underhold.sizing.SheetBuilder;
@@ -26,13 +29,26 @@ public final class PitsSizing {
 
   /** The sheet. */
   public static Sheet size(PitsInput input, PitsSettings settings) {
-    SheetBuilder sheet = SheetBuilder.titled(TITLE, METHOD);
-    List<MissingInput> missing = PitsCase.missing(input);
+    return size(input, settings, List.of());
+  }
+
+  /**
+   * The sheet, unless something beyond the input bars it.
+   *
+   * @param bars what must be cleared first
+   */
+  static Sheet size(PitsInput input, PitsSettings settings, List<MissingInput> bars) {
+    List<MissingInput> missing = missing(input, bars);
     if (!missing.isEmpty()) {
+      SheetBuilder sheet = SheetBuilder.titled(TITLE, METHOD);
       InputSection.writeKnown(input, sheet);
       return sheet.missing(missing).build();
     }
-    PitsCase site = PitsCase.of(input, settings);
+    return AssumedInputs.referred(input, one -> reckon(PitsCase.of(one, settings)));
+  }
+
+  private static Sheet reckon(PitsCase site) {
+    SheetBuilder sheet = SheetBuilder.titled(TITLE, METHOD);
     InputSection.write(site, sheet);
     Layout layout = LayoutSection.write(site, sheet, SpanSection.write(site, sheet));
     DiggingPlan plan = OrderSection.write(site, sheet, layout);
@@ -45,6 +61,16 @@ public final class PitsSizing {
     StageSection.write(site, sheet, layout, plan, board, braced);
     CautionSection.write(site, sheet, braced);
     return sheet.build();
+  }
+
+  /** One question for each thing missing; a bar says more than a mere gap. */
+  private static List<MissingInput> missing(PitsInput input, List<MissingInput> bars) {
+    List<MissingInput> missing = new ArrayList<>(bars);
+    Set<String> named = bars.stream().map(MissingInput::name).collect(Collectors.toSet());
+    PitsCase.missing(input).stream()
+        .filter(one -> !named.contains(one.name()))
+        .forEach(missing::add);
+    return missing;
   }
 
   /** The digging order behind a complete sheet, for drawings. */

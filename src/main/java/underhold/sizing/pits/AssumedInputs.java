@@ -1,0 +1,154 @@
+package underhold.sizing.pits;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import underhold.mechanics.timber.SheetingSoil;
+import underhold.sizing.Check;
+import underhold.sizing.Given;
+import underhold.sizing.Origin;
+import underhold.sizing.Phrase;
+import underhold.sizing.Sheet;
+import underhold.sizing.SheetInput;
+import underhold.sizing.Verdict;
+
+/**
+ * Sees to it that no check passes on a value that nobody stated: a check that moves when an assumed
+ * input is halved or doubled (a water level: moved by 1 m; a class: exchanged for another) refers
+ * to the engineer and names the input.
+ *
+ * <p>Inputs that are assumed at their unfavourable end or at the least that a code asks for do not
+ * count: the surcharge, free ends, a light soil below the base, poor condition, no bracing, no
+ * proof of lateral stability. Judgement.
+ */
+final class AssumedInputs {
+  private static final Set<String> UNFAVOURABLE =
+      Set.of(
+          PitsFact.SURCHARGE.id(),
+          PitsFact.CORNERS.id(),
+          PitsFact.BASE_UNIT_WEIGHT.id(),
+          "condition",
+          "brace-possible",
+          "lateral-stability-verified");
+
+  private static final double LEVEL_SHIFT_METRES = 1;
+
+  private final PitsInput input;
+  private final Function<PitsInput, Sheet> method;
+  private final Sheet sheet;
+
+  private AssumedInputs(PitsInput input, Function<PitsInput, Sheet> method) {
+    this.input = input;
+    this.method = method;
+    this.sheet = method.apply(input);
+  }
+
+  /**
+   * The sheet of a complete input.
+   *
+   * @param input the input, as far as it was given
+   * @param method sizes an input
+   */
+  static Sheet referred(PitsInput input, Function<PitsInput, Sheet> method) {
+    return new AssumedInputs(input, method).referred();
+  }
+
+  private Sheet referred() {
+    Map<String, List<String>> rests = new LinkedHashMap<>();
+    for (SheetInput one : sheet.inputs()) {
+      if (one.origin() == Origin.ASSUMED && !UNFAVOURABLE.contains(one.name())) {
+        for (String check : moved(others(one))) {
+          rests.computeIfAbsent(check, id -> new ArrayList<>()).add(one.label());
+        }
+      }
+    }
+    return sheet.withChecks(
+        sheet.checks().stream()
+            .map(check -> refer(check, rests.getOrDefault(check.id(), List.of())))
+            .toList());
+  }
+
+  private static Check refer(Check check, List<String> assumed) {
+    if (assumed.isEmpty() || check.verdict() != Verdict.PASSES) {
+      return check;
+    }
+    String words =
+        " It would pass, but nobody stated what it rests on: " + String.join("; ", assumed) + ".";
+    Phrase note = new Phrase((check.note().template() + words).strip(), check.note().amounts());
+    return new Check(
+        check.id(),
+        check.title(),
+        check.demand(),
+        check.capacity(),
+        Verdict.REFER,
+        check.source(),
+        note);
+  }
+
+  private Set<String> moved(List<PitsInput> others) {
+    Set<String> moved = new HashSet<>();
+    for (PitsInput other : others) {
+      Sheet after = method.apply(other);
+      for (Check check : sheet.checks()) {
+        if (after.check(check.id()).filter(now -> same(check, now)).isEmpty()) {
+          moved.add(check.id());
+        }
+      }
+    }
+    return moved;
+  }
+
+  private static boolean same(Check one, Check other) {
+    return one.demand().si() == other.demand().si()
+        && one.capacity().si() == other.capacity().si()
+        && one.verdict() == other.verdict();
+  }
+
+  private List<PitsInput> others(SheetInput assumed) {
+    return switch (assumed.name()) {
+      case "face-soil" -> each(SoilClass.values(), PitsInputBuilder::faceSoil);
+      case "base-soil" -> each(SoilClass.values(), PitsInputBuilder::baseSoil);
+      case "faces-run" -> each(new Boolean[] {true, false}, PitsInputBuilder::facesRun);
+      case "stand-up" -> each(StandUp.values(), PitsInputBuilder::standUp);
+      case "osha-type" -> each(SheetingSoil.values(), PitsInputBuilder::oshaType);
+      case "material" -> each(WallMaterial.values(), PitsInputBuilder::material);
+      default -> numbers(assumed);
+    };
+  }
+
+  private List<PitsInput> numbers(SheetInput assumed) {
+    PitsFact fact =
+        Arrays.stream(PitsFact.values())
+            .filter(one -> one.id().equals(assumed.name()))
+            .findFirst()
+            .orElseThrow();
+    double value = assumed.amount().orElseThrow().si();
+    boolean level =
+        fact == PitsFact.WATER_ABOVE_PIT_BASE || fact == PitsFact.LASTING_WATER_ABOVE_PIT_BASE;
+    List<Double> values =
+        level
+            ? List.of(value - LEVEL_SHIFT_METRES, value + LEVEL_SHIFT_METRES)
+            : List.of(value / 2, value * 2);
+    return values.stream()
+        .filter(fact::accepts)
+        .map(
+            other -> input.toBuilder().amount(fact, Given.assumed(other, assumed.source())).build())
+        .toList();
+  }
+
+  /** Sets a choice. */
+  private interface Choice<T> {
+    PitsInputBuilder set(PitsInputBuilder builder, Given<T> given);
+  }
+
+  private <T> List<PitsInput> each(T[] values, Choice<T> choice) {
+    return Arrays.stream(values)
+        .map(value -> choice.set(input.toBuilder(), Given.stated(value)).build())
+        .toList();
+  }
+}
