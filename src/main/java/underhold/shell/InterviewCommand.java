@@ -89,7 +89,7 @@ final class InterviewCommand {
       if (question.topic() == Question.Topic.GO_ON) {
         interview.site().ifPresent(site -> show(AdviceText.summary(advice(site), look())));
       }
-      show(QuestionText.of(question, look()));
+      show("\n" + QuestionText.of(question, look()));
       Optional<String> typed = session.lines().read(PROMPT, QuestionText.completions(question));
       Reply reply = typed.map(interview::answer).orElseGet(() -> new Reply(Reply.Kind.STOP, ""));
       switch (reply.kind()) {
@@ -136,15 +136,13 @@ final class InterviewCommand {
   }
 
   private int stop(Path file) {
-    show("\n");
-    session.output().say("Stopped. " + where(file));
+    show("\n" + new TextPage(look()).para(0, "Stopped. " + where(file)).text());
     return Exit.DONE;
   }
 
   private void farewell(Path file, AtomicBoolean asking) {
     if (asking.getAndSet(false)) {
-      session.output().say("");
-      session.output().say("Interrupted. " + where(file));
+      show("\n" + new TextPage(look()).para(0, "Interrupted. " + where(file)).text());
     }
   }
 
@@ -159,7 +157,6 @@ final class InterviewCommand {
   }
 
   private void show(String text) {
-    session.output().messages().print(text);
-    session.output().messages().flush();
+    session.output().show(text);
   }
 }

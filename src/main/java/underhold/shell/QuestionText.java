@@ -23,7 +23,6 @@ final class QuestionText {
 
   static String of(Question question, Look look) {
     TextPage page = new TextPage(look);
-    page.blank();
     String number = "Question " + question.number() + toGo(question.toGo());
     page.ends(Tint.QUIET, number, Tint.QUIET, question.zoneName());
     page.tinted(Tint.STRONG, 0, words(question));
