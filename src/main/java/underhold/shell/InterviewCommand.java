@@ -36,6 +36,9 @@ final class InterviewCommand {
   private int run(Call call) {
     Path file = file(call);
     @Nullable OpenSite open = Files.exists(file) ? SiteFiles.readDraft(file) : null;
+    if (open != null) {
+      session.open(open);
+    }
     Agenda agenda =
         new Agenda(session.pack(), (site, zone) -> session.consultant().advise(site, zone));
     Interview interview = open == null ? new Interview(agenda) : new Interview(agenda, open.site());
