@@ -2,6 +2,7 @@ package underhold.advice;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import underhold.site.FactDictionary;
 import underhold.site.FactView;
 
 /**
@@ -11,11 +12,32 @@ import underhold.site.FactView;
  * @param operator how it is compared
  * @param words the words it is compared with; empty where it is compared with a limit or with null
  * @param limit the name of the limit; null where it is compared with words or with null
+ * @param index the fact's place in the dictionary; -1 until it is looked up
+ * @param threshold the limit in the inside unit of its measure; 0 where there is none
  */
 public record Condition(
-    String fact, Operator operator, List<String> words, @Nullable String limit) {
+    String fact,
+    Operator operator,
+    List<String> words,
+    @Nullable String limit,
+    int index,
+    double threshold) {
+  private static final int NOT_LOOKED_UP = -1;
+
   public Condition {
     words = List.copyOf(words);
+  }
+
+  /** A condition as written, its fact and limit not yet looked up. */
+  static Condition written(
+      String fact, Operator operator, List<String> words, @Nullable String limit) {
+    return new Condition(fact, operator, words, limit, NOT_LOOKED_UP, 0);
+  }
+
+  /** The same condition with its fact and limit looked up, once for all evaluations. */
+  Condition lookedUp(FactDictionary dictionary, Limits limits) {
+    double value = operator.isNumeric() ? limits.require(limitName()).si() : 0;
+    return new Condition(fact, operator, words, limit, dictionary.require(fact).index(), value);
   }
 
   /** The comparisons of the grammar. */
@@ -46,14 +68,13 @@ public record Condition(
   }
 
   /** Whether it holds for a view. */
-  public Truth holds(FactView view, Limits limits) {
-    int index = view.dictionary().require(fact).index();
+  public Truth holds(FactView view) {
     if (operator == Operator.UNKNOWN) {
       return truth(view.fact(index).value() == null);
     }
     if (operator.isNumeric()) {
       Double number = view.number(index);
-      return number == null ? Truth.OPEN : truth(compare(number, limits.require(limitName()).si()));
+      return number == null ? Truth.OPEN : truth(compare(number));
     }
     String word = view.word(index);
     return word == null ? Truth.OPEN : truth(words.contains(word));
@@ -67,7 +88,7 @@ public record Condition(
     return limit;
   }
 
-  private boolean compare(double number, double threshold) {
+  private boolean compare(double number) {
     return switch (operator) {
       case BELOW -> number < threshold;
       case AT_MOST -> number <= threshold;

@@ -35,7 +35,7 @@ public final class FactRoots {
       return;
     }
     for (Rule rule : pack.rules()) {
-      if (name.equals(rule.action().fact()) && rule.holds(view, pack.limits()) == Truth.OPEN) {
+      if (name.equals(rule.action().fact()) && rule.holds(view) == Truth.OPEN) {
         rule.facts().forEach(fact -> visit(fact, view, seen, roots));
       }
     }

@@ -88,9 +88,7 @@ public record Rule(
 
   /** Whether it concerns the option: named, or any option at all. */
   public boolean concerns(SupportOption option) {
-    return action.options().isEmpty()
-        ? option != SupportOption.REFER
-        : action.options().contains(option);
+    return action.options().isEmpty() || action.options().contains(option);
   }
 
   /** The facts its conditions read. */
@@ -101,10 +99,10 @@ public record Rule(
   }
 
   /** Whether all conditions hold, one fails, or it is open. */
-  public Truth holds(FactView view, Limits limits) {
+  public Truth holds(FactView view) {
     Truth truth = Truth.TRUE;
     for (Condition condition : conditions) {
-      switch (condition.holds(view, limits)) {
+      switch (condition.holds(view)) {
         case FALSE -> {
           return Truth.FALSE;
         }

@@ -58,7 +58,7 @@ final class RuleChecks {
             draft.header("because"),
             draft.header("cause"),
             hold,
-            draft.conditions(),
+            draft.conditions().stream().map(c -> c.lookedUp(dictionary, limits)).toList(),
             action,
             file,
             draft.line()));

@@ -111,12 +111,12 @@ final class RuleFileParser {
       case "==" -> {
         Token operand = next();
         if (operand.kind() == Kind.NAME && operand.text().equals("null")) {
-          return new Condition(fact, Condition.Operator.UNKNOWN, List.of(), null);
+          return Condition.written(fact, Condition.Operator.UNKNOWN, List.of(), null);
         }
         if (operand.kind() != Kind.TEXT) {
           throw unexpected(operand, "a word in quotes or null");
         }
-        return new Condition(fact, Condition.Operator.IS, List.of(operand.text()), null);
+        return Condition.written(fact, Condition.Operator.IS, List.of(operand.text()), null);
       }
       case "in" -> {
         sign("(");
@@ -125,14 +125,14 @@ final class RuleFileParser {
           words.add(next(Kind.TEXT, "a word in quotes").text());
         } while (takeSign(","));
         sign(")");
-        return new Condition(fact, Condition.Operator.IN, words, null);
+        return Condition.written(fact, Condition.Operator.IN, words, null);
       }
       case "<", "<=", ">", ">=" -> {
         name("limit");
         sign("(");
         String limit = next(Kind.TEXT, "a limit's name in quotes").text();
         sign(")");
-        return new Condition(fact, numeric(operator.text()), List.of(), limit);
+        return Condition.written(fact, numeric(operator.text()), List.of(), limit);
       }
       default -> throw unexpected(operator, "==, in, <, <=, > or >=");
     }

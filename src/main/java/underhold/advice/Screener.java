@@ -162,13 +162,11 @@ public final class Screener {
     Set<SupportOption> out = ruledOut(fired);
     Map<SupportOption, List<Hold>> holds = new EnumMap<>(SupportOption.class);
     for (Rule rule : pack.rules()) {
-      if (rule.hold() == Rule.Hold.NEVER || rule.holds(view, pack.limits()) != Truth.OPEN) {
+      if (rule.hold() == Rule.Hold.NEVER || rule.holds(view) != Truth.OPEN) {
         continue;
       }
       List<Condition> open =
-          rule.conditions().stream()
-              .filter(c -> c.holds(view, pack.limits()) == Truth.OPEN)
-              .toList();
+          rule.conditions().stream().filter(c -> c.holds(view) == Truth.OPEN).toList();
       if (rule.hold() == Rule.Hold.PARTLY && open.size() == rule.conditions().size()) {
         continue;
       }
@@ -193,9 +191,7 @@ public final class Screener {
     List<NearMiss> misses = new ArrayList<>();
     for (Rule rule : pack.rules()) {
       List<Condition> failed =
-          rule.conditions().stream()
-              .filter(c -> c.holds(view, pack.limits()) != Truth.TRUE)
-              .toList();
+          rule.conditions().stream().filter(c -> c.holds(view) != Truth.TRUE).toList();
       if (failed.size() == 1
           && (rule.conditions().size() > 1 || failed.get(0).operator().isNumeric())) {
         Condition condition = failed.get(0);
@@ -203,7 +199,7 @@ public final class Screener {
             new NearMiss(
                 rule,
                 condition,
-                condition.holds(view, pack.limits()),
+                condition.holds(view),
                 view.fact(condition.fact()).text(),
                 wording.miss(condition, view)));
       }

@@ -78,8 +78,7 @@ final class QuestionFinder {
   private Set<String> candidates(FactView view) {
     Set<String> open = new LinkedHashSet<>();
     for (Rule rule : screener.pack().rules()) {
-      if (rule.phase() != Rule.Phase.DERIVE
-          && rule.holds(view, screener.pack().limits()) == Truth.OPEN) {
+      if (rule.phase() != Rule.Phase.DERIVE && rule.holds(view) == Truth.OPEN) {
         open.addAll(rule.facts());
       }
     }

@@ -72,7 +72,7 @@ final class Agenda {
   private Set<String> read(FactView view) {
     Set<String> open = new HashSet<>();
     for (Rule rule : pack.rules()) {
-      if (rule.holds(view, pack.limits()) == Truth.OPEN) {
+      if (rule.holds(view) == Truth.OPEN) {
         open.addAll(rule.facts());
       }
     }

@@ -18,7 +18,10 @@ final class BearingCheck {
   static @Nullable String contradiction(FactView known, GroundProfile ground) {
     Optional<Quantity> founding = known.amount("foundingDepth");
     Optional<Quantity> bearing = known.amount("bearingDepth");
-    String kind = known.word("bearingKind").orElse("");
+    // A kind that follows from the layers is the weakest of several and need not be that of the
+    // first.
+    boolean kindStated = known.fact("bearingKind").origin() == Origin.STATED;
+    String kind = kindStated ? known.word("bearingKind").orElse("") : "";
     if (founding.isEmpty() || bearing.isEmpty()) {
       return null;
     }

@@ -27,6 +27,11 @@ final class PitDerivations {
               List.of("headAboveExcavation", "pitDepth", "excavationBelowFooting"),
               PitDerivations::headFromExcavation),
           new Derivation(
+              "bearingBelowExcavation",
+              List.of("bearingDepth", "excavationBelowFooting"),
+              PitDerivations::bearingBelowExcavation),
+          new Derivation("pitInRock", List.of("pitDepth", "rockDepth"), PitDerivations::pitInRock),
+          new Derivation(
               "drawdownNeeded", List.of("headAbovePitBase"), PitDerivations::drawdownNeeded));
 
   private PitDerivations() {}
@@ -48,6 +53,44 @@ final class PitDerivations {
     return Inputs.same(
         larger,
         "larger of " + in.show("excavationBelowFooting") + " and " + in.show("bearingDepth"));
+  }
+
+  /** Depth to good bearing less the excavation below the footing; no excavation counts as none. */
+  private static @Nullable Derived bearingBelowExcavation(Inputs in) {
+    Quantity bearing = in.amount("bearingDepth");
+    if (bearing == null) {
+      return null;
+    }
+    if (!in.digs()) {
+      return Inputs.same(bearing, in.show("bearingDepth") + "; there is no new excavation");
+    }
+    Quantity below = in.amount("excavationBelowFooting");
+    if (below == null) {
+      return null;
+    }
+    return below.si() <= 0
+        ? Inputs.same(
+            bearing, in.show("bearingDepth") + "; the excavation does not go below the footing")
+        : in.result(
+            "bearingBelowExcavation",
+            bearing.si() - below.si(),
+            in.show("bearingDepth") + " - " + in.show("excavationBelowFooting"),
+            bearing,
+            below);
+  }
+
+  /** Depth of the pit less the depth to rock; above 0 where the pit has to go into rock. */
+  private static @Nullable Derived pitInRock(Inputs in) {
+    Quantity pit = in.amount("pitDepth");
+    Quantity rock = in.amount("rockDepth");
+    return pit == null || rock == null
+        ? null
+        : in.result(
+            "pitInRock",
+            pit.si() - rock.si(),
+            in.show("pitDepth") + " - " + in.show("rockDepth"),
+            pit,
+            rock);
   }
 
   /** Head = D + pit depth - depth to ground water. */

@@ -20,6 +20,10 @@ final class RatioDerivations {
               List.of("gapToExcavation", "excavationBelowFooting"),
               RatioDerivations::influenceRatio),
           new Derivation(
+              "gapOverDepth",
+              List.of("gapToExcavation", "excavationDepth"),
+              RatioDerivations::gapOverDepth),
+          new Derivation(
               "forecastRatio",
               List.of("predictedMovement", "movementLimit"),
               RatioDerivations::forecastRatio),
@@ -47,6 +51,17 @@ final class RatioDerivations {
       return null;
     }
     return quotient(in, "influenceRatio", "gapToExcavation", "excavationBelowFooting");
+  }
+
+  /** Gap over depth of the excavation below ground, for one beside or inside the walls. */
+  private static @Nullable Derived gapOverDepth(Inputs in) {
+    Quantity depth = in.amount("excavationDepth");
+    if (depth == null
+        || depth.si() < LEAST_DEPTH_METRES
+        || !AT_A_GAP.contains(in.word("excavationPosition"))) {
+      return null;
+    }
+    return quotient(in, "gapOverDepth", "gapToExcavation", "excavationDepth");
   }
 
   /** Predicted movement over movement limit. */

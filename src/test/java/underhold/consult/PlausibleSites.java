@@ -229,7 +229,7 @@ final class PlausibleSites {
     f.put(
         "bearingKind",
         worst.endsWith("clay") || worst.startsWith("hard")
-            ? pick("hard-clay", "stiff-clay", "dense-granular")
+            ? firm ? pick("hard-clay", "stiff-clay") : pick("hard-clay", "dense-granular")
             : worst.equals("rock") ? "rock" : pick("dense-granular", "rock", "hard-clay"));
     f.put("rockJoints", pick("favourable", "favourable", "adverse"));
     f.put("edgeGround", worst.equals("rock") ? "rock" : "earth");
@@ -296,10 +296,10 @@ final class PlausibleSites {
     }
     f.put("liveStructureDistance", metres(0.3, 40));
     f.put("noiseLimit", pick("none", "normal", "normal", "strict"));
-    f.put("programme", pick("easy", "normal", "normal", "tight"));
+    f.put("programme", pick("easy", "normal", "normal", "normal", "tight"));
     f.put("life", pick("temporary", "permanent", "permanent"));
     f.put("wetSeason", pick("no", "yes"));
-    f.put("contamination", pick("none", "none", "possible", "known"));
+    f.put("contamination", chance(0.08) ? "known" : pick("none", "none", "possible"));
     f.put("utilities", pick("none", "few", "few", "dense"));
     f.put("landRights", pick("not-needed", "not-needed", "permanent", "temporary", "none"));
   }
