@@ -1,6 +1,9 @@
 package underhold.report;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import underhold.advice.Finding;
 import underhold.advice.OptionAdvice;
 import underhold.advice.Standing;
@@ -81,43 +84,57 @@ public final class AdviceText {
       return;
     }
     page.heading(heading);
+    Map<String, List<Finding>> groups = new LinkedHashMap<>();
     for (Finding finding : findings) {
-      String assumptions = Words.assumptions(finding);
       String concerns = Words.concerns(finding, zone.optionsInPlay(finding).toList());
-      page.item(
-          MARGIN,
-          caution ? "!" : "-",
-          MARK,
-          finding.rule().sentence()
-              + " "
-              + finding.reason()
-              + (assumptions.isEmpty() ? "" : " (" + assumptions + ")")
-              + " For "
-              + concerns
-              + ". "
-              + (caution ? "Decides: " + Decider.of(finding).words() + ". " : "")
-              + Words.tag(finding, true));
+      groups.computeIfAbsent(concerns, key -> new ArrayList<>()).add(finding);
     }
+    groups.forEach(
+        (concerns, group) -> {
+          page.para(MARGIN, Words.sentence(concerns) + ":");
+          group.forEach(finding -> told(finding, caution));
+        });
+  }
+
+  private void told(Finding finding, boolean caution) {
+    String assumptions = Words.assumptions(finding);
+    page.item(
+        MARGIN,
+        caution ? "!" : "-",
+        MARK,
+        finding.rule().sentence()
+            + " "
+            + finding.reason()
+            + (assumptions.isEmpty() ? "" : " (" + assumptions + ")")
+            + (caution ? " Decides: " + Decider.of(finding).words() + "." : "")
+            + " "
+            + Words.tag(finding, true));
   }
 
   private void questions(ZoneAdvice zone) {
-    List<OpenQuestion> questions = zone.questions().list();
-    if (questions.isEmpty()) {
-      return;
+    List<OpenQuestion> deciding =
+        zone.questions().list().stream().filter(OpenQuestion::decides).toList();
+    List<OpenQuestion> minor =
+        zone.questions().list().stream().filter(question -> !question.decides()).toList();
+    if (!deciding.isEmpty()) {
+      page.heading("Open questions, those that could change most first");
+      int number = 0;
+      for (OpenQuestion question : deciding) {
+        page.item(
+            MARGIN,
+            ++number + ".",
+            4,
+            question.fact().question()
+                + " ("
+                + question.fact().name()
+                + ") It "
+                + question.stake()
+                + ".");
+      }
     }
-    page.heading("Open questions, those that could change most first");
-    int number = 0;
-    for (OpenQuestion question : questions) {
-      page.item(
-          MARGIN,
-          ++number + ".",
-          4,
-          question.fact().question()
-              + " ("
-              + question.fact().name()
-              + ") It "
-              + question.stake()
-              + ".");
+    if (!minor.isEmpty()) {
+      page.heading("Also open; alone these could only move a score");
+      page.para(MARGIN, String.join(", ", minor.stream().map(q -> q.fact().name()).toList()));
     }
   }
 

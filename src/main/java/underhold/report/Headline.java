@@ -21,17 +21,28 @@ public final class Headline {
 
   /** What leads and how firm, in one sentence. */
   public String verdict() {
-    Optional<OptionAdvice> leader = zone.ranking().leader();
-    return leader
-        .map(
-            advice ->
-                Words.sentence(advice.option().label())
-                    + (advice.option().label().endsWith("s") ? " lead" : " leads")
-                    + (advice.tied() ? " by a hair, in a tie" : "")
-                    + "; first in "
-                    + firmness()
-                    + ".")
-        .orElse("No clear choice yet.");
+    return zone.ranking().leader().map(this::verdict).orElse("No clear choice yet.");
+  }
+
+  private String verdict(OptionAdvice leader) {
+    String label = leader.option().label();
+    if (!leader.tied()) {
+      return Words.sentence(label) + lead(label) + ", first in " + firmness() + ".";
+    }
+    List<String> names = new ArrayList<>(List.of(label));
+    zone.ranking().tiedWithLeader().forEach(advice -> names.add(advice.option().label()));
+    return "A tie: "
+        + Words.list(names)
+        + ". As it is "
+        + label
+        + (label.endsWith("s") ? " come" : " comes")
+        + " first, in "
+        + firmness()
+        + ".";
+  }
+
+  private static String lead(String label) {
+    return label.endsWith("s") ? " lead" : " leads";
   }
 
   /** In how many trials the answer stays what it is. */
@@ -52,31 +63,22 @@ public final class Headline {
     }
   }
 
-  /** The tie and the question that would split it. */
+  /** The scores of a tie, and the question that would split it. */
   Optional<String> tie() {
     List<OptionAdvice> tied = zone.ranking().tiedWithLeader();
     if (tied.isEmpty()) {
       return Optional.empty();
     }
-    List<String> names =
-        tied.stream()
-            .map(a -> a.option().label() + " (score " + Words.score(a.score()) + ")")
-            .toList();
-    int lead = zone.ranking().leader().map(OptionAdvice::score).orElse(0);
+    List<String> scores = new ArrayList<>();
+    zone.ranking().leader().ifPresent(advice -> scores.add(Words.score(advice.score())));
+    tied.forEach(advice -> scores.add(Words.score(advice.score())));
     String split =
         zone.questions().list().stream()
             .filter(question -> question.leaderChanges() > 0)
             .findFirst()
-            .map(q -> " What would split them first: " + q.fact().question())
-            .orElse(" No open fact splits them; cost, time and the firm at hand decide.");
-    return Optional.of(
-        "It is a tie: "
-            + Words.list(names)
-            + (tied.size() == 1 ? " stands" : " stand")
-            + " level with the leader's "
-            + Words.score(lead)
-            + "."
-            + split);
+            .map(question -> "What would split them first: " + question.fact().question())
+            .orElse("No open fact splits them: cost, time and the firm at hand decide.");
+    return Optional.of("The scores are " + Words.list(scores) + ". " + split);
   }
 
   private List<String> contenders() {

@@ -5,7 +5,10 @@ import java.util.List;
 
 /** Lays out a text line by line, wrapped between words; no line is wider than the look allows. */
 public final class TextPage {
+  /** Columns below which a paragraph goes under its mark instead of beside it. */
   private static final int LEAST_ROOM = 20;
+
+  private static final int NARROW_HANG = 2;
 
   private final Look look;
   private final StringBuilder text = new StringBuilder();
@@ -53,9 +56,10 @@ public final class TextPage {
   /** As {@link #item(int, String, int, String)}, the mark in a tint. */
   public TextPage item(Tint tint, int indent, String mark, int column, String words) {
     int hang = indent + column;
-    if (mark.length() >= column && !mark.isEmpty()) {
+    boolean narrow = look.width() - hang < LEAST_ROOM;
+    if (narrow || mark.length() >= column) {
       tinted(tint, indent, mark);
-      return para(hang, words);
+      return para(narrow ? indent + NARROW_HANG : hang, words);
     }
     boolean first = true;
     for (String line : lines(words, room(hang))) {

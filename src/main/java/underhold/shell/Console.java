@@ -48,6 +48,10 @@ final class Console {
   static Output output(int width) {
     Look look = new Look(width, colour(System.getenv()), charset());
     return new Output(
-        writer(System.out, look.charset()), writer(System.err, look.charset()), look, false);
+        writer(System.out, look.charset()),
+        writer(System.out, StandardCharsets.UTF_8),
+        writer(System.err, look.charset()),
+        look,
+        false);
   }
 }

@@ -3,6 +3,7 @@ package underhold.shell;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
+import java.util.function.Supplier;
 import org.springframework.shell.core.InputReader;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.CommandRegistry;
@@ -11,16 +12,22 @@ import org.springframework.shell.core.command.CommandRegistry;
 final class Dispatcher {
   private final CommandRegistry registry;
   private final Session session;
-  private final Output usual;
+  private final Supplier<Output> outputs;
 
-  Dispatcher(CommandRegistry registry, Session session) {
+  /**
+   * Runs commands.
+   *
+   * @param outputs where the next command writes; a terminal may change its width
+   */
+  Dispatcher(CommandRegistry registry, Session session, Supplier<Output> outputs) {
     this.registry = registry;
     this.session = session;
-    this.usual = session.output();
+    this.outputs = outputs;
   }
 
   /** Runs the words; never throws. */
   int run(List<String> words) {
+    Output usual = outputs.get();
     session.writeTo(usual);
     try {
       CommandLine.Understood line = new CommandLine(registry).read(words);
@@ -38,11 +45,11 @@ final class Dispatcher {
     } catch (Lines.Interrupted interrupted) {
       return Exit.INTERRUPTED;
     } catch (RuntimeException | Error fault) {
-      return fault(fault, words.contains("--" + Options.DEBUG));
+      return fault(usual, fault, words.contains("--" + Options.DEBUG));
     }
   }
 
-  private int fault(Throwable fault, boolean details) {
+  private static int fault(Output usual, Throwable fault, boolean details) {
     String message = String.valueOf(fault.getMessage()).replaceAll("\\s+", " ");
     usual.say(
         "Underhold failed; this is a fault of the program, not of the site: "

@@ -36,6 +36,9 @@ final class InterviewCommand {
   private int run(Call call) {
     Path file = file(call);
     @Nullable OpenSite open = Files.exists(file) ? SiteFiles.readDraft(file) : null;
+    if (open != null) {
+      session.open(open);
+    }
     Agenda agenda =
         new Agenda(session.pack(), (site, zone) -> session.consultant().advise(site, zone));
     Interview interview = open == null ? new Interview(agenda) : new Interview(agenda, open.site());
@@ -89,7 +92,7 @@ final class InterviewCommand {
       if (question.topic() == Question.Topic.GO_ON) {
         interview.site().ifPresent(site -> show(AdviceText.summary(advice(site), look())));
       }
-      show(QuestionText.of(question, look()));
+      show("\n" + QuestionText.of(question, look()));
       Optional<String> typed = session.lines().read(PROMPT, QuestionText.completions(question));
       Reply reply = typed.map(interview::answer).orElseGet(() -> new Reply(Reply.Kind.STOP, ""));
       switch (reply.kind()) {
@@ -136,15 +139,13 @@ final class InterviewCommand {
   }
 
   private int stop(Path file) {
-    show("\n");
-    session.output().say("Stopped. " + where(file));
+    show("\n" + new TextPage(look()).para(0, "Stopped. " + where(file)).text());
     return Exit.DONE;
   }
 
   private void farewell(Path file, AtomicBoolean asking) {
     if (asking.getAndSet(false)) {
-      session.output().say("");
-      session.output().say("Interrupted. " + where(file));
+      show("\n" + new TextPage(look()).para(0, "Interrupted. " + where(file)).text());
     }
   }
 
@@ -159,7 +160,6 @@ final class InterviewCommand {
   }
 
   private void show(String text) {
-    session.output().messages().print(text);
-    session.output().messages().flush();
+    session.output().show(text);
   }
 }

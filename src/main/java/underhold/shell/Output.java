@@ -11,16 +11,18 @@ import underhold.report.Plain;
  * Where a command writes: answers to one place, messages to another.
  *
  * @param answers the answer and nothing else
+ * @param trees the same place for JSON, which is always UTF-8
  * @param messages what is to be said beside it
  * @param look how texts are laid out
  * @param json whether answers are JSON
  */
-record Output(PrintWriter answers, PrintWriter messages, Look look, boolean json) {
+record Output(
+    PrintWriter answers, PrintWriter trees, PrintWriter messages, Look look, boolean json) {
 
   /** The same places with what one command line asks for. */
   Output with(boolean wantsJson, boolean wantsNoColour) {
     Look plainer = new Look(look.width(), look.colour() && !wantsNoColour, look.charset());
-    return new Output(answers, messages, plainer, wantsJson);
+    return new Output(answers, trees, messages, plainer, wantsJson);
   }
 
   /** Writes the answer, as text or as JSON; only the form wanted is made. */
@@ -30,11 +32,18 @@ record Output(PrintWriter answers, PrintWriter messages, Look look, boolean json
 
   /** Writes a text that is an answer. */
   void print(String text) {
-    answers.print(json ? text : Plain.in(look.charset(), text));
-    answers.flush();
+    PrintWriter place = json ? trees : answers;
+    place.print(json ? text : Plain.in(look.charset(), text));
+    place.flush();
   }
 
-  /** Says something that is no answer. */
+  /** Shows a page that is no answer. */
+  void show(String page) {
+    messages.print(Plain.in(look.charset(), page));
+    messages.flush();
+  }
+
+  /** Says something that is no answer, in one line however long. */
   void say(String message) {
     messages.println(Plain.in(look.charset(), message));
     messages.flush();

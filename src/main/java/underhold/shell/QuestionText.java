@@ -15,6 +15,7 @@ import underhold.site.FactKind;
 /** A question of the interview on the screen. */
 final class QuestionText {
   private static final int MARGIN = 2;
+  private static final int WHY = 13;
 
   private QuestionText() {}
 
@@ -23,7 +24,6 @@ final class QuestionText {
 
   static String of(Question question, Look look) {
     TextPage page = new TextPage(look);
-    page.blank();
     String number = "Question " + question.number() + toGo(question.toGo());
     page.ends(Tint.QUIET, number, Tint.QUIET, question.zoneName());
     page.tinted(Tint.STRONG, 0, words(question));
@@ -77,20 +77,20 @@ final class QuestionText {
       return page.text();
     }
     FactDefinition fact = question.fact().get();
-    page.item(MARGIN, "why", 10, fact.why());
+    page.item(MARGIN, "why", WHY, fact.why());
     if (!fact.findOut().isEmpty()) {
-      page.item(MARGIN, "find out", 10, fact.findOut());
+      page.item(MARGIN, "find out", WHY, fact.findOut());
     }
-    page.item(MARGIN, "hangs on it", 13, String.join(", ", labels(fact.options())));
+    page.item(MARGIN, "hangs on it", WHY, String.join(", ", labels(fact.options())));
     var unknown = fact.unknown();
     if (unknown != null) {
-      page.item(MARGIN, "unknown", 10, unknown.because());
+      page.item(MARGIN, "unknown", WHY, unknown.because());
     }
     question.open().ifPresent(open -> stake(page, open));
     page.item(
         MARGIN,
         "type",
-        10,
+        WHY,
         "an answer; unknown if nobody knows; back for the question before; stop to go on another"
             + " day.");
     return page.text();
@@ -105,7 +105,7 @@ final class QuestionText {
     page.item(
         MARGIN,
         "now",
-        10,
+        WHY,
         "It "
             + open.stake()
             + "."

@@ -116,6 +116,8 @@ final class Session {
   private Refusal noSite() {
     return interactive
         ? Refusal.usage("No site is open.", "Name a FILE, or open one: site open FILE")
-        : Refusal.usage("A site FILE is needed. (In the interactive shell it may be left out.)");
+        : Refusal.usage(
+            "A site FILE is needed; where a command takes other words, --site FILE. (In the"
+                + " interactive shell it may be left out once a site is open.)");
   }
 }

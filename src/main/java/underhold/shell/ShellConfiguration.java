@@ -54,9 +54,13 @@ class ShellConfiguration {
 
   @Bean
   Session session(Terminal terminal) {
+    return new Session(true, new TerminalLines(terminal), output(terminal));
+  }
+
+  private static Output output(Terminal terminal) {
     Look look = new Look(terminal.getWidth(), Console.colour(System.getenv()), terminal.encoding());
     PrintWriter writer = terminal.writer();
-    return new Session(true, new TerminalLines(terminal), new Output(writer, writer, look, false));
+    return new Output(writer, writer, writer, look, false);
   }
 
   @Bean
@@ -99,8 +103,8 @@ class ShellConfiguration {
   }
 
   @Bean
-  ShellLoop shellLoop(CommandRegistry registry, Session session) {
-    return new ShellLoop(new Dispatcher(registry, session), session);
+  ShellLoop shellLoop(CommandRegistry registry, Session session, Terminal terminal) {
+    return new ShellLoop(new Dispatcher(registry, session, () -> output(terminal)), session);
   }
 
   @Bean

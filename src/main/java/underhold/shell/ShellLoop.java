@@ -26,6 +26,7 @@ final class ShellLoop {
   static Parser parser() {
     DefaultParser parser = new DefaultParser();
     parser.setEscapeChars(new char[0]);
+    parser.setEofOnUnclosedQuote(true);
     return parser;
   }
 

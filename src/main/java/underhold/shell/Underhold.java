@@ -31,7 +31,7 @@ public final class Underhold {
     try (Terminal terminal = TerminalBuilder.builder().system(true).dumb(true).build()) {
       Output output = Console.output(width(terminal));
       Session session = new Session(false, new TerminalLines(terminal), output);
-      return new Dispatcher(Commands.registry(session), session).run(words);
+      return new Dispatcher(Commands.registry(session), session, () -> output).run(words);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -44,16 +44,10 @@ public final class Underhold {
   /** Files and pipes: one command, or one a line where there are no words. */
   private static int plainly(List<String> words) {
     Output output = Console.output(Look.USUAL);
-    Lines lines =
-        Lines.of(
-            Console.input(),
-            prompt -> {
-              output.messages().print(prompt);
-              output.messages().flush();
-            });
+    Lines lines = Lines.of(Console.input(), output::show);
     boolean shell = words.isEmpty();
     Session session = new Session(shell, lines, output);
-    Dispatcher dispatcher = new Dispatcher(Commands.registry(session), session);
+    Dispatcher dispatcher = new Dispatcher(Commands.registry(session), session, () -> output);
     return shell ? new ShellLoop(dispatcher, session).run(lines) : dispatcher.run(words);
   }
 }
