@@ -56,6 +56,12 @@ public final class Consultant {
     return new ZoneAdvice(zone.name(), screening, ranking, questions);
   }
 
+  /** What the rules say of one zone, without ranking or questions. */
+  public Screening screen(Site site, Zone zone) {
+    Wording wording = new Wording(screener.pack(), site.units());
+    return screener.screen(ZoneViews.known(site, zone, dictionary), wording);
+  }
+
   /** The ranking of one zone alone, without its open questions: for sweeps over many sites. */
   public Ranking rank(Site site, Zone zone) {
     Wording wording = new Wording(screener.pack(), site.units());

@@ -58,10 +58,12 @@ final class AdviceCommands {
             "every rule that fired, in order, and those that nearly did",
             List.of(file),
             commands::trace),
-        command(
+        new ShellCommand(
             "size",
+            Commands.ADVICE,
             "the calculation sheet of a method",
             List.of(method, file),
+            List.of(Options.ZONE_OPTION, Options.SET_OPTION),
             new SizeCommand(session)::run));
   }
 

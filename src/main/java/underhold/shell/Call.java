@@ -38,6 +38,15 @@ record Call(List<String> words, List<CommandOption> options) {
         .findFirst();
   }
 
+  /** All values of an option that may stand several times. */
+  List<String> all(String name) {
+    return options.stream()
+        .filter(option -> name.equals(option.longName()))
+        .map(CommandOption::value)
+        .map(String::valueOf)
+        .toList();
+  }
+
   boolean has(String flag) {
     return option(flag).isPresent();
   }

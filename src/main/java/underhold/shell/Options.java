@@ -13,8 +13,11 @@ final class Options {
   static final String ZONE = "zone";
   static final String SITE = "site";
   static final String NAME = "name";
+  static final String SET = "set";
 
   static final CommandOption ZONE_OPTION = valued(ZONE, "NAME", "only the zone of that name");
+  static final CommandOption SET_OPTION =
+      valued(SET, "NAME=VALUE", "a setting of the sheet; may stand several times");
   static final CommandOption SITE_OPTION = valued(SITE, "FILE", "the site file");
   static final CommandOption NAME_OPTION = valued(NAME, "NAME", "the name of the site");
 

@@ -12,7 +12,6 @@ import underhold.site.Site;
 final class Session {
   private final boolean interactive;
   private final Lines lines;
-  private final Sheets sheets = Sheets.NONE;
   private Output output;
   private @Nullable OpenSite current;
   private @Nullable Consultant consultant;
@@ -45,10 +44,6 @@ final class Session {
 
   void open(OpenSite site) {
     current = site;
-  }
-
-  Sheets sheets() {
-    return sheets;
   }
 
   /**

@@ -2,16 +2,23 @@ package underhold.shell;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import underhold.advice.SupportOption;
 import underhold.consult.Consultation;
+import underhold.consult.SettingHelp;
+import underhold.consult.Sized;
+import underhold.consult.SizingDesk;
 import underhold.consult.ZoneAdvice;
+import underhold.quantity.UnitSystem;
 import underhold.report.Json;
 import underhold.report.Program;
+import underhold.report.SheetJson;
+import underhold.report.SheetPage;
+import underhold.sizing.Sheet;
 
 /** {@code size}: the calculation sheet of a method for each zone. */
 final class SizeCommand {
   private final Session session;
+  private final SizingDesk desk = new SizingDesk();
 
   SizeCommand(Session session) {
     this.session = session;
@@ -20,30 +27,62 @@ final class SizeCommand {
   int run(Call call) {
     SupportOption option = AdviceCommands.method(call.needed(0));
     Consultation answer = AdviceCommands.consult(session, call, 1);
+    UnitSystem units = answer.site().units();
     List<Object> trees = new ArrayList<>();
     for (ZoneAdvice zone : answer.zones()) {
-      Optional<Sheets.SheetView> sheet = session.sheets().of(option, answer.site(), zone);
-      if (sheet.isEmpty()) {
-        session.output().say(missing(option, zone));
-      } else if (session.output().json()) {
-        trees.add(Json.object("zone", zone.name(), "sheet", sheet.get().tree()));
-      } else {
-        session.output().print(sheet.get().text(session.output().look()));
+      Sized sized = desk.size(answer.site(), zone, option, call.all(Options.SET));
+      if (sized instanceof Sized.BadSettings bad) {
+        throw refused(option, bad, units);
+      }
+      if (sized instanceof Sized.NotThere none) {
+        say(zone, none);
+        trees.add(Json.object("zone", zone.name(), "sheet", null, "message", none.message()));
+      }
+      if (sized instanceof Sized.Done done) {
+        show(zone, done.sheet(), units);
+        trees.add(Json.object("zone", zone.name(), "sheet", SheetJson.of(done.sheet(), units)));
       }
     }
     if (session.output().json()) {
-      session.output().print(Json.text(Json.object("method", option.id(), "sheets", trees)));
-    } else if (!trees.isEmpty()) {
+      session
+          .output()
+          .print(
+              Json.text(
+                  Json.object(
+                      "site", answer.site().name(), "method", option.id(), "sheets", trees)));
+    } else {
       session.output().print(Program.CAUTION + "\n");
     }
     return Exit.DONE;
   }
 
-  private static String missing(SupportOption option, ZoneAdvice zone) {
-    return "There is no calculation sheet for "
-        + option.label()
-        + " yet; nothing was sized for zone "
-        + zone.name()
-        + ".";
+  private void show(ZoneAdvice zone, Sheet sheet, UnitSystem units) {
+    if (!session.output().json()) {
+      session.output().print(SheetPage.of(sheet, zone.name(), units, session.output().look()));
+    }
+  }
+
+  private void say(ZoneAdvice zone, Sized.NotThere none) {
+    if (!session.output().json()) {
+      session.output().print("Zone " + zone.name() + ". " + none.message() + "\n");
+    }
+  }
+
+  /** Every bad setting, and what may be set. */
+  private static Refusal refused(SupportOption option, Sized.BadSettings bad, UnitSystem units) {
+    List<String> messages = new ArrayList<>(bad.problems());
+    messages.add("Settings of " + option.label() + ":");
+    for (SettingHelp help : new SizingDesk().settings(option)) {
+      messages.add(
+          "  "
+              + help.name()
+              + ": "
+              + help.label()
+              + "; "
+              + help.allowed(units)
+              + ", if not set "
+              + help.fallback(units));
+    }
+    return Refusal.site(messages);
   }
 }
