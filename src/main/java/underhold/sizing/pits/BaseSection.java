@@ -139,7 +139,7 @@ final class BaseSection {
         site.otherwise(site.baseStrength()),
         Sources.VESIC,
         Phrase.of(
-            "Strip, no depth factor, overburden counted from the lower side, the bottom of the excavation."
+            "Strip, no depth factor, overburden counted from the lower side, the bottom of the excavation. The pier is as thick as the footing: a wider base is not reckoned."
                 + (site.otherwise(site.baseStrength()) == Verdict.REFER
                     ? " The strength is assumed: the ground investigation must give it."
                     : "")));

@@ -262,6 +262,9 @@ final class PierSection {
         Amount.pressure(allowable.getAsDouble()),
         otherwise,
         Sources.NYC_1817,
-        Phrase.of(""));
+        Phrase.of(
+            third
+                ? ""
+                : "A pressure far above any soil's strength means that the resultant all but leaves the base: the pier turns over unless it is braced."));
   }
 }

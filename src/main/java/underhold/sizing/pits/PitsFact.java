@@ -88,12 +88,7 @@ public enum PitsFact {
   /** Yield strength of the steel. */
   WALL_STEEL_YIELD(Amount.stress(0), "yield strength of that steel", 150_000, 700_000, ""),
   /** Clear length that the structure can bridge, by its engineer. */
-  CLEAR_SPAN(
-      Amount.length(0),
-      "clear length that the structure can bridge, as its engineer states it",
-      0,
-      20,
-      ""),
+  CLEAR_SPAN(Amount.length(0), "clear length that the structure can bridge", 0, 20, ""),
   /** Free ends of the wall. */
   CORNERS(
       Amount.count(0),
