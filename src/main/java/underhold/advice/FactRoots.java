@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import underhold.site.FactDefinition;
 import underhold.site.FactView;
 import underhold.site.ZoneViews;
 
@@ -30,8 +31,14 @@ public final class FactRoots {
     if (!seen.add(name) || view.fact(name).value() != null) {
       return;
     }
-    if (!view.fact(name).definition().derived()) {
-      roots.add(name);
+    FactDefinition definition = view.fact(name).definition();
+    if (!definition.derived()) {
+      List<String> instead =
+          definition.askInstead().stream().filter(fact -> view.fact(fact).value() == null).toList();
+      if (instead.isEmpty()) {
+        roots.add(name);
+      }
+      instead.forEach(fact -> visit(fact, view, seen, roots));
       return;
     }
     for (Rule rule : pack.rules()) {

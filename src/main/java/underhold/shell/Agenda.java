@@ -27,13 +27,8 @@ final class Agenda {
   static final List<FactDefinition> CORE =
       DICTIONARY.all().stream()
           .filter(fact -> fact.core() > 0)
-          .sorted(Comparator.comparingDouble(Agenda::place))
+          .sorted(Comparator.comparingInt(FactDefinition::core))
           .toList();
-
-  /** Follows from two depths; it is asked for after them, where one of them stays unknown. */
-  private static final String FOLLOWS = "excavationBelowFooting";
-
-  private static final String LAST_BEFORE = "foundingDepth";
 
   private final RulePack pack;
   private final Adviser adviser;
@@ -60,12 +55,14 @@ final class Agenda {
     return CORE.stream()
         .filter(fact -> !answered(site, zone, fact))
         .filter(fact -> view.fact(fact.name()).value() == null)
-        .filter(fact -> open.contains(fact.name()) || !directlyRead.contains(fact.name()))
+        .filter(fact -> matters(fact, open))
         .toList();
   }
 
-  private static double place(FactDefinition fact) {
-    return fact.name().equals(FOLLOWS) ? DICTIONARY.require(LAST_BEFORE).core() + 0.5 : fact.core();
+  private boolean matters(FactDefinition fact, Set<String> open) {
+    return open.contains(fact.name())
+        || !directlyRead.contains(fact.name())
+        || fact.askInstead().stream().anyMatch(open::contains);
   }
 
   /** The facts that some rule, not yet decided, could still read. */

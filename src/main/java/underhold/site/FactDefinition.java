@@ -23,6 +23,7 @@ import underhold.quantity.Measure;
  * @param findOut how to find it out; may be empty
  * @param required whether a zone without it cannot be advised at all
  * @param derived whether it is never stated but always follows from others
+ * @param askInstead the facts asked for in its place, because it follows from them; may be empty
  * @param core its place among the questions asked first, from 1; 0 for the others
  */
 public record FactDefinition(
@@ -41,11 +42,13 @@ public record FactDefinition(
     String findOut,
     boolean required,
     boolean derived,
+    List<String> askInstead,
     int core) {
 
   public FactDefinition {
     values = List.copyOf(values);
     options = List.copyOf(options);
+    askInstead = List.copyOf(askInstead);
     if (kind.isNumber() == (range == null) || kind.isNumber() != values.isEmpty()) {
       throw new IllegalArgumentException(
           name + ": an amount has a range, every other fact a list of values");

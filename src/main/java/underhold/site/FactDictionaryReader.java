@@ -46,6 +46,7 @@ final class FactDictionaryReader {
         node.path("findOut").asString(""),
         node.path("required").asBoolean(false),
         derived,
+        strings(node.path("askInstead")),
         node.path("core").asInt(0));
   }
 

@@ -32,6 +32,10 @@ final class LayerDerivations {
               List.of("foundingDepth", "excavationDepth", "bearingDepth"),
               LayerDerivations::worstSoil),
           new Derivation(
+              "runningLayer",
+              List.of("foundingDepth", "excavationDepth", "bearingDepth"),
+              LayerDerivations::runningLayer),
+          new Derivation(
               "standUp",
               List.of("foundingDepth", "excavationDepth", "bearingDepth"),
               LayerDerivations::standUp),
@@ -49,6 +53,10 @@ final class LayerDerivations {
               "edgeGround",
               List.of("foundingDepth", "excavationDepth", "excavationBelowFooting"),
               LayerDerivations::edgeGround));
+
+  /** Soils that can run when water stands in them; common practice. */
+  private static final Set<String> CAN_RUN =
+      Set.of("dense-sand", "loose-sand", "mixed-fine-sand", "silt", "fill", "peat");
 
   private LayerDerivations() {}
 
@@ -174,6 +182,16 @@ final class LayerDerivations {
   }
 
   /** Rock where every layer the edge shows is sound rock, earth where none is. */
+  /** Whether any layer down to the base can run when wet: sand, silt, peat or loose fill. */
+  private static @Nullable Derived runningLayer(Inputs in) {
+    Stretch stretch = Stretch.footingToBase(in);
+    if (stretch == null) {
+      return null;
+    }
+    boolean runs = stretch.layers().stream().anyMatch(layer -> CAN_RUN.contains(layer.soil()));
+    return Inputs.word(runs ? "yes" : "no", stretch.between() + ": " + stretch.words());
+  }
+
   private static @Nullable Derived edgeGround(Inputs in) {
     Quantity below = in.amount("excavationBelowFooting");
     Stretch stretch = Stretch.footingToExcavation(in);

@@ -69,6 +69,7 @@ final class LayerFields {
             "",
             false,
             false,
+            List.of(),
             0));
   }
 
