@@ -2,11 +2,14 @@ package underhold.report;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import underhold.advice.Finding;
 import underhold.advice.OptionAdvice;
 import underhold.advice.Standing;
+import underhold.advice.SupportOption;
 import underhold.consult.Consultation;
 import underhold.consult.OpenQuestion;
 import underhold.consult.ZoneAdvice;
@@ -85,15 +88,36 @@ public final class AdviceText {
     }
     page.heading(heading);
     Map<String, List<Finding>> groups = new LinkedHashMap<>();
+    Set<String> elsewhere = new LinkedHashSet<>();
     for (Finding finding : findings) {
-      String concerns = Words.concerns(finding, zone.optionsInPlay(finding).toList());
-      groups.computeIfAbsent(concerns, key -> new ArrayList<>()).add(finding);
+      List<SupportOption> options = zone.optionsInPlay(finding).toList();
+      List<SupportOption> contending = options.stream().filter(o -> contends(zone, o)).toList();
+      if (contending.isEmpty()) {
+        options.forEach(option -> elsewhere.add(option.id()));
+      } else {
+        String concerns = Words.concerns(finding, contending);
+        groups.computeIfAbsent(concerns, key -> new ArrayList<>()).add(finding);
+      }
     }
     groups.forEach(
         (concerns, group) -> {
           page.para(MARGIN, Words.sentence(concerns) + ":");
           group.forEach(finding -> told(finding, caution));
         });
+    if (!elsewhere.isEmpty()) {
+      page.para(
+          MARGIN,
+          "More for options that too little speaks for; see why with "
+              + String.join(", ", elsewhere)
+              + ".");
+    }
+  }
+
+  /** An option whose conditions the reader needs at once: it leads, competes, or waits. */
+  private static boolean contends(ZoneAdvice zone, SupportOption option) {
+    OptionAdvice advice = zone.ranking().of(option);
+    boolean none = zone.ranking().leader().isEmpty();
+    return advice.spokenFor() && (none || advice.score() > 0);
   }
 
   private void told(Finding finding, boolean caution) {

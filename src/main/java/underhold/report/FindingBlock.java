@@ -1,5 +1,6 @@
 package underhold.report;
 
+import underhold.advice.Basis;
 import underhold.advice.Finding;
 import underhold.advice.Matched;
 import underhold.advice.MatchedLimit;
@@ -48,7 +49,9 @@ final class FindingBlock {
   static String source(Finding finding) {
     return finding.source().isEmpty()
         ? "none; " + finding.rule().basis().notice()
-        : finding.source() + " (" + finding.rule().basis().notice() + ")";
+        : finding.rule().basis() == Basis.FROM_MEMORY
+            ? finding.source()
+            : finding.source() + " (" + finding.rule().basis().notice() + ")";
   }
 
   /** A rule that nearly fired: what it would have said and what stood in its way. */

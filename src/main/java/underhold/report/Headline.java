@@ -27,7 +27,12 @@ public final class Headline {
   private String verdict(OptionAdvice leader) {
     String label = leader.option().label();
     if (!leader.tied()) {
-      return Words.sentence(label) + lead(label) + ", first in " + firmness() + ".";
+      return Words.sentence(label)
+          + lead(label)
+          + onWhatIsKnown()
+          + ", first in "
+          + firmness()
+          + ".";
     }
     List<String> names = new ArrayList<>(List.of(label));
     zone.ranking().tiedWithLeader().forEach(advice -> names.add(advice.option().label()));
@@ -43,6 +48,17 @@ public final class Headline {
 
   private static String lead(String label) {
     return label.endsWith("s") ? " lead" : " leads";
+  }
+
+  /** Nothing where no single open fact could put another option first. */
+  private String onWhatIsKnown() {
+    long turning = zone.questions().list().stream().filter(q -> q.leaderChanges() > 0).count();
+    if (turning == 0) {
+      return "";
+    }
+    return " on what is known, but "
+        + (turning == 1 ? "1 open question" : turning + " open questions")
+        + " could put another option first";
   }
 
   /** In how many trials the answer stays what it is. */

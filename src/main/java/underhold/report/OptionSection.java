@@ -56,7 +56,10 @@ final class OptionSection {
   }
 
   void heading(String mark, OptionAdvice advice) {
-    String standing = advice.standing().word() + (advice.tied() ? ", tied" : "");
+    String standing =
+        advice.standing().word()
+            + (advice.tied() ? ", tied" : "")
+            + (advice.ranked() && advice.score() < 0 ? ", but more speaks against it" : "");
     String right =
         advice.standing() == Standing.RULED_OUT
             ? standing
