@@ -73,7 +73,7 @@ public final class Wording {
   public String wanted(Condition condition, FactView view) {
     FactDefinition definition = view.dictionary().require(condition.fact());
     return definition.label()
-        + ' '
+        + " is "
         + switch (condition.operator()) {
           case UNKNOWN -> "unknown";
           case IS, IN -> either(condition.words());
