@@ -55,9 +55,30 @@ final class ConsistencyChecks {
           new ConsistencyCheck(
               "a footing on rock has rock right under it",
               List.of("rockDepth", "soilAtFooting"),
-              ConsistencyChecks::rockFootingAboveRock));
+              ConsistencyChecks::rockFootingAboveRock),
+          new ConsistencyCheck(
+              "where the worst soil can run, a layer can run",
+              List.of("worstSoil", "runningLayer"),
+              known -> bothAre(known, "worstSoil", LayerDerivations.CAN_RUN, "runningLayer")),
+          new ConsistencyCheck(
+              "where the worst soil lets water through, a layer does",
+              List.of("worstSoil", "openLayer"),
+              known ->
+                  bothAre(known, "worstSoil", LayerDerivations.LETS_WATER_THROUGH, "openLayer")),
+          new ConsistencyCheck(
+              "a layer that can run lets water through",
+              List.of("runningLayer", "openLayer"),
+              known -> bothAre(known, "runningLayer", Set.of("yes"), "openLayer")));
 
   private ConsistencyChecks() {}
+
+  /** One fact has one of the words and the other is no. */
+  private static @Nullable String bothAre(
+      FactView known, String fact, Set<String> words, String denied) {
+    String word = known.word(fact).orElse("");
+    boolean clash = words.contains(word) && known.word(denied).orElse("").equals("no");
+    return clash ? both(known, fact, denied) : null;
+  }
 
   private static @Nullable String above0(FactView known, String amount, Set<String> positions) {
     Optional<Quantity> quantity = known.amount(amount);

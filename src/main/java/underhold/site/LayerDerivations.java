@@ -36,6 +36,10 @@ final class LayerDerivations {
               List.of("foundingDepth", "excavationDepth", "bearingDepth"),
               LayerDerivations::runningLayer),
           new Derivation(
+              "openLayer",
+              List.of("foundingDepth", "excavationDepth", "bearingDepth"),
+              LayerDerivations::openLayer),
+          new Derivation(
               "standUp",
               List.of("foundingDepth", "excavationDepth", "bearingDepth"),
               LayerDerivations::standUp),
@@ -55,8 +59,21 @@ final class LayerDerivations {
               LayerDerivations::edgeGround));
 
   /** Soils that can run when water stands in them; common practice. */
-  private static final Set<String> CAN_RUN =
+  static final Set<String> CAN_RUN =
       Set.of("dense-sand", "loose-sand", "mixed-fine-sand", "silt", "fill", "peat");
+
+  /** Soils that let water through; common practice. */
+  static final Set<String> LETS_WATER_THROUGH =
+      Set.of(
+          "decomposed-rock",
+          "cemented-sand",
+          "dense-gravel",
+          "dense-sand",
+          "loose-sand",
+          "mixed-fine-sand",
+          "silt",
+          "fill",
+          "peat");
 
   private LayerDerivations() {}
 
@@ -181,17 +198,30 @@ final class LayerDerivations {
         Arrays.copyOf(weights, count));
   }
 
-  /** Rock where every layer the edge shows is sound rock, earth where none is. */
-  /** Whether any layer down to the base can run when wet: sand, silt, peat or loose fill. */
+  /** Whether any layer down to the base can run when wet: uncemented sand, silt, peat, fill. */
   private static @Nullable Derived runningLayer(Inputs in) {
+    return anyLayer(in, CAN_RUN);
+  }
+
+  /** Whether any layer down to the base lets water through. */
+  private static @Nullable Derived openLayer(Inputs in) {
+    return anyLayer(in, LETS_WATER_THROUGH);
+  }
+
+  /** Yes where one layer is such; no only where the layers down to good bearing are all known. */
+  private static @Nullable Derived anyLayer(Inputs in, Set<String> soils) {
     Stretch stretch = Stretch.footingToBase(in);
     if (stretch == null) {
       return null;
     }
-    boolean runs = stretch.layers().stream().anyMatch(layer -> CAN_RUN.contains(layer.soil()));
-    return Inputs.word(runs ? "yes" : "no", stretch.between() + ": " + stretch.words());
+    boolean any = stretch.layers().stream().anyMatch(layer -> soils.contains(layer.soil()));
+    boolean whole = in.amount("bearingDepth") != null;
+    return any || whole
+        ? Inputs.word(any ? "yes" : "no", stretch.between() + ": " + stretch.words())
+        : null;
   }
 
+  /** Rock where every layer the edge shows is sound rock, earth where none is. */
   private static @Nullable Derived edgeGround(Inputs in) {
     Quantity below = in.amount("excavationBelowFooting");
     Stretch stretch = Stretch.footingToExcavation(in);

@@ -24,6 +24,11 @@ final class PlausibleSites {
   private static final FactDictionary DICTIONARY = FactDictionary.standard();
   private static final List<String> REQUIRED = List.of("loadPattern", "excavationPosition");
 
+  private static final List<String> RUNS =
+      List.of("dense-sand", "loose-sand", "mixed-fine-sand", "silt", "fill", "peat");
+  private static final List<String> OPEN =
+      List.of("decomposed-rock", "cemented-sand", "dense-gravel");
+
   private final Random random;
 
   PlausibleSites(long seed) {
@@ -231,6 +236,8 @@ final class PlausibleSites {
         worst.endsWith("clay") || worst.startsWith("hard")
             ? firm ? pick("hard-clay", "stiff-clay") : pick("hard-clay", "dense-granular")
             : worst.equals("rock") ? "rock" : pick("dense-granular", "rock", "hard-clay"));
+    f.put("runningLayer", RUNS.contains(worst) ? "yes" : "no");
+    f.put("openLayer", RUNS.contains(worst) || OPEN.contains(worst) ? "yes" : "no");
     f.put("rockJoints", pick("favourable", "favourable", "adverse"));
     f.put("edgeGround", worst.equals("rock") ? "rock" : "earth");
     f.put("obstructions", pick("none", "none", "occasional", "occasional", "frequent"));

@@ -88,7 +88,17 @@ class RankingChecksTest {
         List.of("hard-clay-or-till", "stiff-clay", "soft-clay").stream()
             .map(
                 soil ->
-                    Map.of("worstSoil", soil, "soilAtFooting", soil, "gapToExcavation", "0.2 m"))
+                    Map.of(
+                        "worstSoil",
+                        soil,
+                        "soilAtFooting",
+                        soil,
+                        "runningLayer",
+                        "no",
+                        "openLayer",
+                        "no",
+                        "gapToExcavation",
+                        "0.2 m"))
             .toList(),
         // Outside the zone firm soil removes the need for pits, which is another matter.
         f -> List.of("beside", "inside-walls").contains(f.get("excavationPosition")));
