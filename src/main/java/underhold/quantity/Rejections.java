@@ -69,7 +69,7 @@ final class Rejections {
   Rejected wrongMeasure(MeasureUnit unit) {
     return reject(
         RejectionCode.WRONG_MEASURE,
-        unit.symbol() + " is " + unit.measure().phrase() + "; " + needed(),
+        quoted() + " is " + unit.measure().phrase() + "; " + needed(),
         example());
   }
 

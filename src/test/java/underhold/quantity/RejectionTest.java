@@ -115,7 +115,7 @@ class RejectionTest {
   @Test
   void a_unit_of_another_measure_is_named_with_what_is_needed() {
     assertThat(rejected("4 kPa", Measure.LENGTH).message())
-        .isEqualTo("kPa is a pressure; a length is needed: m, mm, cm, ft, in, yd");
+        .isEqualTo("\"4 kPa\" is a pressure; a length is needed: m, mm, cm, ft, in, yd");
     assertThat(rejected("4 kPa", Measure.LENGTH).suggestion())
         .isEqualTo("type for example 4 ft or 1.2 m");
   }
