@@ -27,12 +27,7 @@ public final class Headline {
   private String verdict(OptionAdvice leader) {
     String label = leader.option().label();
     if (!leader.tied()) {
-      return Words.sentence(label)
-          + lead(label)
-          + onWhatIsKnown()
-          + ", first in "
-          + firmness()
-          + ".";
+      return Words.sentence(label) + lead(label) + ", first in " + firmness() + "." + turning();
     }
     List<String> names = new ArrayList<>(List.of(label));
     zone.ranking().tiedWithLeader().forEach(advice -> names.add(advice.option().label()));
@@ -50,15 +45,14 @@ public final class Headline {
     return label.endsWith("s") ? " lead" : " leads";
   }
 
-  /** Nothing where no single open fact could put another option first. */
-  private String onWhatIsKnown() {
+  /** How many open questions could put another option first; nothing where none could. */
+  private String turning() {
     long turning = zone.questions().list().stream().filter(q -> q.leaderChanges() > 0).count();
-    if (turning == 0) {
-      return "";
-    }
-    return " on what is known, but "
-        + (turning == 1 ? "1 open question" : turning + " open questions")
-        + " could put another option first";
+    return turning == 0
+        ? ""
+        : " Not firm yet: "
+            + (turning == 1 ? "1 open question" : turning + " open questions")
+            + " could put another option first.";
   }
 
   /** In how many trials the answer stays what it is. */

@@ -30,7 +30,7 @@ import underhold.sizing.Verdict;
 
 class SizingDeskTest {
   private static final SizingDesk DESK = new SizingDesk();
-  private static final Site ALDER = SizingSites.demo("alder-row-party-wall");
+  private static final Site WALL = SizingSites.ownPartyWall();
 
   static Sheet pits(Site site, Zone zone, String... settings) {
     Sized sized =
@@ -80,7 +80,7 @@ class SizingDeskTest {
   @DisplayName(
       "Own case: Alder Row: pits go 3.4 - 1.0 + 0.3 = 2.7 m below the footing, water 1.0 + 2.7 - 7.5 = -3.8 m")
   void party_wall_gives_a_complete_sheet() {
-    Sheet sheet = pits(ALDER);
+    Sheet sheet = pits(WALL);
     assertThat(sheet.complete()).isTrue();
     StepProof.redo(sheet);
     assertThat(si(sheet, "pit-depth")).isCloseTo(2.7, within(1e-9));
@@ -99,9 +99,9 @@ class SizingDeskTest {
 
   @Test
   @DisplayName(
-      "Own case: Alder Row by hand: boards 3.10 MPa, bearing 185.8 of 164.8 kPa, thrust 64.1 kN/m, moment 73.0 kN m/m")
+      "Own case: a party wall by hand: boards 3.10 MPa, bearing 185.8 of 164.8 kPa, thrust 64.1 kN/m, moment 73.0 kN m/m")
   void party_wall_by_hand() {
-    Sheet sheet = pits(ALDER);
+    Sheet sheet = pits(WALL);
     Map<String, Double> byHand =
         Map.of(
             "board-bending", 3097.0,
@@ -170,19 +170,19 @@ class SizingDeskTest {
     Caution held = pits(SizingSites.demo("first-visit-chapel-hill")).cautions().get(0);
     assertThat(held.hazard()).isEqualTo("held here");
     assertThat(held.advice().in(UnitSystem.SI)).contains("[");
-    assertThat(pits(ALDER).cautions()).noneMatch(caution -> caution.hazard().endsWith("here"));
+    assertThat(pits(WALL).cautions()).noneMatch(caution -> caution.hazard().endsWith("here"));
   }
 
   @Test
   void excavation_that_stays_above_the_footing_leaves_nothing_for_pits_to_reach() {
-    Site shallow = with(with(ALDER, "excavationDepth", "0.8 m"), "bearingDepth", "0 m");
+    Site shallow = with(with(WALL, "excavationDepth", "0.8 m"), "bearingDepth", "0 m");
     assertThat(missing(pits(shallow))).containsExactly("bearingDepth");
     assertThat(pits(shallow).missing().get(0).why()).contains("does not go below the footing");
   }
 
   @Test
   void piled_wall_is_not_sized() {
-    Site piled = with(ALDER, "foundationKind", "timber-piles");
+    Site piled = with(WALL, "foundationKind", "timber-piles");
     assertThat(missing(pits(piled))).containsExactly("foundationKind");
   }
 
@@ -190,7 +190,7 @@ class SizingDeskTest {
   void settings_of_the_file_hold_and_given_ones_override_them() {
     Site site =
         SizingSites.with(
-            ALDER, UnitSystem.SI, Map.of("toeEmbedment", "0.5 m", "bearingFactor", "2.5"));
+            WALL, UnitSystem.SI, Map.of("toeEmbedment", "0.5 m", "bearingFactor", "2.5"));
     Sheet filed = pits(site);
     assertThat(si(filed, "pit-depth")).isCloseTo(2.9, within(1e-9));
     assertThat(si(filed, "bearing-factor")).isEqualTo(2.5);
@@ -203,7 +203,7 @@ class SizingDeskTest {
 
   @Test
   void bad_settings_are_named_with_value_range_and_nearest_name() {
-    Site site = SizingSites.with(ALDER, UnitSystem.SI, Map.of("widestPit", "9 m"));
+    Site site = SizingSites.with(WALL, UnitSystem.SI, Map.of("widestPit", "9 m"));
     Sized sized =
         DESK.size(
             site,
@@ -226,7 +226,7 @@ class SizingDeskTest {
 
   @Test
   void given_setting_replaces_a_bad_one_of_the_file_only_after_the_file_is_put_right() {
-    Site site = SizingSites.with(ALDER, UnitSystem.SI, Map.of("crews", "0"));
+    Site site = SizingSites.with(WALL, UnitSystem.SI, Map.of("crews", "0"));
     assertThat(
             DESK.size(
                 site,
@@ -238,19 +238,19 @@ class SizingDeskTest {
 
   @Test
   void check_never_passes_on_what_nobody_stated() {
-    Sheet sheet = pits(ALDER); // nobody timed a face, nor measured a friction angle
+    Sheet sheet = pits(WALL); // nobody timed a face, nor measured a friction angle
     for (String id : List.of("stand-up", "pier-flexure", "pier-shear")) {
       Check check = sheet.check(id).orElseThrow();
       assertThat(check.verdict()).as(id).isEqualTo(Verdict.REFER);
       assertThat(check.note().in(UnitSystem.SI)).as(id).contains("nobody stated");
     }
-    Sheet timed = pits(with(ALDER, "standUp", "hours"));
+    Sheet timed = pits(with(WALL, "standUp", "hours"));
     assertThat(timed.check("stand-up").orElseThrow().verdict()).isEqualTo(Verdict.PASSES);
   }
 
   @Test
   void span_that_nobody_stated_is_the_careful_one_and_refers() {
-    Sheet sheet = pits(with(ALDER, "clearSpan", ""));
+    Sheet sheet = pits(with(WALL, "clearSpan", ""));
     assertThat(sheet.input("clear-span").orElseThrow())
         .satisfies(
             span -> {
@@ -264,8 +264,7 @@ class SizingDeskTest {
   @ParameterizedTest
   @EnumSource(value = SupportOption.class, mode = EnumSource.Mode.EXCLUDE, names = "PITS")
   void other_options_have_no_sheet_and_no_number(SupportOption option) {
-    Sized sized =
-        DESK.size(ALDER, SizingSites.advice(ALDER, ALDER.zones().get(0)), option, List.of());
+    Sized sized = DESK.size(WALL, SizingSites.advice(WALL, WALL.zones().get(0)), option, List.of());
     assertThat(sized)
         .isInstanceOfSatisfying(
             Sized.NotThere.class,
@@ -292,7 +291,7 @@ class SizingDeskTest {
   void zone_of_another_site_is_refused() {
     Site other = SizingSites.demo("ferry-street-column");
     ZoneAdvice advice = SizingSites.advice(other, other.zones().get(0));
-    assertThatThrownBy(() -> DESK.size(ALDER, advice, SupportOption.PITS, List.of()))
+    assertThatThrownBy(() -> DESK.size(WALL, advice, SupportOption.PITS, List.of()))
         .hasMessageContaining("column C4");
   }
 

@@ -66,6 +66,11 @@ public final class SizingSites {
     return read(Path.of("cases/demo/" + name + ".site.json"));
   }
 
+  /** Our own case of a party wall, worked by hand. */
+  public static Site ownPartyWall() {
+    return read(Path.of("src/test/resources/underhold/consult/own-party-wall.site.json"));
+  }
+
   static Site read(Path file) {
     return SiteReader.read(file)
         .fold(

@@ -15,8 +15,11 @@ import underhold.site.Site;
 import underhold.sizing.Sheet;
 
 class SheetJsonTest {
-  private static Sheet sheet(String demo) {
-    Site site = SizingSites.demo(demo);
+  private static Sheet partyWall() {
+    return sheet(SizingSites.ownPartyWall());
+  }
+
+  private static Sheet sheet(Site site) {
     Sized sized =
         new SizingDesk()
             .size(
@@ -26,7 +29,7 @@ class SheetJsonTest {
 
   @Test
   void complete_sheet_has_all_its_parts() {
-    Sheet sheet = sheet("alder-row-party-wall");
+    Sheet sheet = partyWall();
     ObjectNode json = SheetJson.of(sheet, UnitSystem.SI);
     assertThat(json.get("method").asString()).isEqualTo("pits");
     assertThat(json.get("complete").asBoolean()).isTrue();
@@ -50,7 +53,7 @@ class SheetJsonTest {
 
   @Test
   void units_change_the_texts_and_never_the_values() {
-    Sheet sheet = sheet("alder-row-party-wall");
+    Sheet sheet = partyWall();
     JsonNode si = SheetJson.of(sheet, UnitSystem.SI).get("checks");
     JsonNode us = SheetJson.of(sheet, UnitSystem.US).get("checks");
     for (int i = 0; i < si.size(); i++) {
@@ -62,17 +65,18 @@ class SheetJsonTest {
 
   @Test
   void same_sheet_gives_the_same_characters() {
-    assertThat(SheetJson.of(sheet("alder-row-party-wall"), UnitSystem.US).toString())
-        .isEqualTo(SheetJson.of(sheet("alder-row-party-wall"), UnitSystem.US).toString());
+    assertThat(SheetJson.of(partyWall(), UnitSystem.US).toString())
+        .isEqualTo(SheetJson.of(partyWall(), UnitSystem.US).toString());
   }
 
   @Test
   void incomplete_sheet_tells_what_is_missing_and_a_check_without_capacity_has_no_utilisation() {
-    ObjectNode json = SheetJson.of(sheet("first-visit-chapel-hill"), UnitSystem.SI);
+    ObjectNode json =
+        SheetJson.of(sheet(SizingSites.demo("first-visit-chapel-hill")), UnitSystem.SI);
     assertThat(json.get("complete").asBoolean()).isFalse();
     assertThat(json.get("missing").get(0).get("question").asString()).endsWith("?");
     assertThat(json.get("steps")).isEmpty();
-    JsonNode checks = SheetJson.of(sheet("alder-row-party-wall"), UnitSystem.SI).get("checks");
+    JsonNode checks = SheetJson.of(partyWall(), UnitSystem.SI).get("checks");
     assertThat(checks)
         .anySatisfy(
             check -> {

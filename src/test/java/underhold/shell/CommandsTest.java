@@ -159,11 +159,26 @@ class CommandsTest {
 
   @Test
   void sizing_without_a_sheet_says_so_plainly() {
-    Ran ran = SHELL.run("size", "refer", site);
+    Ran ran = SHELL.run("size", "needles", site);
 
     assertThat(ran.code()).isZero();
-    assertThat(ran.out()).isEmpty();
-    assertThat(ran.err()).contains("There is no calculation sheet for specialist referral yet");
+    assertThat(ran.out())
+        .contains("no calculation sheet for needle beams yet", "Nothing was sized");
+    assertThat(SHELL.run("size", "refer", site).out()).contains("There is nothing to size");
+  }
+
+  @Test
+  void sizing_pits_shows_the_sheet_and_takes_settings() {
+    Ran ran = SHELL.run("size", "pits", site, "--zone", "party wall");
+    assertThat(ran.code()).isZero();
+    assertThat(ran.out()).contains("Underpinning pits, zone party wall");
+    assertThat(json(SHELL.run("size", "pits", site, "--json")).get("sheets").get(0).propertyNames())
+        .contains("zone", "sheet");
+
+    Ran bad = SHELL.run("size", "pits", site, "--set", "widest-pit=9 kg");
+    assertThat(bad.code()).isEqualTo(Exit.SITE);
+    assertThat(bad.out()).isEmpty();
+    assertThat(bad.err()).contains("widest-pit");
   }
 
   @Test

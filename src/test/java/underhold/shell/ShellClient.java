@@ -23,7 +23,8 @@ final class ShellClient {
           { "name": "party wall", "facts": {
               "loadPattern": "continuous", "excavationPosition": "beside",
               "foundingDepth": "1.8 m", "gapToExcavation": "0.3 m", "lineLoad": "180 kN/m",
-              "worstSoil": "stiff-clay", "movementLimit": "10 mm", "bearingDepth": "3 m" } },
+              "worstSoil": "stiff-clay", "openLayer": "no",
+              "movementLimit": "10 mm", "bearingDepth": "3 m" } },
           { "name": "corner column", "facts": {
               "loadPattern": "concentrated", "excavationPosition": "partly-under",
               "foundingDepth": "2.5 m", "columnLoad": "900 kN" } } ] }
