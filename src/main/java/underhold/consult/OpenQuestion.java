@@ -36,11 +36,18 @@ public record OpenQuestion(
    */
   public record Answer(String value, String leader) {}
 
+  /**
+   * What a core fact weighs by itself: alone it may change nothing, yet with the others it decides
+   * (judgement). Less than a question that alone puts another option first.
+   */
+  private static final int CORE_WEIGHT = 600;
+
   /** How much hangs on it; the larger, the sooner it is asked. */
   int weight() {
     return 1000 * Math.min(leaderChanges, 5)
         + 300 * frees.size()
         + 100 * standingsChanged
+        + (fact.core() > 0 ? CORE_WEIGHT : 0)
         + scoreMoved;
   }
 
@@ -59,6 +66,9 @@ public record OpenQuestion(
     }
     if (standingsChanged > 0) {
       return "could rule an option in or out";
+    }
+    if (scoreMoved == 0) {
+      return "decides together with other open facts";
     }
     return "could move a score by " + scoreMoved + (scoreMoved == 1 ? " point" : " points");
   }

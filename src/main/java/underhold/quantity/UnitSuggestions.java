@@ -80,26 +80,8 @@ final class UnitSuggestions {
 
   private static int distance(MeasureUnit unit, String word) {
     return Stream.of(unit.symbol(), unit.name())
-        .mapToInt(known -> distance(known.toLowerCase(Locale.ROOT), word))
+        .mapToInt(known -> EditDistance.between(known.toLowerCase(Locale.ROOT), word))
         .min()
         .orElse(Integer.MAX_VALUE);
-  }
-
-  /** Levenshtein's distance: letters put in, left out or changed. */
-  private static int distance(String a, String b) {
-    int[] row = new int[b.length() + 1];
-    for (int j = 0; j <= b.length(); j++) {
-      row[j] = j;
-    }
-    for (int i = 1; i <= a.length(); i++) {
-      int diagonal = row[0];
-      row[0] = i;
-      for (int j = 1; j <= b.length(); j++) {
-        int change = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-        diagonal = row[j];
-        row[j] = Math.min(change, 1 + Math.min(row[j], row[j - 1]));
-      }
-    }
-    return row[b.length()];
   }
 }

@@ -47,6 +47,8 @@ public final class AdviceText {
       questions(zone);
       ruledOut(zone);
     }
+    page.blank();
+    page.para(0, "Facts, limits and sources behind every reason: why METHOD, trace.");
     Program.foot(page, consultation.pack());
     return page.text();
   }
@@ -128,8 +130,8 @@ public final class AdviceText {
         MARK,
         finding.rule().sentence()
             + " "
+            + (assumptions.isEmpty() ? "" : Words.sentence(assumptions) + ": ")
             + finding.reason()
-            + (assumptions.isEmpty() ? "" : " (" + assumptions + ")")
             + (caution ? " Decides: " + Decider.of(finding).words() + "." : "")
             + " "
             + Words.tag(finding, true));

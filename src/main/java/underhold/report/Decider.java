@@ -20,7 +20,14 @@ enum Decider {
 
   static Decider of(Finding finding) {
     return switch (finding.rule().cause()) {
-      case "contamination", "services", "obstructions", "programme", "drilling", "bracing" ->
+      case "contamination",
+          "services",
+          "obstructions",
+          "programme",
+          "drilling",
+          "bracing",
+          "people in pits",
+          "jacked load" ->
           COMPETENT_PERSON;
       case "rights", "water", "live use", "noise" -> NEIGHBOUR;
       default -> ENGINEER_OF_RECORD;

@@ -141,7 +141,7 @@ public final class SheetPage {
                 2,
                 "-",
                 2,
-                item.name() + ": " + item.amount().in(units) + after(item.note().in(units))));
+                item.name() + ": " + item.amount().in(units) + " " + item.note().in(units)));
   }
 
   private void stages(List<Stage> stages) {
@@ -161,7 +161,10 @@ public final class SheetPage {
                       STEP_MARK,
                       "HOLD",
                       5,
-                      hold.condition().in(units) + " Released by: " + hold.releasedBy() + "."));
+                      stopped(hold.condition().in(units))
+                          + " Released by: "
+                          + hold.releasedBy()
+                          + "."));
     }
   }
 
@@ -189,6 +192,10 @@ public final class SheetPage {
       page.heading("What this sheet does not cover");
       what.forEach(one -> page.item(2, "-", 2, one));
     }
+  }
+
+  private static String stopped(String text) {
+    return text.endsWith(".") ? text : text + ".";
   }
 
   private static String after(String note) {

@@ -3,6 +3,7 @@ package underhold.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import underhold.advice.Basis;
 import underhold.advice.Effect;
 import underhold.advice.Finding;
 import underhold.advice.OptionAdvice;
@@ -43,7 +44,13 @@ final class Words {
   static String tag(Finding finding, boolean counted) {
     Stream.Builder<String> parts = Stream.builder();
     finding.strength().ifPresent(strength -> parts.add(strength.word()));
-    parts.add(finding.rule().basis().notice());
+    Basis basis = finding.rule().basis();
+    parts.add(basis.notice());
+    boolean recalledLimit =
+        finding.limits().stream().anyMatch(limit -> limit.basis() == Basis.FROM_MEMORY);
+    if (recalledLimit && basis != Basis.FROM_MEMORY) {
+      parts.add("its limit " + Basis.FROM_MEMORY.notice());
+    }
     parts.add(finding.rule().id());
     if (!counted) {
       parts.add("not counted: a stronger one speaks of the same cause");
