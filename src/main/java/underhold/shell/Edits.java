@@ -45,6 +45,13 @@ final class Edits {
     return copy(site, site.name(), site.units(), site.facts(), zones);
   }
 
+  /** The site without that zone. */
+  static Site withoutZone(Site site, int index) {
+    List<Zone> zones = new ArrayList<>(site.zones());
+    zones.remove(index);
+    return copy(site, site.name(), site.units(), site.facts(), zones);
+  }
+
   /** The site with a fact stated for one zone. */
   static Site with(Site site, int index, FactDefinition fact, StatedFact stated) {
     Zone zone = site.zones().get(index);

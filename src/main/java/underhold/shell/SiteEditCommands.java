@@ -43,7 +43,13 @@ final class SiteEditCommands {
             "adds a zone",
             List.of(Parameter.needed("NAME", List::of)),
             List.of(Options.SITE_OPTION),
-            commands::addZone));
+            commands::addZone),
+        SiteCommands.command(
+            "site unzone",
+            "takes a zone out, with all that was stated of it",
+            List.of(Parameter.needed("NAME", List::of)),
+            List.of(Options.SITE_OPTION),
+            commands::dropZone));
   }
 
   private static List<String> assignments() {
@@ -84,7 +90,14 @@ final class SiteEditCommands {
         pairs.put(name, (pairs.get(name) + " " + word).strip());
       }
     }
+    pairs.replaceAll((fact, value) -> unquoted(value));
     return pairs;
+  }
+
+  /** Quotes round a value are the shell's manners, not the value's. */
+  private static String unquoted(String value) {
+    boolean quoted = value.length() > 1 && value.startsWith("\"") && value.endsWith("\"");
+    return quoted ? value.substring(1, value.length() - 1) : value;
   }
 
   private static StatedFact stated(FactDefinition fact, String typed) {
@@ -142,6 +155,15 @@ final class SiteEditCommands {
       throw Refusal.site("There is a zone \"" + name + "\" already.");
     }
     return keep(open, Edits.with(open.site(), open.site().zones().size(), Edits.zone(name)));
+  }
+
+  private int dropZone(Call call) {
+    OpenSite open = session.draft(call.option(Options.SITE));
+    int index = SiteCommands.zone(open.site(), call.needed(0));
+    if (open.site().zones().size() == 1) {
+      throw Refusal.site("A site has at least one zone; this one has no other.");
+    }
+    return keep(open, Edits.withoutZone(open.site(), index));
   }
 
   /** Keeps a change that contradicts nothing; saves it at once outside the interactive shell. */

@@ -52,6 +52,18 @@ class SiteCommandsTest {
                 .run("site", "set", "foundingDepth=2 m", "--site", file, "--zone", "Column b4")
                 .code())
         .isZero();
+
+    assertThat(
+            shell
+                .run("site", "set", "foundingDepth=\"3 m\"", "--zone", "wall", "--site", file)
+                .code())
+        .isZero();
+    assertThat(text(file)).contains("\"foundingDepth\": \"3 m\"");
+    assertThat(shell.run("site", "unzone", "column b4", "--site", file).code()).isZero();
+    assertThat(text(file)).doesNotContain("column B4").contains("wall");
+    Ran last = shell.run("site", "unzone", "wall", "--site", file);
+    assertThat(last.code()).isEqualTo(Exit.SITE);
+    assertThat(last.err()).contains("at least one zone");
   }
 
   @Test
