@@ -68,11 +68,10 @@ final class SizeCommand {
     }
   }
 
-  /** Every bad setting, and what may be set. */
-  private static Refusal refused(SupportOption option, Sized.BadSettings bad, UnitSystem units) {
-    List<String> messages = new ArrayList<>(bad.problems());
-    messages.add("Settings of " + option.label() + ":");
-    for (SettingHelp help : new SizingDesk().settings(option)) {
+  /** What may be set, and last, where the eye is, every bad setting. */
+  private Refusal refused(SupportOption option, Sized.BadSettings bad, UnitSystem units) {
+    List<String> messages = new ArrayList<>(List.of("Settings of " + option.label() + ":"));
+    for (SettingHelp help : desk.settings(option)) {
       messages.add(
           "  "
               + help.name()
@@ -83,6 +82,8 @@ final class SizeCommand {
               + ", if not set "
               + help.fallback(units));
     }
-    return Refusal.site(messages);
+    messages.addAll(bad.problems());
+    boolean inFile = bad.problems().stream().anyMatch(problem -> problem.startsWith("in the site"));
+    return inFile ? Refusal.site(messages) : Refusal.usage(messages.toArray(String[]::new));
   }
 }
