@@ -39,13 +39,14 @@ public final class FactRoots {
         roots.add(name);
       }
       instead.forEach(fact -> visit(fact, view, seen, roots));
-      return;
     }
     for (Rule rule : pack.rules()) {
       if (name.equals(rule.action().fact()) && rule.holds(view) == Truth.OPEN) {
         rule.facts().forEach(fact -> visit(fact, view, seen, roots));
       }
     }
-    ZoneViews.sources(name).forEach(fact -> visit(fact, view, seen, roots));
+    if (definition.derived()) {
+      ZoneViews.sources(name).forEach(fact -> visit(fact, view, seen, roots));
+    }
   }
 }

@@ -123,7 +123,7 @@ final class QuestionFinder {
       for (SupportOption option : SupportOption.values()) {
         OptionAdvice was = ranking.of(option);
         OptionAdvice is = after.of(option);
-        if (usable(was) != usable(is)) {
+        if (usable(was) != usable(is) && (contends(was) || contends(is))) {
           moved.add(option);
         }
         if (was.standing() != Standing.RULED_OUT && is.standing() != Standing.RULED_OUT) {
@@ -135,6 +135,11 @@ final class QuestionFinder {
     Origin origin = assumable(fact) ? Origin.ASSUMED : Origin.UNKNOWN;
     return new OpenQuestion(
         definition, origin, answers, leaderChanges, moved.size(), scoreMoved, frees);
+  }
+
+  /** Whether something speaks for it and more than speaks against it. */
+  private static boolean contends(OptionAdvice advice) {
+    return advice.spokenFor() && advice.score() > 0;
   }
 
   private static boolean usable(OptionAdvice advice) {
