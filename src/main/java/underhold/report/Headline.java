@@ -68,7 +68,7 @@ public final class Headline {
     page.tinted(tint, 0, verdict());
     tie().ifPresent(text -> page.para(0, text));
     contenders().forEach(text -> page.para(0, text));
-    if (zone.ranking().leader().isEmpty()) {
+    if (zone.ranking().leader().isEmpty() || !turning().isEmpty()) {
       nextQuestions(page);
     }
   }
