@@ -25,12 +25,12 @@ final class LoadSection {
         .gives(Amount.length(site.dugLevel()));
     total(site, sheet);
     pile(site, design.layout(), sheet);
-    sheet.verdict(
+    sheet.check(
         "rig-access",
-        "A rig can stand where the piles are",
-        Amount.count(1),
-        Amount.count(site.access().reached() ? 1 : 0),
-        site.access().reached() ? Verdict.PASSES : site.otherwiseWord(INSIDE),
+        "Places where a rig must stand against those where it can",
+        Amount.count(site.access().sidesNeeded()),
+        Amount.count(site.access().sidesReached()),
+        guessed(site) ? Verdict.REFER : Verdict.FAILS,
         Source.judgement(),
         Phrase.of(
             "Drilled from "
@@ -38,6 +38,19 @@ final class LoadSection {
                 + " with a "
                 + (site.access().large() ? "large" : "small")
                 + " rig."));
+  }
+
+  /** Whether what bars a rig is only assumed or not told. */
+  private static boolean guessed(PileCase site) {
+    boolean aboveNotTold =
+        site.kind().equals(SLAB)
+            && site.access().from().equals("outside")
+            && site.inputs().find(FROM_ABOVE).isEmpty();
+    boolean sidesNotTold = site.access().rows() && site.inputs().find(BOTH_SIDES).isEmpty();
+    boolean needsInside = !site.access().rows() && !site.access().from().equals("outside");
+    return aboveNotTold
+        || sidesNotTold
+        || needsInside && site.otherwiseWord(INSIDE) == Verdict.REFER;
   }
 
   private static void total(PileCase site, SheetBuilder sheet) {
@@ -71,10 +84,18 @@ final class LoadSection {
   }
 
   private static void pile(PileCase site, PileLayout layout, SheetBuilder sheet) {
+    if (site.access().rows()) {
+      sheet
+          .step("line-load", "Load on the beams across, per length", "q = {p} × {B}")
+          .with("p", "load of the slab or box", site.amount(AREA_LOAD))
+          .with("B", "reach under the structure", site.amount(WIDTH))
+          .note("Two rows of piles beside the structure, beams across between them.")
+          .gives(Amount.lineLoad(site.lineLoad()));
+    }
     Amount load = Amount.force(layout.pileKilonewtons());
     String title = "Working load of the pile loaded most";
     String caps = "weight of caps and beams, share of the load";
-    switch (site.pattern()) {
+    switch (site.kind()) {
       case COLUMN -> {
         double x = (layout.columns() - 1) / 2.0 * layout.spacingAlongMetres();
         double y = layout.spacingAcrossMetres() / 2;
@@ -98,7 +119,7 @@ final class LoadSection {
       case WALL ->
           sheet
               .step("pile-load", title, "P1 = {q} × {s} × (1 + {c}) × (0.5 + {e} / {R})")
-              .with("q", "wall load", site.amount(LINE_LOAD))
+              .with("q", "load per length", Amount.lineLoad(site.lineLoad()))
               .with("s", "spacing of needle beams", Amount.length(layout.spacingAlongMetres()))
               .with("c", caps, site.amount(PileNumbers.CAP_ALLOWANCE))
               .with("e", "load off the centre", site.amount(PileNumbers.ECCENTRICITY))

@@ -68,6 +68,21 @@ record PileCase(Inputs inputs, Settings settings, List<BondLayer> layers, Access
     return inputs.get(PATTERN);
   }
 
+  /** How the piles stand: as under a column, in two rows, or in a grid. */
+  String kind() {
+    return access.rows() ? WALL : pattern();
+  }
+
+  /** Load per length on two rows of piles, kN/m. */
+  double lineLoad() {
+    return access.rows() ? get(AREA_LOAD) * get(WIDTH) : get(LINE_LOAD);
+  }
+
+  /** Length of the rows, m. */
+  double lineLength() {
+    return access.rows() ? get(LENGTH) : get(WALL_LENGTH);
+  }
+
   double founding() {
     return get(FOUNDING);
   }
@@ -175,13 +190,22 @@ record PileCase(Inputs inputs, Settings settings, List<BondLayer> layers, Access
 
   /** Distance between the two rows of piles either side of a footing, m. */
   double rowDistance() {
-    return get(FOOTING_WIDTH) + 2 * get(PileNumbers.OFF_WALL);
+    return get(access.rows() ? WIDTH : FOOTING_WIDTH) + 2 * get(PileNumbers.OFF_WALL);
   }
 
   /** Least spacing of piles, m. */
   double leastSpacing() {
-    return Math.max(
-        get(PileNumbers.SPACING_RATIO) * diameter(), get(PileNumbers.LEAST_SPACING));
+    return Math.max(get(PileNumbers.SPACING_RATIO) * diameter(), get(PileNumbers.LEAST_SPACING));
+  }
+
+  /** Width over which the load bears on a transfer beam, m. */
+  double loadWidth() {
+    double width =
+        switch (kind()) {
+          case COLUMN -> get(WorkNumbers.LOAD_WIDTH);
+          default -> get(access.rows() ? WIDTH : WALL_THICKNESS);
+        };
+    return Math.min(width, rowDistance());
   }
 
   /** Verdict of a check that does not pass: a value that nobody stated rules nothing out. */
@@ -195,8 +219,7 @@ record PileCase(Inputs inputs, Settings settings, List<BondLayer> layers, Access
 
   /** The same for a check that rests on a word. */
   Verdict otherwiseWord(WordInput used) {
-    boolean guessed =
-        inputs.find(used).filter(g -> g.origin() == Origin.ASSUMED).isPresent();
+    boolean guessed = inputs.find(used).filter(g -> g.origin() == Origin.ASSUMED).isPresent();
     return guessed ? Verdict.REFER : Verdict.FAILS;
   }
 }

@@ -88,14 +88,21 @@ final class PileStrength {
     return column().inertia() * column().modulusKilopascals();
   }
 
-  /** Whether any ground in which a stage ends is soft. */
+  /** Whether the ground just below the dug level of any stage is soft. */
   boolean softGround() {
+    List<Double> dug = new ArrayList<>(List.of(site.dugLevel()));
+    for (double brace : braces()) {
+      dug.add(Math.min(site.capLevel() + brace + site.get(PileNumbers.DIG_BELOW), site.dugLevel()));
+    }
     return site.layers().stream()
+        .filter(BondLayer::soft)
         .anyMatch(
             one ->
-                one.soft()
-                    && one.topMetres() < site.dugLevel() + DepthOfFixity.STIFF_METRES
-                    && one.bottomMetres() > site.capLevel());
+                dug.stream()
+                    .anyMatch(
+                        level ->
+                            one.topMetres() < level + DepthOfFixity.STIFF_METRES
+                                && one.bottomMetres() > level));
   }
 
   double fixity() {

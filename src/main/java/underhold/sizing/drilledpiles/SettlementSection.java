@@ -36,7 +36,8 @@ final class SettlementSection {
 
   /** Length from the cap to where side resistance begins, m. */
   static double freeLength(PileCase site, PileDesign design) {
-    double from = design.pieces().isEmpty() ? design.toeMetres() : design.pieces().get(0).topMetres();
+    double from =
+        design.pieces().isEmpty() ? design.toeMetres() : design.pieces().get(0).topMetres();
     return from - site.capLevel();
   }
 
@@ -52,15 +53,16 @@ final class SettlementSection {
         bond.flatMap(pile -> pile.under(working).value()).map(state -> head(working, state));
     Amount limit = site.amount(LIMIT);
     if (head.isEmpty()) {
+      double least = bond.map(this::all).orElse(limit.si());
       sheet.verdict(
           "head-settlement",
           "Settlement of a pile head under its working load",
-          limit.with(2 * limit.si()),
+          Amount.thickness(Math.max(least, limit.si())),
           limit,
           Verdict.FAILS,
           Sources.CURVES,
           Phrase.of(
-              "The working load exceeds all that the ground holds: no settlement can be found; twice the limit stands for it."));
+              "The working load exceeds all that the ground holds: the settlement is more than this, without end."));
       return;
     }
     sheet
@@ -79,20 +81,28 @@ final class SettlementSection {
             "Without credit for jacking unless set. A single pile: a group settles more, beams and caps bend, creep is not counted."));
   }
 
+  /** Settlement of the head when all is called up, m. */
+  private double all(LoadSettlement pile) {
+    State state = pile.atBaseMovement(site.diameter() * site.get(PileNumbers.BASE_FULL_SAND));
+    return head(state.headLoadKilonewtons(), state);
+  }
+
   private double felt(double head) {
     return site.get(PileNumbers.SETTLEMENT_FELT) * head;
   }
 
   private void point(int percent, double load, State state) {
-    double shortening =
-        load * freeLength(site, design) / site.casedStiffness();
+    double shortening = load * freeLength(site, design) / site.casedStiffness();
     sheet
         .step(
             "settlement-" + percent,
             "Settlement of the head at " + percent + " % of the working load",
             "s" + percent + " = {P} × {L} / {EA} + {sb}")
         .with("P", "load", Amount.force(load))
-        .with("L", "free length, cap to where the ground counts", Amount.length(freeLength(site, design)))
+        .with(
+            "L",
+            "free length, cap to where the ground counts",
+            Amount.length(freeLength(site, design)))
         .with("EA", "axial stiffness of casing, fill and bars", Amount.force(site.casedStiffness()))
         .with(
             "sb",

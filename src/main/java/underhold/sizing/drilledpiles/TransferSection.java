@@ -7,6 +7,7 @@ import underhold.sizing.Amount;
 import underhold.sizing.Phrase;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.Source;
+import underhold.sizing.Verdict;
 
 /** The beam or cap that hands the load to the piles, and the jacking. */
 final class TransferSection {
@@ -20,10 +21,27 @@ final class TransferSection {
 
   static void write(PileCase site, PileDesign design, SheetBuilder sheet) {
     beam(site, design.layout(), sheet);
+    if (!site.kind().equals(SLAB)) {
+      sheet.check(
+          "beam-span",
+          "Span of the transfer beams",
+          Amount.length(site.rowDistance()),
+          site.amount(PileNumbers.LONGEST_BEAM),
+          Verdict.REFER,
+          Source.practice(),
+          Phrase.of(
+              "Longer beams are too deep and too limber: set piles between, or drill from inside."));
+    }
     for (int percent : STEPS) {
       sheet
-          .step("jack-" + percent, "Jack load of one pile, step " + percent + " %", "J" + percent + " = {P1} × {k}")
-          .with("P1", "working load of the pile loaded most", Amount.force(design.layout().pileKilonewtons()))
+          .step(
+              "jack-" + percent,
+              "Jack load of one pile, step " + percent + " %",
+              "J" + percent + " = {P1} × {k}")
+          .with(
+              "P1",
+              "working load of the pile loaded most",
+              Amount.force(design.layout().pileKilonewtons()))
           .with("k", "share", Amount.ratio(percent / 100.0))
           .from(Source.judgement())
           .note(
@@ -35,7 +53,10 @@ final class TransferSection {
     }
     sheet
         .step("lock-off", "Jack load of one pile at lock-off", "Jl = {P1} × {k}")
-        .with("P1", "working load of the pile loaded most", Amount.force(design.layout().pileKilonewtons()))
+        .with(
+            "P1",
+            "working load of the pile loaded most",
+            Amount.force(design.layout().pileKilonewtons()))
         .with("k", "share at lock-off", site.amount(WorkNumbers.LOCK_OFF))
         .from(Source.judgement())
         .note("100 to 110 % of the dead load; never more than the structure bears without rising.")
@@ -47,31 +68,39 @@ final class TransferSection {
   }
 
   private static void beam(PileCase site, PileLayout layout, SheetBuilder sheet) {
-    switch (site.pattern()) {
+    switch (site.kind()) {
       case COLUMN ->
           needle(
               sheet,
               site.totalLoad(),
               "load on all beams of the column together",
               site.rowDistance(),
-              Math.min(site.get(WorkNumbers.LOAD_WIDTH), site.rowDistance()),
+              site.loadWidth(),
               "All beams under the column together; share them out by their stiffness. " + SECTION);
       case WALL -> {
         needle(
             sheet,
-            site.get(LINE_LOAD) * layout.spacingAlongMetres() * (1 + site.get(PileNumbers.CAP_ALLOWANCE)),
+            site.lineLoad()
+                * layout.spacingAlongMetres()
+                * (1 + site.get(PileNumbers.CAP_ALLOWANCE)),
             "load of one needle",
             site.rowDistance(),
-            Math.min(site.get(WALL_THICKNESS), site.rowDistance()),
+            site.loadWidth(),
             "Each needle beam. " + SECTION);
-        span(site, layout, sheet);
+        if (site.pattern().equals(WALL)) {
+          span(site, layout, sheet);
+        }
       }
       default ->
           sheet
-              .step("slab-span", "Widest clear distance that the slab or box must span", "ls = max({sx}, {sy})")
+              .step(
+                  "slab-span",
+                  "Widest clear distance that the slab or box must span",
+                  "ls = max({sx}, {sy})")
               .with("sx", "spacing along", Amount.length(layout.spacingAlongMetres()))
               .with("sy", "spacing across", Amount.length(layout.spacingAcrossMetres()))
-              .note("Bending and punching of the slab over the pile heads, also with one pile lost, are for the engineer of the structure.")
+              .note(
+                  "Bending and punching of the slab over the pile heads, also with one pile lost, are for the engineer of the structure.")
               .gives(
                   Amount.length(
                       Math.max(layout.spacingAlongMetres(), layout.spacingAcrossMetres())));
@@ -99,19 +128,27 @@ final class TransferSection {
     Amount spacing = Amount.length(layout.spacingAlongMetres());
     if (gathered) {
       sheet
-          .step("capping-moment", "Moment of the capping beam between needles", "Mc = {q} × {s}^2 / 8")
+          .step(
+              "capping-moment",
+              "Moment of the capping beam between needles",
+              "Mc = {q} × {s}^2 / 8")
           .with("q", "wall load", site.amount(LINE_LOAD))
           .with("s", "spacing of needles", spacing)
           .note("A capping beam gathers the wall over the needles. " + SECTION)
           .gives(
               Amount.moment(
-                  site.get(LINE_LOAD) * layout.spacingAlongMetres() * layout.spacingAlongMetres() / 8));
+                  site.get(LINE_LOAD)
+                      * layout.spacingAlongMetres()
+                      * layout.spacingAlongMetres()
+                      / 8));
     }
     sheet.check(
         "wall-span",
         "Spacing of needles against what the wall can bridge",
         spacing,
-        gathered ? Amount.length(Math.max(site.get(CLEAR_SPAN), layout.spacingAlongMetres())) : site.amount(CLEAR_SPAN),
+        gathered
+            ? Amount.length(Math.max(site.get(CLEAR_SPAN), layout.spacingAlongMetres()))
+            : site.amount(CLEAR_SPAN),
         site.otherwise(CLEAR_SPAN),
         Source.judgement(),
         Phrase.of(

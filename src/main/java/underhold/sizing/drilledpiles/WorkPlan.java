@@ -43,10 +43,10 @@ record WorkPlan(
     double slow = site.is(OBSTRUCTIONS, "frequent") ? site.get(WorkNumbers.OBSTRUCTION) : 1;
     double hours =
         site.get(WorkNumbers.SETUP)
-            + slow * (soil / site.get(WorkNumbers.SOIL_RATE) + rock / site.get(WorkNumbers.ROCK_RATE))
+            + slow
+                * (soil / site.get(WorkNumbers.SOIL_RATE) + rock / site.get(WorkNumbers.ROCK_RATE))
             + joints * site.get(WorkNumbers.JOINT_HOURS);
-    int groups =
-        site.pattern().equals(COLUMN) ? (int) Math.round(site.get(COLUMN_COUNT)) : 1;
+    int groups = site.pattern().equals(COLUMN) ? (int) Math.round(site.get(COLUMN_COUNT)) : 1;
     return new WorkPlan(
         casing, soil, rock, piece, joints, hours, groups * design.layout().piles(), groups);
   }
@@ -59,7 +59,11 @@ record WorkPlan(
 
   /** Whether work is possible in night closures only. */
   static boolean byNight(PileCase site) {
-    return site.is(FROM_TRACK, "yes") && site.inputs().has(NIGHT);
+    return switch (site.settings().get(PileChoices.WORK_BY)) {
+      case "day" -> false;
+      case "night" -> site.inputs().has(NIGHT);
+      default -> site.is(FROM_TRACK, "yes") && site.inputs().has(NIGHT);
+    };
   }
 
   /** Working hours of a shift or a night, h. */
