@@ -48,13 +48,16 @@ final class LoadSection {
             && site.inputs().find(FROM_ABOVE).isEmpty();
     boolean sidesNotTold = site.access().rows() && site.inputs().find(BOTH_SIDES).isEmpty();
     boolean needsInside = !site.access().rows() && !site.access().from().equals("outside");
-    return aboveNotTold
+    boolean outsideNotTold =
+        !site.access().from().equals("inside") && site.otherwiseWord(OUTSIDE) == Verdict.REFER;
+    return outsideNotTold
+        || aboveNotTold
         || sidesNotTold
         || needsInside && site.otherwiseWord(INSIDE) == Verdict.REFER;
   }
 
   private static void total(PileCase site, SheetBuilder sheet) {
-    Amount share = site.amount(PileNumbers.CAP_ALLOWANCE);
+    Amount share = site.amount(GroupNumbers.CAP_ALLOWANCE);
     Amount load = Amount.force(site.totalLoad());
     String title = "Working load on all piles, with caps and beams";
     String meaning = "weight of caps and beams, share of the load";
@@ -108,7 +111,7 @@ final class LoadSection {
                 "P1 = {P} / {n} + {P} × {e} × {x} / {Iy} + {P} × {e} × {y} / {Ix}")
             .with("P", "load on all piles", Amount.force(site.totalLoad()))
             .with("n", "piles", Amount.count(layout.piles()))
-            .with("e", "load off the centre, each way", site.amount(PileNumbers.ECCENTRICITY))
+            .with("e", "load off the centre, each way", site.amount(GroupNumbers.ECCENTRICITY))
             .with("x", "corner pile from the centre, along", Amount.length(x))
             .with("y", "corner pile from the centre, across", Amount.length(y))
             .with("Iy", "sum of squares of distances along", Amount.area(squaresX))
@@ -121,8 +124,8 @@ final class LoadSection {
               .step("pile-load", title, "P1 = {q} × {s} × (1 + {c}) × (0.5 + {e} / {R})")
               .with("q", "load per length", Amount.lineLoad(site.lineLoad()))
               .with("s", "spacing of needle beams", Amount.length(layout.spacingAlongMetres()))
-              .with("c", caps, site.amount(PileNumbers.CAP_ALLOWANCE))
-              .with("e", "load off the centre", site.amount(PileNumbers.ECCENTRICITY))
+              .with("c", caps, site.amount(GroupNumbers.CAP_ALLOWANCE))
+              .with("e", "load off the centre", site.amount(GroupNumbers.ECCENTRICITY))
               .with("R", "distance between the two rows", Amount.length(site.rowDistance()))
               .note("One needle beam on two piles at each place, the end ones at the ends.")
               .gives(load);
@@ -132,8 +135,8 @@ final class LoadSection {
               .with("p", "load of the slab or box", site.amount(AREA_LOAD))
               .with("sx", "spacing along", Amount.length(layout.spacingAlongMetres()))
               .with("sy", "spacing across", Amount.length(layout.spacingAcrossMetres()))
-              .with("c", caps, site.amount(PileNumbers.CAP_ALLOWANCE))
-              .with("u", "factor for uneven load", site.amount(PileNumbers.UNEVEN))
+              .with("c", caps, site.amount(GroupNumbers.CAP_ALLOWANCE))
+              .with("u", "factor for uneven load", site.amount(GroupNumbers.UNEVEN))
               .gives(load);
     }
   }

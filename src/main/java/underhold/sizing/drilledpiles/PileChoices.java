@@ -96,6 +96,12 @@ final class PileChoices {
           "depth at which a bared pile is held: 5 ft stiff and 10 ft soft by rule, 1.8 T in sand, or 1.4 R in clay",
           List.of("rule", "sand", "clay"),
           Sources.IBC_FREE);
+  static final Choice STEEL_DESIGN =
+      new Choice(
+          "steel-design",
+          "bared casing by allowable strength (1.67), or by LRFD (0.90 and a load factor)",
+          List.of("asd", "lrfd"),
+          Sources.AISC);
   static final Choice STEEL_RULE =
       new Choice(
           "steel-rule",
@@ -122,6 +128,7 @@ final class PileChoices {
         BARED,
         HEAD_HELD,
         FIXITY,
-        STEEL_RULE);
+        STEEL_RULE,
+        STEEL_DESIGN);
   }
 }

@@ -195,7 +195,7 @@ final class PileInputs {
         .orAssume(WATER, 0, Source.judgement())
         .knownOrAssumed(LIMIT)
         .known(OUTSIDE)
-        .need(OUTSIDE, "it decides which rig can reach the piles")
+        .orAssume(OUTSIDE, "none", Source.judgement())
         .knownOrAssumed(INSIDE)
         .known(OUTSIDE_HEADROOM)
         .orAssume(OUTSIDE_HEADROOM, ASSUMED_OUTSIDE_HEADROOM, Source.judgement())

@@ -67,7 +67,7 @@ final class SettlementSection {
     }
     sheet
         .step("settlement-felt", "Settlement that the structure feels", "sf = {k} × {s}")
-        .with("k", "share felt", site.amount(PileNumbers.SETTLEMENT_FELT))
+        .with("k", "share felt", site.amount(ColumnNumbers.SETTLEMENT_FELT))
         .with("s", "settlement of the head at the working load", Amount.thickness(head.get()))
         .gives(Amount.thickness(felt(head.get())));
     sheet.check(
@@ -83,12 +83,12 @@ final class SettlementSection {
 
   /** Settlement of the head when all is called up, m. */
   private double all(LoadSettlement pile) {
-    State state = pile.atBaseMovement(site.diameter() * site.get(PileNumbers.BASE_FULL_SAND));
+    State state = pile.atBaseMovement(site.diameter() * site.get(ColumnNumbers.BASE_FULL_SAND));
     return head(state.headLoadKilonewtons(), state);
   }
 
   private double felt(double head) {
-    return site.get(PileNumbers.SETTLEMENT_FELT) * head;
+    return site.get(ColumnNumbers.SETTLEMENT_FELT) * head;
   }
 
   private void point(int percent, double load, State state) {
@@ -135,7 +135,7 @@ final class SettlementSection {
               piece.lengthMetres(),
               piece.resistanceKilonewtons(),
               MobilisationCurve.straight(
-                  site.get(rock ? PileNumbers.SOCKET_FULL : PileNumbers.SIDE_FULL)),
+                  site.get(rock ? ColumnNumbers.SOCKET_FULL : ColumnNumbers.SIDE_FULL)),
               site.uncasedStiffness(piece.diameterMetres())));
       at = piece.bottomMetres();
     }
@@ -150,7 +150,7 @@ final class SettlementSection {
             stretches,
             design.baseKilonewtons(),
             MobilisationCurve.straight(
-                site.get(sand ? PileNumbers.BASE_FULL_SAND : PileNumbers.BASE_FULL_CLAY))));
+                site.get(sand ? ColumnNumbers.BASE_FULL_SAND : ColumnNumbers.BASE_FULL_CLAY))));
   }
 
   private void gap(List<Stretch> stretches, double from, double to) {
@@ -159,7 +159,7 @@ final class SettlementSection {
           new Stretch(
               to - from,
               0,
-              MobilisationCurve.straight(site.get(PileNumbers.SIDE_FULL)),
+              MobilisationCurve.straight(site.get(ColumnNumbers.SIDE_FULL)),
               site.uncasedStiffness(site.socketDiameter())));
     }
   }

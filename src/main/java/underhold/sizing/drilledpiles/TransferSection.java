@@ -26,7 +26,7 @@ final class TransferSection {
           "beam-span",
           "Span of the transfer beams",
           Amount.length(site.rowDistance()),
-          site.amount(PileNumbers.LONGEST_BEAM),
+          site.amount(GroupNumbers.LONGEST_BEAM),
           Verdict.REFER,
           Source.practice(),
           Phrase.of(
@@ -82,7 +82,7 @@ final class TransferSection {
             sheet,
             site.lineLoad()
                 * layout.spacingAlongMetres()
-                * (1 + site.get(PileNumbers.CAP_ALLOWANCE)),
+                * (1 + site.get(GroupNumbers.CAP_ALLOWANCE)),
             "load of one needle",
             site.rowDistance(),
             site.loadWidth(),

@@ -283,4 +283,31 @@ class PileChoicesTest {
     assertThat(check(size(COLUMN, "settlement-felt=0.5"), "head-settlement").demand().si())
         .isCloseTo(step(sheet, "settlement-100") / 2, within(1e-12));
   }
+
+  @Test
+  @DisplayName("Own case by hand: the bared casing by LRFD, 0.90 Pn over a load factor of 1.6")
+  void bared_column_by_lrfd() {
+    Sheet sheet = size(COLUMN, "steel-design=lrfd");
+    StepProof.redo(sheet);
+    assertThat(step(sheet, "bared-stage-1"))
+        .isCloseTo(990.229 * 1.67 * 0.9 / 1.6, withPercentage(0.01));
+    Sheet kept = size(COLUMN, "steel-design=lrfd", "bared=no", "steel-load-factor=1.2");
+    StepProof.redo(kept);
+    assertThat(step(kept, "bared-none"))
+        .isCloseTo(50 * 6894.757293 * 0.008818623 * 0.9 / 1.2, withPercentage(0.01));
+  }
+
+  @Test
+  void access_that_nobody_told_is_referred() {
+    Sheet sheet =
+        size(
+            with(
+                with(COLUMN, "\"insideAccess\": \"small-rig\"", "\"insideAccess\": \"hand\""),
+                "\"outsideAccess\": \"none\",",
+                ""));
+    assertThat(check(sheet, "rig-access").verdict()).isEqualTo(Verdict.REFER);
+    Sheet told =
+        size(with(COLUMN, "\"insideAccess\": \"small-rig\"", "\"insideAccess\": \"hand\""));
+    assertThat(check(told, "rig-access").verdict()).isEqualTo(Verdict.FAILS);
+  }
 }
