@@ -33,7 +33,7 @@ final class CautionSection {
     sheet.caution(
         "bared piles",
         Phrase.of(
-            "A bared pile is a column: dig evenly, never below a level of bracing before it is set, and keep machines off the piles."),
+            "A bared pile is a column: dig evenly, never below a level of bracing before it is set, and keep machines off the piles. Two piles under one beam are braced along the beam only; three in a rigid cap are braced both ways."),
         ENGINEER,
         Sources.IBC_FREE);
     sheet.caution(

@@ -18,7 +18,7 @@ import underhold.sizing.drilledpiles.BondLayer.Kind;
  */
 final class Designer {
   /** Lengths are tried in steps of this, m. */
-  private static final double STEP = 0.25;
+  static final double STEP_METRES = 0.25;
 
   private final PileCase site;
   private final Ground ground;
@@ -54,9 +54,9 @@ final class Designer {
     List<Toe> all = new ArrayList<>();
     double least = site.get(PileNumbers.DISTURBED) + site.get(PileNumbers.LEAST_BOND);
     double longest = Math.max(site.get(PileNumbers.LONGEST_BOND), least);
-    int steps = (int) Math.floor((longest - least) / STEP + 1e-9);
+    int steps = (int) Math.floor((longest - least) / STEP_METRES + 1e-9);
     for (int i = 0; i <= steps; i++) {
-      double toe = site.dugLevel() + least + i * STEP;
+      double toe = site.dugLevel() + least + i * STEP_METRES;
       List<SidePiece> pieces = ground.pieces(toe);
       double side = pieces.stream().mapToDouble(SidePiece::resistanceKilonewtons).sum();
       all.add(new Toe(toe, pieces, side, ground.base(toe), strength.allowable(pieces)));

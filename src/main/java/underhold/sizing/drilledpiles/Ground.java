@@ -97,7 +97,6 @@ final class Ground {
   private SidePiece piece(BondLayer layer, double top, double bottom) {
     double middle = (top + bottom) / 2;
     double stress = effectiveStress(middle);
-    boolean rock = layer.kind() == Kind.ROCK;
     double coefficient =
         switch (layer.kind()) {
           case CLAY -> alpha(countedStrength(layer));
@@ -112,8 +111,19 @@ final class Ground {
           case ROCK -> rockSide(layer, coefficient);
           case NONE -> 0;
         };
-    double diameter = rock ? site.socketDiameter() : site.diameter();
-    return new SidePiece(layer, top, bottom, diameter, stress, coefficient, unit);
+    return new SidePiece(layer, top, bottom, holeDiameter(layer), stress, coefficient, unit);
+  }
+
+  /** Diameter of the hole in a layer, m: in rock, and below it, what passes the casing. */
+  private double holeDiameter(BondLayer layer) {
+    boolean narrow =
+        site.layers().stream()
+            .anyMatch(
+                one ->
+                    one.kind() == Kind.ROCK
+                        && one.topMetres() <= layer.topMetres()
+                        && one.bottomMetres() > site.dugLevel());
+    return narrow ? site.socketDiameter() : site.diameter();
   }
 
   /** Undrained strength that counts, kPa. */
@@ -210,7 +220,7 @@ final class Ground {
 
   /** Diameter of the base, m. */
   double baseDiameter(double toe) {
-    return at(toe).kind() == Kind.ROCK ? site.socketDiameter() : site.diameter();
+    return holeDiameter(at(toe));
   }
 
   /** Ultimate base resistance, kN. */

@@ -10,7 +10,12 @@ final class GroupNumbers {
 
   static final Setting CAP_ALLOWANCE =
       PileNumbers.ratio(
-          "cap-allowance", "weight of caps and beams, share of the load", 0.10, 0, 0.5, JUDGE);
+          "cap-allowance",
+          "weight of caps, beams and bared piles, share of the load",
+          0.10,
+          0,
+          0.5,
+          JUDGE);
   static final Setting PILES =
       PileNumbers.count(
           "piles", "number of piles of one group; 0 for as many as needed", 0, 0, 4000, JUDGE);

@@ -60,7 +60,7 @@ final class LoadSection {
     Amount share = site.amount(GroupNumbers.CAP_ALLOWANCE);
     Amount load = Amount.force(site.totalLoad());
     String title = "Working load on all piles, with caps and beams";
-    String meaning = "weight of caps and beams, share of the load";
+    String meaning = "weight of caps, beams and bared piles, share of the load";
     switch (site.pattern()) {
       case COLUMN ->
           sheet
@@ -97,7 +97,7 @@ final class LoadSection {
     }
     Amount load = Amount.force(layout.pileKilonewtons());
     String title = "Working load of the pile loaded most";
-    String caps = "weight of caps and beams, share of the load";
+    String caps = "weight of caps, beams and bared piles, share of the load";
     switch (site.kind()) {
       case COLUMN -> {
         double x = (layout.columns() - 1) / 2.0 * layout.spacingAlongMetres();

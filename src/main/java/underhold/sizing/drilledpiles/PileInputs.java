@@ -198,7 +198,7 @@ final class PileInputs {
         .orAssume(OUTSIDE, "none", Source.judgement())
         .knownOrAssumed(INSIDE)
         .known(OUTSIDE_HEADROOM)
-        .orAssume(OUTSIDE_HEADROOM, ASSUMED_OUTSIDE_HEADROOM, Source.judgement())
+        .orAssume(OUTSIDE_HEADROOM, outsideHeadroom(facts), Source.judgement())
         .knownOrAssumed(INSIDE_HEADROOM)
         .known(NIGHT)
         .known(BRACING)
@@ -217,6 +217,13 @@ final class PileInputs {
           "piles are as long as the ground below the excavation makes them");
     }
     return inputs;
+  }
+
+  /** Usually open sky; a large rig that is said to fit has its own height. */
+  private static double outsideHeadroom(SiteFacts facts) {
+    return facts.word("outsideAccess").filter(one -> one.value().equals("large-rig")).isPresent()
+        ? 2 * ASSUMED_OUTSIDE_HEADROOM
+        : ASSUMED_OUTSIDE_HEADROOM;
   }
 
   private static void load(Inputs.Builder inputs, String pattern) {

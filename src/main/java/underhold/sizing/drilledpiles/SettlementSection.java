@@ -106,7 +106,7 @@ final class SettlementSection {
         .with("EA", "axial stiffness of casing, fill and bars", Amount.force(site.casedStiffness()))
         .with(
             "sb",
-            "movement there, by summing side and base curves up the shaft in pieces of 0.25 m",
+            "movement there, by summing side and base curves up the shaft in short pieces",
             Amount.thickness(state.headSettlementMetres()))
         .from(Sources.CURVES)
         .note(

@@ -33,7 +33,11 @@ final class SideSection {
         .step("embedment", "Embedment below the dug level", "Le = {zt} - {zd}")
         .with("zt", "toe below ground", Amount.length(design.toeMetres()))
         .with("zd", "dug level below ground", Amount.length(site.dugLevel()))
-        .note("The shortest that suffices, in steps of 0.25 m.")
+        .note(
+            Phrase.of(
+                "The shortest that suffices, in steps of {step}; the longest tried where none does.",
+                "step",
+                Amount.length(Designer.STEP_METRES)))
         .gives(Amount.length(design.toeMetres() - site.dugLevel()));
     int number = 1;
     StringBuilder sum = new StringBuilder();
@@ -50,9 +54,7 @@ final class SideSection {
     for (SidePiece piece : design.pieces()) {
       total.with("Q" + number++, piece.layer().name(), Amount.force(piece.resistanceKilonewtons()));
     }
-    total
-        .note(design.pieces().isEmpty() ? "No ground that counts is reached." : "")
-        .gives(Amount.force(design.sideKilonewtons()));
+    total.note(OtherMethods.words(site, design)).gives(Amount.force(design.sideKilonewtons()));
     BaseSection.write(site, design, sheet);
     double allowable =
         sheet

@@ -51,7 +51,7 @@ final class StageSection {
             Phrase.of(
                 "Drill a trial pile away from the structure; record loss of ground, flush and time."),
             Phrase.of(
-                "Test to {k} of the working load where tests are counted on.",
+                "Test to {k} times the working load where tests are counted on.",
                 "k",
                 site.amount(WorkNumbers.TEST_LOAD))),
         List.of(
@@ -117,10 +117,10 @@ final class StageSection {
         DrilledPiles.TRANSFER_STAGE,
         List.of(
             Phrase.of(
-                "Jack in steps of 25, 50, 75 and 100 % of {P}, together or from the middle outwards; hold each until readings are steady.",
+                "Jack each pile in steps of 25, 50, 75 and 100 % of its own load, {P} for the one loaded most, together or from the middle outwards; hold each until readings are steady.",
                 "P", Amount.force(design.layout().pileKilonewtons())),
             Phrase.of(
-                "Where the weight above allows it, prove each pile to {k} of its load.",
+                "Where the weight above allows it, prove each pile to {k} times its load.",
                 "k",
                 site.amount(WorkNumbers.PROOF_LOAD)),
             Phrase.of(
@@ -128,7 +128,7 @@ final class StageSection {
                 "lift",
                 site.amount(WorkNumbers.LIFT_LIMIT)),
             Phrase.of(
-                "Jack neighbours again: one jack unloads the next. Lock off at {J}.",
+                "Jack neighbours again: one jack unloads the next. Lock off, at {J} for the one loaded most.",
                 "J",
                 Amount.force(TransferSection.lockOff(site, design))),
             Phrase.of(

@@ -174,10 +174,10 @@ final class StrengthSection {
               .gives(depth);
       default ->
           sheet
-              .step("fixity", "Depth of fixity below the dug level, by rule", "Lf = {Lf}")
+              .step("fixity", "Depth of fixity below the dug level, by rule", "Lf = {d}")
               .with(
-                  "Lf",
-                  strength.softGround() ? "10 ft into soft ground" : "5 ft into stiff ground",
+                  "d",
+                  strength.softGround() ? "the rule for soft ground" : "the rule for stiff ground",
                   depth)
               .from(Sources.IBC_FREE)
               .gives(depth);

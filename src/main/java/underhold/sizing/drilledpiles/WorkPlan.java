@@ -7,7 +7,7 @@ import underhold.sizing.drilledpiles.BondLayer.Kind;
 /**
  * Lengths and hours of one pile and of all.
  *
- * @param casingMetres casing of one pile
+ * @param casingMetres casing of one pile, from where it is drilled
  * @param soilMetres drilled in soil, one pile
  * @param rockMetres drilled in rock, one pile
  * @param pieceMetres length of a piece of casing that fits
@@ -29,15 +29,19 @@ record WorkPlan(
   static WorkPlan of(PileCase site, PileDesign design) {
     double bottom =
         design.pieces().isEmpty() ? design.toeMetres() : design.pieces().get(0).topMetres();
-    double casing = bottom - site.capLevel();
-    double rockTop =
+    double start = startLevel(site);
+    double casing = bottom - start;
+    double rock =
         site.layers().stream()
             .filter(one -> one.kind() == Kind.ROCK)
-            .mapToDouble(BondLayer::topMetres)
-            .findFirst()
-            .orElse(Double.MAX_VALUE);
-    double rock = Math.max(0, design.toeMetres() - Math.max(rockTop, site.capLevel()));
-    double soil = design.toeMetres() - site.capLevel() - rock;
+            .mapToDouble(
+                one ->
+                    Math.max(
+                        0,
+                        Math.min(one.bottomMetres(), design.toeMetres())
+                            - Math.max(one.topMetres(), start)))
+            .sum();
+    double soil = design.toeMetres() - start - rock;
     double piece = piece(site);
     int joints = piece > 0 ? (int) Math.max(0, Math.ceil(casing / piece - 1e-9) - 1) : 0;
     double slow = site.is(OBSTRUCTIONS, "frequent") ? site.get(WorkNumbers.OBSTRUCTION) : 1;
@@ -49,6 +53,11 @@ record WorkPlan(
     int groups = site.pattern().equals(COLUMN) ? (int) Math.round(site.get(COLUMN_COUNT)) : 1;
     return new WorkPlan(
         casing, soil, rock, piece, joints, hours, groups * design.layout().piles(), groups);
+  }
+
+  /** Level from which piles are drilled: inside at the caps, else at ground level, m below it. */
+  static double startLevel(PileCase site) {
+    return site.access().from().equals("inside") ? site.capLevel() : 0;
   }
 
   /** Headroom less what the rig takes, at most the longest piece; 0 where nothing is left. */

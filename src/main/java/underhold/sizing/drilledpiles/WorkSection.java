@@ -78,16 +78,15 @@ final class WorkSection {
                     one.lengthMetres()
                         * PileSection.uncased(one.diameterMetres()).grossAreaSquareMetres())
             .sum();
-    double fill = casing.fillAreaSquareMetres() * plan.casingMetres() + bond;
+    double fill = casing.fillAreaSquareMetres() * SettlementSection.freeLength(site, design) + bond;
     double hole = casing.grossAreaSquareMetres() * (plan.soilMetres() + plan.rockMetres());
     sheet.quantity("piles", Amount.count(piles), plan.groups() > 1 ? "all columns" : "");
-    sheet.quantity(
-        "drilling in soil", Amount.length(piles * plan.soilMetres()), "from the cap level");
+    sheet.quantity("drilling in soil", Amount.length(piles * plan.soilMetres()), from());
     sheet.quantity("drilling in rock", Amount.length(piles * plan.rockMetres()), "");
     sheet.quantity(
         "casing, length",
         Amount.length(piles * plan.casingMetres()),
-        "from the cap to where the ground counts");
+        "from where it is drilled to where the ground counts; cut off at the cap");
     sheet.quantity(
         "casing, weight",
         Amount.force(piles * plan.casingMetres() * casing.casingAreaSquareMetres() * STEEL_WEIGHT),
@@ -102,6 +101,10 @@ final class WorkSection {
         Amount.volume(piles * hole * site.get(WorkNumbers.BULKING)),
         "loose, without flush water");
     sheet.quantity("load tests", site.amount(WorkNumbers.TESTS), "before the working piles");
+  }
+
+  private String from() {
+    return WorkPlan.startLevel(site) > 0 ? "from the cap level" : "from ground level";
   }
 
   private void hours() {

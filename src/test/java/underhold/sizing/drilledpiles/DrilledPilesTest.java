@@ -290,4 +290,26 @@ class DrilledPilesTest {
     assertThat(piles.shareOnGround()).isCloseTo(0.1, within(1e-9));
     assertThat(piles.drillingHours()).isCloseTo(16 * 16.012, within(1e-3));
   }
+
+  @Test
+  @DisplayName(
+      "Own case by hand: piles of a wall are drilled and cased from ground level, a rock ledge on the way")
+  void quantities_from_ground_level() {
+    String ledge =
+        with(
+            WALL,
+            "\"120 kPa\" } ] }",
+            "\"120 kPa\" }, { \"top\": \"8 m\", \"soil\": \"rock\", \"unconfinedStrength\": \"10 MPa\", \"rqd\": \"60 %\" }, { \"top\": \"8.4 m\", \"soil\": \"stiff-clay\", \"undrainedStrength\": \"120 kPa\" } ] }");
+    Sheet sheet = size(ledge, "needle-spacing=2 m");
+    double toe = step(sheet, "embedment") + 5.5;
+    // the ledge is thinner than the half metre at its top that never counts
+    assertThat(toe).isGreaterThan(8.4);
+    assertThat(quantity(sheet, "drilling in rock")).isCloseTo(14 * 0.4, within(1e-6));
+    assertThat(quantity(sheet, "drilling in soil")).isCloseTo(14 * (toe - 0.4), within(1e-6));
+    assertThat(quantity(sheet, "casing, length")).isCloseTo(14 * 7.024, within(1e-6));
+    // below the ledge the hole is what passes the casing: 244.475 - 2 x 13.843 - 20 mm
+    double counted = toe - 8.4 - 0.244475;
+    assertThat(step(sheet, "side-2"))
+        .isCloseTo(Math.PI * 0.196789 * counted * 66, withPercentage(0.01));
+  }
 }

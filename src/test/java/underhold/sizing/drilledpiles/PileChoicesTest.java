@@ -11,7 +11,9 @@ import static underhold.sizing.drilledpiles.Piles.with;
 
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import underhold.sizing.Amount;
 import underhold.sizing.Check;
+import underhold.sizing.Phrase;
 import underhold.sizing.Sheet;
 import underhold.sizing.StepProof;
 import underhold.sizing.Verdict;
@@ -309,5 +311,29 @@ class PileChoicesTest {
     Sheet told =
         size(with(COLUMN, "\"insideAccess\": \"small-rig\"", "\"insideAccess\": \"hand\""));
     assertThat(check(told, "rig-access").verdict()).isEqualTo(Verdict.FAILS);
+  }
+
+  @Test
+  @DisplayName("Own case by hand: the spread of methods stands beside the side resistance")
+  void other_methods_are_shown() {
+    Sheet sheet = size(COLUMN);
+    Phrase note = sheet.step("side-total").orElseThrow().note();
+    double newer =
+        size(
+                COLUMN,
+                "alpha-method=2018",
+                "piles=8",
+                "longest-embedment=18.1 m",
+                "least-embedment=15 m")
+            .step("unit-1")
+            .orElseThrow()
+            .result()
+            .si();
+    assertThat(note.amounts().keySet()).containsExactlyInAnyOrder("alpha 2018", "alpha fixed");
+    Amount other = note.amounts().get("alpha 2018");
+    assertThat(other).isNotNull();
+    assertThat(other.si() / step(sheet, "side-total")).isCloseTo(newer / 66, within(1e-9));
+    assertThat(size(over(ROCK)).step("side-total").orElseThrow().note().amounts()).hasSize(4);
+    assertThat(size(over(SAND)).step("side-total").orElseThrow().note().amounts()).hasSize(1);
   }
 }
