@@ -23,7 +23,7 @@ class BeamAgainstStiffnessTest {
     double crest = a >= span - a ? fromLonger : span - fromLonger;
     BeamByStiffness.Solution exact =
         new BeamByStiffness(
-                STIFFNESS, 0, span / 4, a / 2, a, crest, crest * 0.97, (a + span) / 2, span)
+                STIFFNESS, 0, span, a, a / 2, (a + span) / 2, crest, crest * 0.97, span / 4)
             .support(0)
             .support(span)
             .load(a, load)

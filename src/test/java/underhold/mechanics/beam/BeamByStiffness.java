@@ -21,7 +21,7 @@ final class BeamByStiffness {
   private final List<Integer> held = new ArrayList<>();
 
   BeamByStiffness(double stiffness, double... nodes) {
-    this.nodes = Arrays.stream(nodes).distinct().sorted().toArray();
+    this.nodes = apart(nodes);
     this.stiffness = stiffness;
     int size = 2 * this.nodes.length;
     matrix = new Array2DRowRealMatrix(size, size);
@@ -41,6 +41,18 @@ final class BeamByStiffness {
         }
       }
     }
+  }
+
+  /** In order; of nodes too near each other for a well-conditioned matrix the first stays. */
+  private static double[] apart(double... wanted) {
+    double least = Arrays.stream(wanted).max().orElseThrow() * 1e-3;
+    List<Double> kept = new ArrayList<>();
+    for (double node : wanted) {
+      if (kept.stream().allMatch(other -> Math.abs(other - node) > least)) {
+        kept.add(node);
+      }
+    }
+    return kept.stream().mapToDouble(node -> node).sorted().toArray();
   }
 
   BeamByStiffness support(double at) {
