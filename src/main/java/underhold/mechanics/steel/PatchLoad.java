@@ -17,19 +17,30 @@ public final class PatchLoad {
 
   private PatchLoad() {}
 
-  /** Inside the beam, far from its ends, kN. */
-  public static double inside(RolledSection section, Steel steel, double bearingMetres) {
+  /**
+   * A patch load resistance with what leads to it.
+   *
+   * @param lengthMetres ly
+   * @param slenderness lambda
+   * @param reduction chi
+   * @param kilonewtons FRd
+   */
+  public record Resistance(
+      double lengthMetres, double slenderness, double reduction, double kilonewtons) {}
+
+  /** Inside the beam, far from its ends. */
+  public static Resistance inside(RolledSection section, Steel steel, double bearingMetres) {
     Require.positive("length of bearing", bearingMetres);
     double bearing = Math.min(bearingMetres, section.plates().webBetweenFlangesMetres());
     return resistance(section, steel, 6, m2 -> spread(section, bearing, m2));
   }
 
   /**
-   * At the end of the beam, kN.
+   * At the end of the beam.
    *
    * @param beyondMetres c, beam beyond the bearing
    */
-  public static double end(
+  public static Resistance end(
       RolledSection section, Steel steel, double bearingMetres, double beyondMetres) {
     Require.positive("length of bearing", bearingMetres);
     Require.notNegative("beam beyond the bearing", beyondMetres);
@@ -74,18 +85,17 @@ public final class PatchLoad {
     double of(double m2);
   }
 
-  private static double resistance(
+  private static Resistance resistance(
       RolledSection section, Steel steel, double factor, Length length) {
     RolledSection.Plates plates = section.plates();
     double relative = plates.webBetweenFlangesMetres() / plates.flangeThicknessMetres();
-    double slenderSpread = length.of(0.02 * relative * relative);
-    double lambda = slenderness(section, steel, factor, slenderSpread);
-    if (lambda > SLENDER) {
-      return force(section, steel, slenderSpread) * Math.min(1, SLENDER / lambda);
-    }
-    double stockySpread = length.of(0);
-    double stocky = slenderness(section, steel, factor, stockySpread);
-    return force(section, steel, stockySpread) * Math.min(1, SLENDER / stocky);
+    double slender = length.of(0.02 * relative * relative);
+    double spread =
+        slenderness(section, steel, factor, slender) > SLENDER ? slender : length.of(0);
+    double lambda = slenderness(section, steel, factor, spread);
+    double reduction = Math.min(1, SLENDER / lambda);
+    return new Resistance(
+        spread, lambda, reduction, reduction * force(section, steel, spread));
   }
 
   private static double force(RolledSection section, Steel steel, double spread) {

@@ -48,8 +48,8 @@ class EurocodeTest {
       "Own case: HEB400 S355: Vpl 1434 kN; patch inside, ss 200: 2168.6, end, ss 300: 2005.7")
   void shear_and_patch_load() {
     assertThat(EurocodeShear.resistance(HEB400, Steel.S355)).isCloseTo(1434, withPercentage(0.1));
-    assertThat(PatchLoad.inside(HEB400, Steel.S355, 0.2)).isCloseTo(2168.6, withPercentage(0.1));
-    assertThat(PatchLoad.end(HEB400, Steel.S355, 0.3, 0)).isCloseTo(2005.7, withPercentage(0.1));
+    assertThat(PatchLoad.inside(HEB400, Steel.S355, 0.2).kilonewtons()).isCloseTo(2168.6, withPercentage(0.1));
+    assertThat(PatchLoad.end(HEB400, Steel.S355, 0.3, 0).kilonewtons()).isCloseTo(2005.7, withPercentage(0.1));
   }
 
   @Test
@@ -68,18 +68,18 @@ class EurocodeTest {
                 edge + flange * Math.sqrt(m1)));
     double critical = 0.9 * factor * 210e6 * Math.pow(0.0135, 3) / 0.352;
     assertThat(Math.sqrt(length * 0.0135 * 235e3 / critical)).isLessThan(0.5);
-    assertThat(PatchLoad.end(HEB400, Steel.S235, 0.1, 0))
+    assertThat(PatchLoad.end(HEB400, Steel.S235, 0.1, 0).kilonewtons())
         .isCloseTo(length * 0.0135 * 235e3, withPercentage(1e-6));
-    assertThat(PatchLoad.end(HEB400, Steel.S235, 0.1, 0.1))
-        .isGreaterThan(PatchLoad.end(HEB400, Steel.S235, 0.1, 0));
+    assertThat(PatchLoad.end(HEB400, Steel.S235, 0.1, 0.1).kilonewtons())
+        .isGreaterThan(PatchLoad.end(HEB400, Steel.S235, 0.1, 0).kilonewtons());
   }
 
   @Test
   void a_patch_longer_than_the_web_is_deep_counts_only_that_depth() {
-    assertThat(PatchLoad.inside(HEB400, Steel.S355, 0.352))
-        .isCloseTo(PatchLoad.inside(HEB400, Steel.S355, 0.9), within(1e-6));
-    assertThat(PatchLoad.end(HEB400, Steel.S355, 0.352, 0))
-        .isCloseTo(PatchLoad.end(HEB400, Steel.S355, 0.9, 0), within(1e-6));
+    assertThat(PatchLoad.inside(HEB400, Steel.S355, 0.352).kilonewtons())
+        .isCloseTo(PatchLoad.inside(HEB400, Steel.S355, 0.9).kilonewtons(), within(1e-6));
+    assertThat(PatchLoad.end(HEB400, Steel.S355, 0.352, 0).kilonewtons())
+        .isCloseTo(PatchLoad.end(HEB400, Steel.S355, 0.9, 0).kilonewtons(), within(1e-6));
   }
 
   @ParameterizedTest
