@@ -45,16 +45,18 @@ final class AiscWeb {
         WebPlace.jack(site, beam, section.weightKilonewtonsPerMetre()));
   }
 
-  boolean needsStiffeners(RolledSection section, NeedleBeam beam, WebPlace place) {
+  /** J10.7 asks for them at ends that nothing else holds against rolling over (from memory). */
+  private boolean needsStiffeners(RolledSection section, NeedleBeam beam, WebPlace place) {
     return switch (site.get(BeamSettings.STIFFENERS)) {
       case "none" -> false;
-      case "as-needed" -> !bare(section, beam, place).stream().allMatch(Limb::passes);
+      case "as-needed" ->
+          place.atFreeEnd() || !bare(section, beam, place).stream().allMatch(Limb::passes);
       default -> true;
     };
   }
 
   /** The thinnest plates that serve; the thickest sold where none does. */
-  BearingStiffeners plates(RolledSection section, WebPlace place) {
+  private BearingStiffeners plates(RolledSection section, WebPlace place) {
     List<Double> sold = site.plateThicknesses();
     return sold.stream()
         .map(thickness -> BearingStiffeners.fullWidth(section, steel, thickness))

@@ -19,7 +19,7 @@ final class BillSection {
       LoadSection.Load load,
       NeedleBeam beam,
       RolledSection section,
-      double pad,
+      Pad pad,
       int timbers,
       double jack) {
     int needles = load.needles();
@@ -36,8 +36,14 @@ final class BillSection {
         "without collars, seats and packs");
     stiffeners(site, sheet, section, needles);
     if (!site.is(SupportSettings.SEAT, "pile")) {
-      sheet.quantity("pads", Amount.count(seats), "one at each seat, square");
-      sheet.quantity("width of a pad", Amount.length(pad), "timber mat, steel grillage or concrete");
+      sheet.quantity(
+          "pads",
+          Amount.count(seats),
+          pad.joined() ? "joined in one mat on each side" : "one at each seat, square");
+      sheet.quantity(
+          "area of pads",
+          Amount.area(seats * pad.area()),
+          "timber mats, steel grillages or concrete");
     }
     if (timbers > 0) {
       double layers =

@@ -94,7 +94,7 @@ final class EurocodeNeedle implements SteelCode {
   private boolean needsStiffeners(RolledSection section, WebPlace place) {
     return switch (site.get(BeamSettings.STIFFENERS)) {
       case "none" -> false;
-      case "as-needed" -> !bare(section, place).passes();
+      case "as-needed" -> place.atFreeEnd() || !bare(section, place).passes();
       default -> true;
     };
   }

@@ -13,6 +13,7 @@ import underhold.sizing.Settings;
 import underhold.sizing.Source;
 import underhold.sizing.zone.Inputs;
 import underhold.sizing.zone.LayerSoil;
+import underhold.sizing.zone.NumberInput;
 import underhold.sizing.zone.SiteFacts;
 import underhold.sizing.zone.SiteSoils;
 import underhold.sizing.zone.SoilClass;
@@ -70,7 +71,7 @@ final class NeedleFromSite {
     span();
     pickUp(row);
     seat();
-    inputs.knownOrAssumed(MOVEMENT_LIMIT);
+    inputs.knownOrAssumed(MOVEMENT_LIMIT).known(CARRIED).known(ROOM).known(CONDITION);
     return inputs.build();
   }
 
@@ -123,7 +124,9 @@ final class NeedleFromSite {
   }
 
   private void span() {
-    inputs.known(HOLE_WIDTH).known(HOLE_DEPTH).known(SEAT_SPAN);
+    inputs.known(SEAT_SPAN);
+    useful(HOLE_WIDTH);
+    useful(HOLE_DEPTH);
     if (!inputs.has(SEAT_SPAN) && !(inputs.has(HOLE_WIDTH) && inputs.has(HOLE_DEPTH))) {
       inputs.need(
           SEAT_SPAN,
@@ -138,6 +141,14 @@ final class NeedleFromSite {
             new Source("shallow seats, until good bearing is found", Basis.JUDGEMENT));
   }
 
+  /** Takes a number that the sheet can do without, where it lies in its range. */
+  private void useful(NumberInput input) {
+    facts
+        .number(input.fact())
+        .filter(given -> input.accepts(given.value()))
+        .ifPresent(given -> inputs.put(input, given));
+  }
+
   private void pickUp(boolean row) {
     inputs.knownOrAssumed(MATERIAL);
     if (row) {
@@ -147,7 +158,7 @@ final class NeedleFromSite {
           .orAssume(
               WALL_THICKNESS, THIN_WALL_METRES, new Source("a thin wall", Basis.JUDGEMENT));
     } else {
-      inputs.known(SHAFT);
+      useful(SHAFT);
     }
   }
 

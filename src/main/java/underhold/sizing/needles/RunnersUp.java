@@ -24,7 +24,7 @@ final class RunnersUp {
           sheet,
           "runner-up-" + rank,
           one,
-          "Heavier and passing, " + one.section().name() + ": governed by ");
+          "As heavy or heavier, and passing, " + one.section().name() + ": governed by ");
       rank++;
     }
   }

@@ -2,7 +2,6 @@ package underhold.sizing.needles;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import underhold.sizing.Amount;
 import underhold.sizing.HoldPoint;
 import underhold.sizing.Phrase;
@@ -16,7 +15,7 @@ final class StageSection {
   private static final String INSPECTOR = "special inspector";
   private static final String GEOTECHNICAL = "geotechnical engineer";
 
-  private static final double[] STEPS = {0.25, 0.5, 0.75, 1};
+  private static final int[] STEPS_PERCENT = {25, 50, 75, 100};
 
   /** Lift at which jacking stops, 1/16 in, m (from memory, pretest practice). */
   private static final double STOP_LIFT = 0.0015;
@@ -24,11 +23,11 @@ final class StageSection {
   private StageSection() {}
 
   static void write(
-      NeedleCase site, SheetBuilder sheet, LoadSection.Load load, NeedleBeam beam, double reaction) {
+      NeedleCase site, SheetBuilder sheet, LoadSection.Load load, NeedleBeam beam, double preload) {
     sheet.stage(survey());
     sheet.stage(seats(site));
     sheet.stage(setting(site, load));
-    sheet.stage(preload(site, load, reaction));
+    sheet.stage(preload(preload));
     sheet.stage(digging(beam));
     sheet.stage(giveBack());
   }
@@ -88,17 +87,17 @@ final class StageSection {
                 INSPECTOR)));
   }
 
-  private static Stage preload(NeedleCase site, LoadSection.Load load, double reaction) {
-    double share = site.get(SupportSettings.PRELOAD) / site.get(BeamSettings.UNCERTAINTY);
+  private static Stage preload(double preload) {
     List<Phrase> work = new ArrayList<>();
-    for (double step : STEPS) {
+    for (int percent : STEPS_PERCENT) {
       work.add(
           Phrase.of(
-              "Jack to {p} of the preload: about {j} at each most loaded seat; hold 5 to 15 min;"
-                  + " read structure, needle and seats.",
-              Map.of(
-                  "p", Amount.ratio(step),
-                  "j", Amount.force(step * share * reaction))));
+              "Jack to "
+                  + percent
+                  + " % of the preload: {j} at each jack nearest to the load, all sides together;"
+                  + " hold 5 to 15 min; read structure, needles and seats.",
+              "j",
+              Amount.force(percent / 100.0 * preload)));
     }
     work.add(
         Phrase.of(
@@ -110,13 +109,6 @@ final class StageSection {
         Phrase.of(
             "Lock off on screw, lock nut or steel shims, wedges within 3 to 6 mm (1/8 to 1/4 in)"
                 + " of the ram all the time; never leave a load on oil. Read again after 24 h."));
-    work.add(
-        Phrase.of(
-            "All jacks together carry {t} of the load to be held, {P}.",
-            "t",
-            Amount.ratio(share),
-            "P",
-            Amount.force(load.lifted() * (site.row() ? load.needles() : 1))));
     return new Stage(
         "Preload in steps",
         work,
