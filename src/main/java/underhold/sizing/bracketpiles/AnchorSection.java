@@ -119,7 +119,8 @@ final class AnchorSection {
         .with("fc", "strength of the concrete", site.amount(BracketSetting.CONCRETE_STRENGTH))
         .with("h", "embedment", embedment)
         .from(Sources.ACI_ANCHOR)
-        .note("The coefficient 17 belongs to pounds, psi and inches; the metric text converts MPa and mm.")
+        .note(
+            "The coefficient 17 belongs to pounds, psi and inches; the metric text converts MPa and mm.")
         .gives(Amount.force(one.basic()));
     double edge = site.get(BracketSetting.ANCHOR_EDGE);
     sheet
@@ -175,7 +176,10 @@ final class AnchorSection {
             "Face plate thick enough to neglect prying",
             "t = sqrt(6.66 × {T} × {b} / ({p} × {Fu}))")
         .with("T", "pull of one anchor", Amount.force(each))
-        .with("b", "from the anchor to the plate's line of bending, 1.5 diameters", Amount.thickness(lever))
+        .with(
+            "b",
+            "from the anchor to the plate's line of bending, 1.5 diameters",
+            Amount.thickness(lever))
         .with("p", "length of plate of one anchor", Amount.thickness(tributary))
         .with("Fu", "ultimate strength of the plate", site.amount(BracketSetting.PLATE_ULTIMATE))
         .from(Sources.AISC_PRYING)

@@ -27,11 +27,14 @@ final class BillSection {
         .quantity(
             "brackets",
             Amount.count(brackets),
-            whole ? "along the edge or at the column" : "for one bracket: the length of the edge is not known")
+            whole
+                ? "along the edge or at the column"
+                : "for one bracket: the length of the edge is not known")
         .quantity("piles", Amount.count(piles), "")
         .quantity(
             "proof tests",
-            Amount.count(Math.max(1, Math.ceil(piles * site.get(BracketSetting.PROOF_SHARE) - 1e-9))),
+            Amount.count(
+                Math.max(1, Math.ceil(piles * site.get(BracketSetting.PROOF_SHARE) - 1e-9))),
             "share of piles, at least one")
         .quantity("verification tests", Amount.count(1), "at least one in each bond stratum")
         .quantity(
@@ -65,6 +68,7 @@ final class BillSection {
         .time(
             "working days of eight hours, cure apart",
             Amount.count(Math.ceil((drilling + fitting) / HOURS_PER_WORKING_DAY - 1e-9)),
-            Phrase.of("one rig, one crew; below about ten piles mobilisation and tests dominate the cost"));
+            Phrase.of(
+                "one rig, one crew; below about ten piles mobilisation and tests dominate the cost"));
   }
 }

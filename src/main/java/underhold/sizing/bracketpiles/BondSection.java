@@ -16,12 +16,16 @@ final class BondSection {
 
   private BondSection() {}
 
-  /** Depth of the casing's bottom below ground: below subgrade, and where bending has died away. */
+  /**
+   * Depth of the casing's bottom below ground: below subgrade, and where bending has died away; at
+   * most half of the longest pile goes to bending.
+   */
   static double casingBottom(BracketCase site, PileTrial pile) {
-    double bySubgrade =
-        site.subgradeDepth() + site.get(BracketSetting.CASING_BELOW_SUBGRADE);
-    double byBending = site.supportDepth() + pile.springs(PileTrial.SOFT).leastLength();
-    double bottom = pile.headMoment() > 0 ? Math.max(bySubgrade, byBending) : bySubgrade;
+    double bySubgrade = site.subgradeDepth() + site.get(BracketSetting.CASING_BELOW_SUBGRADE);
+    double inGround =
+        Math.min(
+            LateralSection.leastInGround(site, pile), site.get(BracketSetting.LONGEST_PILE) / 2);
+    double bottom = Math.max(bySubgrade, site.supportDepth() + inGround);
     return Math.ceil(bottom / ROUND_METRES - 1e-9) * ROUND_METRES;
   }
 
@@ -61,7 +65,9 @@ final class BondSection {
         Sources.FHWA_BOND,
         Phrase.of(
             "Bond from {f} to {t} below ground; the pile above carries nothing, no end bearing counts. Tests decide."
-                + (beyond ? " The deepest layer is taken to reach on below {k}: prove it by a boring past the toe." : ""),
+                + (beyond
+                    ? " The deepest layer is taken to reach on below {k}: prove it by a boring past the toe."
+                    : ""),
             Map.of(
                 "f", Amount.length(casingBottom(site, pile)),
                 "t", Amount.length(toe),
@@ -93,8 +99,7 @@ final class BondSection {
         "The weight of the cone of soil that it lifts is not checked.");
   }
 
-  private static void steps(
-      String id, List<Piece> pieces, BondDemand demand, SheetBuilder sheet) {
+  private static void steps(String id, List<Piece> pieces, BondDemand demand, SheetBuilder sheet) {
     int number = 1;
     for (Piece piece : pieces) {
       if (piece.bondKilopascals() > 0) {

@@ -140,9 +140,7 @@ record BracketCase(Inputs inputs, BracketSettings settings, GroundColumn column)
 
   /** Load of one bracket, kN. */
   double load() {
-    return onColumn()
-        ? get(COLUMN_LOAD) / bracketsPerColumn()
-        : get(LINE_LOAD) * spacing();
+    return onColumn() ? get(COLUMN_LOAD) / bracketsPerColumn() : get(LINE_LOAD) * spacing();
   }
 
   double bracketsPerColumn() {

@@ -19,7 +19,8 @@ final class BracketInputs {
   static final NumberInput LINE_LOAD =
       NumberInput.of("line-load", "working line load", Amount.lineLoad(0), 0, 2000, "lineLoad");
   static final NumberInput COLUMN_LOAD =
-      NumberInput.of("column-load", "working column load", Amount.force(0), 0, 50_000, "columnLoad");
+      NumberInput.of(
+          "column-load", "working column load", Amount.force(0), 0, 50_000, "columnLoad");
   static final NumberInput WALL_LENGTH =
       NumberInput.of("wall-length", "length of edge", Amount.length(0), 0.3, 500, "wallLength");
   static final NumberInput CLEAR_SPAN =
@@ -29,7 +30,12 @@ final class BracketInputs {
           "movement-limit", "movement limit", Amount.thickness(0), 0.001, 0.075, "movementLimit");
   static final NumberInput FOUNDING_DEPTH =
       NumberInput.of(
-          "founding-depth", "depth of the footing's underside", Amount.length(0), 0, 30, "foundingDepth");
+          "founding-depth",
+          "depth of the footing's underside",
+          Amount.length(0),
+          0,
+          30,
+          "foundingDepth");
   static final NumberInput EXCAVATION =
       NumberInput.of(
           "excavation-below-footing",
@@ -39,10 +45,16 @@ final class BracketInputs {
           40,
           "excavationBelowFooting");
   static final NumberInput HEADROOM =
-      NumberInput.of("headroom", "headroom for the rig", Amount.length(0), 0.6, 30, "outsideHeadroom");
+      NumberInput.of(
+          "headroom", "headroom for the rig", Amount.length(0), 0.6, 30, "outsideHeadroom");
   static final NumberInput LOAD_OFFSET =
       NumberInput.of(
-          "load-offset", "from pile line to the line of the load", Amount.thickness(0), 0, 3, "loadOffset");
+          "load-offset",
+          "from pile line to the line of the load",
+          Amount.thickness(0),
+          0,
+          3,
+          "loadOffset");
   static final NumberInput SOIL_REACTION =
       new NumberInput(
           "soil-reaction-at-head",
@@ -100,7 +112,8 @@ final class BracketInputs {
           "",
           true);
   static final WordInput LIFE =
-      new WordInput("life", "life of the support", List.of("permanent", "temporary"), "life", "", true);
+      new WordInput(
+          "life", "life of the support", List.of("permanent", "temporary"), "life", "", true);
   static final WordInput BARED =
       new WordInput(
           "bared",
@@ -193,7 +206,11 @@ final class BracketInputs {
     String pairs =
         facts
             .word("pairedPilesPossible")
-            .map(one -> "piles in pairs or tied back are " + (one.value().equals("yes") ? "" : "not ") + "possible; ")
+            .map(
+                one ->
+                    "piles in pairs or tied back are "
+                        + (one.value().equals("yes") ? "" : "not ")
+                        + "possible; ")
             .orElse("");
     inputs.orAssume(
         PATH,
@@ -204,22 +221,32 @@ final class BracketInputs {
             Basis.JUDGEMENT));
   }
 
+  /**
+   * A pile close to the face is bared; so is one within the depth of a cut whose face nothing
+   * holds. Judgement.
+   */
   private static void bared(Inputs.Builder inputs, SiteFacts facts) {
-    facts
-        .number("gapToExcavation")
-        .ifPresent(
-            gap ->
-                inputs.put(
-                    BARED,
-                    new Given<>(
-                        gap.value() < BARING_REACH_METRES ? "yes" : "no",
-                        Origin.DERIVED,
-                        new Source(
-                            gap.value() < BARING_REACH_METRES
-                                ? "the face of the excavation is nearer than 0.6 m (2 ft) to the edge"
-                                : "the face of the excavation is 0.6 m (2 ft) or more from the edge",
-                            Basis.JUDGEMENT))));
-    inputs.orAssume(BARED, "yes", new Source("the gap to the excavation is not known", Basis.JUDGEMENT));
+    Optional<Given<Double>> gap = facts.number("gapToExcavation");
+    if (gap.isPresent()) {
+      double away = gap.get().value();
+      double depth = facts.number("excavationBelowFooting").map(Given::value).orElse(0.0);
+      boolean open =
+          facts.word("excavationWall").filter(wall -> !wall.value().equals("none")).isEmpty();
+      boolean near = away < BARING_REACH_METRES;
+      boolean slips = open && away < depth;
+      String why =
+          near
+              ? "the face of the excavation is nearer than 0.6 m (2 ft) to the edge"
+              : slips
+                  ? "no wall is known to hold the face, which is nearer than the cut is deep"
+                  : "the face of the excavation is away from the edge, and held or shallow";
+      inputs.put(
+          BARED,
+          new Given<>(
+              near || slips ? "yes" : "no", Origin.DERIVED, new Source(why, Basis.JUDGEMENT)));
+    }
+    inputs.orAssume(
+        BARED, "yes", new Source("the gap to the excavation is not known", Basis.JUDGEMENT));
   }
 
   private static void ground(Inputs.Builder inputs, GroundColumn column, BracketSettings settings) {
@@ -236,23 +263,19 @@ final class BracketInputs {
     Inputs so = inputs.build();
     double head = so.get(FOUNDING_DEPTH);
     double support = head + (so.get(BARED).equals("yes") ? so.get(EXCAVATION) : 0);
-    Optional<Given<Double>> near = PileGround.weakest(column, support, support + PileGround.HEAD_REACH);
+    Optional<Given<Double>> near =
+        PileGround.weakest(column, support, support + PileGround.HEAD_REACH);
     Optional<Given<Double>> softest = PileGround.weakest(column, support, Double.POSITIVE_INFINITY);
     double set = settings.get(BracketSetting.SOIL_REACTION);
     if (near.isEmpty() || softest.isEmpty()) {
       inputs.ask(
-          "ground",
-          "Which layers lie at the depth of the pile head?",
-          "no layer is stated there");
+          "ground", "Which layers lie at the depth of the pile head?", "no layer is stated there");
       return;
     }
     inputs.put(
         SOIL_REACTION,
         set > 0
-            ? new Given<>(
-                set,
-                Origin.SET_BY_USER,
-                BracketSetting.SOIL_REACTION.setting().source())
+            ? new Given<>(set, Origin.SET_BY_USER, BracketSetting.SOIL_REACTION.setting().source())
             : near.get());
     inputs.put(SOFTEST_REACTION, softest.get());
   }

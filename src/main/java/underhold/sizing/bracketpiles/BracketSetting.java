@@ -137,18 +137,15 @@ enum BracketSetting {
       3,
       "headroom that the rig itself needs above a casing piece, 4 to 5 ft",
       Source.statics()),
-  LONGEST_PIECE(
-      Amount.length(3.048), 0.9, 12.2, "longest casing piece, 10 ft", Source.practice()),
-  LEAST_HEADROOM(
-      Amount.length(2.2), 1.8, 6, "headroom of ordinary small rigs, 87 in", Sources.RIG),
+  LONGEST_PIECE(Amount.length(3.048), 0.9, 12.2, "longest casing piece, 10 ft", Source.practice()),
+  LEAST_HEADROOM(Amount.length(2.2), 1.8, 6, "headroom of ordinary small rigs, 87 in", Sources.RIG),
   BRACE_LEVELS(
       Amount.count(0),
       0,
       10,
       "levels at which walers brace a bared pile, evenly spaced",
       Source.judgement()),
-  K_FREE_TOP(
-      Amount.ratio(2.1), 0.65, 2.5, "K of a bared pile whose head is free", Sources.FHWA),
+  K_FREE_TOP(Amount.ratio(2.1), 0.65, 2.5, "K of a bared pile whose head is free", Sources.FHWA),
   K_HELD_TOP(
       Amount.ratio(1.0), 0.65, 2.5, "K of a bared pile that is held at both ends", Sources.FHWA),
   FIXITY_STIFF(
@@ -181,12 +178,14 @@ enum BracketSetting {
       15,
       "least casing below the base of the excavation, not counted as bond, 5 ft",
       Source.judgement()),
-  LEAST_BOND(
-      Amount.length(3.048), 0.5, 15, "least bond length, 10 ft", Source.judgement()),
-  LONGEST_PILE(
-      Amount.length(30), 5, 80, "longest pile that is still reckoned", Source.judgement()),
+  LEAST_BOND(Amount.length(3.048), 0.5, 15, "least bond length, 10 ft", Source.judgement()),
+  LONGEST_PILE(Amount.length(30), 5, 80, "longest pile that is still reckoned", Source.judgement()),
   PLATE_THICKNESS(
-      Amount.thickness(0.01905), 0.006, 0.08, "thickness of each bracket plate", Source.judgement()),
+      Amount.thickness(0.01905),
+      0.006,
+      0.08,
+      "thickness of each bracket plate",
+      Source.judgement()),
   PLATE_YIELD(
       Amount.stress(248_211), 200_000, 460_000, "yield of plates, 36 ksi", Source.practice()),
   PLATE_ULTIMATE(
@@ -226,8 +225,7 @@ enum BracketSetting {
       1_000_000,
       "yield of anchors, 55 ksi",
       Sources.ACI_ANCHOR_MEMORY),
-  ANCHOR_EMBEDMENT(
-      Amount.thickness(0.2032), 0.05, 1, "embedment of anchors", Source.judgement()),
+  ANCHOR_EMBEDMENT(Amount.thickness(0.2032), 0.05, 1, "embedment of anchors", Source.judgement()),
   ANCHOR_EDGE(
       Amount.thickness(0.2286), 0.05, 3, "distance of anchors to the edge", Source.judgement()),
   ANCHOR_SPREAD(
@@ -239,7 +237,11 @@ enum BracketSetting {
       "side of the square plate behind a through-bolt",
       Source.judgement()),
   LATERAL_FACTOR(
-      Amount.ratio(2.0), 1, 3, "factor on load for the ultimate sideways resistance", Sources.BROMS),
+      Amount.ratio(2.0),
+      1,
+      3,
+      "factor on load for the ultimate sideways resistance",
+      Sources.BROMS),
   HEAD_SIDEWAYS(
       Amount.thickness(0.0127),
       0.002,
@@ -291,7 +293,8 @@ enum BracketSetting {
       2.5,
       "verification test as a multiple of the load, 2.0 to 2.5",
       Sources.GEO_INSTITUTE),
-  PROOF_SHARE(Amount.ratio(0.05), 0, 1, "share of piles that are proof tested", Sources.GEO_INSTITUTE),
+  PROOF_SHARE(
+      Amount.ratio(0.05), 0, 1, "share of piles that are proof tested", Sources.GEO_INSTITUTE),
   PILE_TIME(
       Amount.hours(12), 2, 80, "working hours to drill and grout one pile", Source.judgement()),
   BRACKET_TIME(
@@ -303,7 +306,12 @@ enum BracketSetting {
   BracketSetting(Amount fallback, double least, double most, String label, Source source) {
     setting =
         new Setting(
-            name().toLowerCase(Locale.ROOT).replace('_', '-'), label, fallback, least, most, source);
+            name().toLowerCase(Locale.ROOT).replace('_', '-'),
+            label,
+            fallback,
+            least,
+            most,
+            source);
   }
 
   Setting setting() {

@@ -40,8 +40,7 @@ record BracketSettings(Settings all) {
           List.of("planned", "surveyed"),
           Sources.IBC_MISLOCATION);
 
-  static final Choice CASING =
-      new Choice("casing", "casing of the pile", casings(), Sources.FHWA);
+  static final Choice CASING = new Choice("casing", "casing of the pile", casings(), Sources.FHWA);
 
   static final Choice BAR = new Choice("bar", "bar of the pile", bars(), Sources.FHWA);
 

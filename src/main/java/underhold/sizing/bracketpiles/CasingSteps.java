@@ -58,7 +58,10 @@ final class CasingSteps {
             "Pc = 0.40 × {fc} × {Ag} + 0.47 × {Fy} × ({Ab} + {Ac})")
         .with("fc", "strength of the grout", site.amount(BracketSetting.GROUT_STRENGTH))
         .with("Ag", "grout inside the casing", grout)
-        .with("Fy", "least yield of casing, bar and 87 ksi", Amount.stress(fhwa.casedCompressionYield()))
+        .with(
+            "Fy",
+            "least yield of casing, bar and 87 ksi",
+            Amount.stress(fhwa.casedCompressionYield()))
         .with("Ab", "bar", bar)
         .with("Ac", "casing", casing)
         .from(Sources.FHWA_CASED)
@@ -143,7 +146,10 @@ final class CasingSteps {
         .with("fc", "strength of the grout", grout)
         .with("D", "hole", hole)
         .with("Ab", "bar " + pile.bar().name(), bar)
-        .with("Fy", "yield of the bar, at most 87 ksi", Amount.stress(pile.fhwa().barCompressionYield()))
+        .with(
+            "Fy",
+            "yield of the bar, at most 87 ksi",
+            Amount.stress(pile.fhwa().barCompressionYield()))
         .from(Sources.FHWA)
         .gives(Amount.force(fhwa));
     sheet
@@ -229,7 +235,10 @@ final class CasingSteps {
           .with("M", "moment, whole over the bare length", Amount.moment(pile.headMoment()))
           .with("S", "section modulus", Amounts.modulus(pile.casing().sectionModulus()))
           .with("Fy", "yield of the casing", site.amount(BracketSetting.CASING_YIELD))
-          .with("Fe", "amplifier stress 9.8696 E / (2.12 ks^2)", Amount.stress(pile.free().amplifierStress()))
+          .with(
+              "Fe",
+              "amplifier stress 9.8696 E / (2.12 ks^2)",
+              Amount.stress(pile.free().amplifierStress()))
           .from(Sources.FHWA)
           .gives(Amount.ratio(ratio));
     }

@@ -24,7 +24,9 @@ final class EccentricitySection {
         .step("eccentric-moment", "Moment of the eccentricity", "M = {P} × {e}")
         .with("P", "load of one bracket", load)
         .with("e", "eccentricity", e)
-        .note(Phrase.of("Path: " + site.path().label() + "." + (site.pathDecided() ? "" : " " + QUESTION)))
+        .note(
+            Phrase.of(
+                "Path: " + site.path().label() + "." + (site.pathDecided() ? "" : " " + QUESTION)))
         .gives(Amount.moment(pile.bracket().moment()));
     path(site, pile, sheet);
     sheet.check(
@@ -66,7 +68,8 @@ final class EccentricitySection {
       case PILE_HEAD ->
           "Largest e: the limit of a free bracket, and the allowed share of the casing's moment beside the load.";
       case COUPLE -> "Largest e: the allowable pull of the anchors times the arm.";
-      case PAIRED -> "Largest e: the allowable pull of the far pile's bar times the distance apart.";
+      case PAIRED ->
+          "Largest e: the allowable pull of the far pile's bar times the distance apart.";
       case TIED -> "Largest e: the casing's moment beside the load.";
     };
   }
@@ -114,7 +117,10 @@ final class EccentricitySection {
         }
         sheet
             .step("pile-share", "Moment that the pile is checked for", "Mp = {r} × {M}")
-            .with("r", "share of the pile, kp / (kp + ks)", site.amount(BracketSetting.COUPLE_PILE_SHARE))
+            .with(
+                "r",
+                "share of the pile, kp / (kp + ks)",
+                site.amount(BracketSetting.COUPLE_PILE_SHARE))
             .with("M", "moment of the eccentricity", moment)
             .from(Source.judgement())
             .note(
@@ -153,8 +159,7 @@ final class EccentricitySection {
                   "characteristic length 1/lambda of the pile in its ground, stiff case",
                   Amount.length(pile.springs(PileTrial.STIFF).characteristicLength()))
               .from(Sources.HETENYI)
-              .note(
-                  "The edge must take it at the level of the head.")
+              .note("The edge must take it at the level of the head.")
               .gives(
                   Amount.force(
                       pile.springs(PileTrial.STIFF)

@@ -140,14 +140,18 @@ final class EdgeSection {
 
   /** The casing is known by now. */
   static void writePileSpacing(BracketCase site, CasingSection casing, SheetBuilder sheet) {
-    if (site.onColumn()) {
+    boolean paired = site.path() == MomentPath.PAIRED;
+    if (site.onColumn() && !paired) {
       return;
     }
+    double apart = site.get(BracketSetting.PAIR_APART);
+    double spacing =
+        site.onColumn() ? apart : paired ? Math.min(apart, site.spacing()) : site.spacing();
     sheet.check(
         "pile-spacing",
         "Least spacing of piles, 30 in and three diameters, against theirs",
         Amount.length(PileSpacing.least(casing.outsideDiameterMetres())),
-        Amount.length(site.spacing()),
+        Amount.length(spacing),
         Sources.AASHTO_SPACING,
         "No reduction for a group along a row at this spacing; the cap stands clear of the ground.");
   }

@@ -3,7 +3,6 @@ package underhold.sizing.bracketpiles;
 import static underhold.sizing.bracketpiles.BracketInputs.*;
 
 import java.util.Map;
-import java.util.Optional;
 import underhold.mechanics.foundationbeam.BromsClay;
 import underhold.mechanics.foundationbeam.BromsSand;
 import underhold.mechanics.foundationbeam.PileOnSprings;
@@ -17,7 +16,9 @@ import underhold.sizing.Verdict;
 import underhold.sizing.zone.SoilClass;
 import underhold.sizing.zone.Stratum;
 
-/** The pile bent in the ground, at half and double stiffness; first joint; buckling in soft soil. */
+/**
+ * The pile bent in the ground, at half and double stiffness; first joint; buckling in soft soil.
+ */
 final class LateralSection {
   private static final double BUOYANCY = 9.81;
 
@@ -54,7 +55,8 @@ final class LateralSection {
         .with("E", "modulus of steel", Amount.stress(FreeLength.STEEL_MODULUS_KILOPASCALS))
         .with("OD", "outside diameter, corrosion deducted", Amounts.outside(pile.casing()))
         .with("ID", "inside diameter", Amounts.inside(pile.casing()))
-        .with("k", "soil reaction, force per length per movement", pile.site().amount(SOIL_REACTION))
+        .with(
+            "k", "soil reaction, force per length per movement", pile.site().amount(SOIL_REACTION))
         .from(Sources.HETENYI)
         .note(
             Phrase.of(
@@ -79,9 +81,15 @@ final class LateralSection {
                     + (bay ? " + {M} × {H} / ({E} × 3.1416 / 64 × ({OD}^4 - {ID}^4))" : ""))
             .with("M", "moment on the pile head", Amount.moment(pile.headMoment()))
             .with("k", "soil reaction", site.amount(SOIL_REACTION))
-            .with("lc", "characteristic length, soft case", Amount.length(soft.characteristicLength()));
+            .with(
+                "lc",
+                "characteristic length, soft case",
+                Amount.length(soft.characteristicLength()));
     if (bay) {
-      step.with("H", "bare length; with braces four thirds of a bay", Amount.length(pile.turningLength()))
+      step.with(
+              "H",
+              "bare length; with braces four thirds of a bay",
+              Amount.length(pile.turningLength()))
           .with("E", "modulus of steel", Amount.stress(FreeLength.STEEL_MODULUS_KILOPASCALS))
           .with("OD", "outside diameter, corrosion deducted", Amounts.outside(pile.casing()))
           .with("ID", "inside diameter", Amounts.inside(pile.casing()));
@@ -136,19 +144,25 @@ final class LateralSection {
 
   /** Broms: the pile must not be pushed over by its moment. */
   private static void ultimate(BracketCase site, PileTrial pile, SheetBuilder sheet) {
-    double factor = site.get(BracketSetting.LATERAL_FACTOR);
-    double moment = factor * pile.headMoment();
-    double width = pile.casing().outsideDiameterMetres();
-    Optional<Stratum> at = site.column().at(site.supportDepth());
-    double least = at.map(layer -> least(layer, moment, width)).orElse(0.0);
-    double there = embedded(site, pile);
     sheet.check(
         "sideways-resistance",
         "Least length in the ground against the factored moment, against what there is",
-        Amount.length(Math.max(least, pile.springs(PileTrial.SOFT).leastLength())),
-        Amount.length(there),
+        Amount.length(leastInGround(site, pile)),
+        Amount.length(BondSection.casingBottom(site, pile) - site.supportDepth()),
         Sources.BROMS,
-        "Greater of the ultimate length in the soil at the support and three characteristic lengths, for which the bending formulas hold. Cased length below the support counts.");
+        "Greater of the ultimate length in the soil at the support and three characteristic lengths, for which the bending formulas hold. Cased length below the support counts; the casing is carried down until it is enough.");
+  }
+
+  /** Length in the ground that the moment needs, m; 0 where no moment bends the pile. */
+  static double leastInGround(BracketCase site, PileTrial pile) {
+    if (pile.headMoment() <= 0) {
+      return 0;
+    }
+    double moment = site.get(BracketSetting.LATERAL_FACTOR) * pile.headMoment();
+    double width = pile.casing().outsideDiameterMetres();
+    double ultimate =
+        site.column().at(site.supportDepth()).map(one -> least(one, moment, width)).orElse(0.0);
+    return Math.max(ultimate, pile.springs(PileTrial.SOFT).leastLength());
   }
 
   private static double least(Stratum layer, double moment, double width) {
@@ -161,11 +175,6 @@ final class LateralSection {
     double weight = Math.max(1, layer.unitWeight().value() - BUOYANCY);
     double passive = RankinePressure.passiveCoefficient(layer.frictionAngle().value());
     return new BromsSand(weight, width, passive).leastLength(moment, 0);
-  }
-
-  /** Cased length below the support, m. */
-  static double embedded(BracketCase site, PileTrial pile) {
-    return BondSection.casingBottom(site, pile) - site.supportDepth();
   }
 
   private static void buckling(BracketCase site, PileTrial pile, SheetBuilder sheet) {

@@ -68,7 +68,9 @@ final class MovementSection {
         Verdict.FAILS,
         Source.judgement(),
         Phrase.of(
-            "Without preload {d}. " + larger + " Rotation is that of the softer case. Ground moved by the excavation itself comes on top.",
+            "Without preload {d}. "
+                + larger
+                + " Rotation is that of the softer case. Ground moved by the excavation itself comes on top.",
             "d",
             Amount.thickness(bare)));
   }
@@ -83,14 +85,21 @@ final class MovementSection {
     Amount steel = Amount.stress(FreeLength.STEEL_MODULUS_KILOPASCALS);
     double grout = PileShortening.concreteModulus(site.get(BracketSetting.GROUT_STRENGTH));
     sheet
-        .step("grout-modulus", "Modulus of the grout", "Ec = 4733 × sqrt({fc})", "Ec = 57000 × sqrt({fc})")
+        .step(
+            "grout-modulus",
+            "Modulus of the grout",
+            "Ec = 4733 × sqrt({fc})",
+            "Ec = 57000 × sqrt({fc})")
         .with("fc", "strength of the grout", site.amount(BracketSetting.GROUT_STRENGTH))
         .from(Sources.ACI_MODULUS)
         .note("In MPa; the US text in psi.")
         .gives(Amount.stress(grout));
     double cased =
         sheet
-            .step("cased-stiffness", "Axial stiffness, cased", "EA = {Es} × ({Ac} + {Ab}) + {Ec} × {Ag}")
+            .step(
+                "cased-stiffness",
+                "Axial stiffness, cased",
+                "EA = {Es} × ({Ac} + {Ab}) + {Ec} × {Ag}")
             .with("Es", "modulus of steel", steel)
             .with("Ac", "casing", Amounts.steelArea(pile.casing().area()))
             .with("Ab", "bar", bar)
@@ -120,7 +129,10 @@ final class MovementSection {
                         hole,
                         site.get(BracketSetting.GROUT_STRENGTH))));
     return sheet
-        .step("shortening", "Elastic shortening of the pile", "s = {P} × ({Lc} / {EA} + {Lb} / (2 × {EB}))")
+        .step(
+            "shortening",
+            "Elastic shortening of the pile",
+            "s = {P} × ({Lc} / {EA} + {Lb} / (2 × {EB}))")
         .with("P", "load of the pile", Amount.force(pile.axial()))
         .with("Lc", "cased length", Amount.length(casedLength))
         .with("EA", "cased stiffness", Amount.force(cased))
@@ -140,7 +152,8 @@ final class MovementSection {
     }
     double rotation = pile.rotation(PileTrial.SOFT);
     return sheet
-        .step("seat-drop", "Drop of the seat by rotation of the head, softer case", "r = {th} × {e}")
+        .step(
+            "seat-drop", "Drop of the seat by rotation of the head, softer case", "r = {th} × {e}")
         .with("th", "rotation of the head, radians", Amount.ratio(rotation))
         .with("e", "eccentricity", Amount.thickness(pile.eccentricity()))
         .gives(Amount.thickness(pile.bracket().seatDrop(rotation)));

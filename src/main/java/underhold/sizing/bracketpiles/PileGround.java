@@ -64,7 +64,8 @@ final class PileGround {
 
   /** Sideways stiffness of a layer, kPa. */
   static Given<Double> stiffness(Stratum layer) {
-    Source why = new Source(layer.name() + "; " + Sources.FHWA_STIFFNESS.citation(), Basis.FROM_MEMORY);
+    Source why =
+        new Source(layer.name() + "; " + Sources.FHWA_STIFFNESS.citation(), Basis.FROM_MEMORY);
     if (layer.soil().clay()) {
       Given<Double> strength = layer.undrainedStrength();
       double k = CLAY_FACTOR * strength.value();
@@ -111,8 +112,7 @@ final class PileGround {
    * @param from depth below ground at which bond begins
    * @param limit depth of the deepest toe
    */
-  static List<Piece> bondLength(
-      GroundColumn column, double from, double limit, BondDemand demand) {
+  static List<Piece> bondLength(GroundColumn column, double from, double limit, BondDemand demand) {
     List<Piece> pieces = new ArrayList<>();
     double load = demand.load();
     double least = demand.leastLength();
@@ -146,14 +146,21 @@ final class PileGround {
    * @param share where in the table's range
    */
   record BondDemand(
-      double load, double leastLength, double hole, double safety, Grouting grouting, double share) {
+      double load,
+      double leastLength,
+      double hole,
+      double safety,
+      Grouting grouting,
+      double share) {
 
     /** What the pieces carry, kN. */
     double capacity(List<Piece> pieces) {
       return pieces.stream()
           .filter(one -> one.bondKilopascals() > 0)
           .mapToDouble(
-              one -> new BondZone(one.bondKilopascals(), hole, safety).allowableLoad(one.lengthMetres()))
+              one ->
+                  new BondZone(one.bondKilopascals(), hole, safety)
+                      .allowableLoad(one.lengthMetres()))
           .sum();
     }
   }

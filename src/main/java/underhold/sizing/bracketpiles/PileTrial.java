@@ -48,9 +48,7 @@ record PileTrial(BracketCase site, CasingSection gross) {
    */
   static PileTrial choose(BracketCase site) {
     List<PileTrial> all =
-        site.settings().casingsToTry().stream()
-            .map(casing -> new PileTrial(site, casing))
-            .toList();
+        site.settings().casingsToTry().stream().map(casing -> new PileTrial(site, casing)).toList();
     return first(all, pile -> pile.strong() && pile.withinEccentricity())
         .or(() -> first(all, PileTrial::strong))
         .orElseGet(
@@ -131,8 +129,7 @@ record PileTrial(BracketCase site, CasingSection gross) {
   /** Free length with fixity below it, m. */
   double freeLength() {
     return site.bareBay()
-        + site.get(
-            site.softHead() ? BracketSetting.FIXITY_SOFT : BracketSetting.FIXITY_STIFF);
+        + site.get(site.softHead() ? BracketSetting.FIXITY_SOFT : BracketSetting.FIXITY_STIFF);
   }
 
   double lengthFactor() {
@@ -192,9 +189,7 @@ record PileTrial(BracketCase site, CasingSection gross) {
 
   /** Sideways movement of the head, m. */
   double sideways(double factor) {
-    return heldByEdge()
-        ? 0
-        : springs(factor).freeTopDeflection(headMoment(), turningLength());
+    return heldByEdge() ? 0 : springs(factor).freeTopDeflection(headMoment(), turningLength());
   }
 
   /** Length of one casing piece, m. */

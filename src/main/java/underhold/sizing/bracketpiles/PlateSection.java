@@ -63,8 +63,7 @@ final class PlateSection {
 
   /** Leg to order, m. */
   private double leg(double depth) {
-    double thinner =
-        Math.min(pile.gross().wallMetres(), site.get(BracketSetting.PLATE_THICKNESS));
+    double thinner = Math.min(pile.gross().wallMetres(), site.get(BracketSetting.PLATE_THICKNESS));
     return Math.max(
         FilletWeld.smallestLeg(thinner),
         FilletWeld.E70.orderedLegFor(weld(depth).outOfPlane(load, moment)));
@@ -113,7 +112,10 @@ final class PlateSection {
         Sources.AISC_PLATE,
         "The full moment P e is taken at the weld, on the safe side.");
     sheet
-        .step("plate-shear", "Allowable shear of the two plates", "Va = 0.6 × {Fy} × 2 × {t} × {d} / 1.5")
+        .step(
+            "plate-shear",
+            "Allowable shear of the two plates",
+            "Va = 0.6 × {Fy} × 2 × {t} × {d} / 1.5")
         .with("Fy", "yield of plates", site.amount(BracketSetting.PLATE_YIELD))
         .with("t", "thickness of one plate", site.amount(BracketSetting.PLATE_THICKNESS))
         .with("d", "depth of the plates", Amount.thickness(depth))
@@ -153,7 +155,10 @@ final class PlateSection {
                 "weld-strength",
                 "Allowable force per length of the fillet, E70",
                 "fa = 0.6 × {F} × 0.707 × {a} / 2")
-            .with("F", "strength of the electrode", Amount.stress(FilletWeld.E70.electrodeKilopascals()))
+            .with(
+                "F",
+                "strength of the electrode",
+                Amount.stress(FilletWeld.E70.electrodeKilopascals()))
             .with("a", "leg ordered", Amount.thickness(leg))
             .from(Sources.AISC_WELD)
             .gives(Amounts.weldForce(FilletWeld.E70.allowable(leg)));

@@ -84,8 +84,14 @@ final class SeatSection {
     double apart = pile.gross().outsideDiameterMetres();
     double overhang = Math.max(apart, length - apart) / 2;
     sheet
-        .step("seat-plate", "Thickness of the seat plate or spreader", "t = {n} × sqrt(2 × {q} × 1.67 / {Fy})")
-        .with("n", "overhang past the bracket's plates, or half of the distance between them", Amount.thickness(overhang))
+        .step(
+            "seat-plate",
+            "Thickness of the seat plate or spreader",
+            "t = {n} × sqrt(2 × {q} × 1.67 / {Fy})")
+        .with(
+            "n",
+            "overhang past the bracket's plates, or half of the distance between them",
+            Amount.thickness(overhang))
         .with("q", "greatest pressure", Amount.stress(pressure))
         .with("Fy", "yield of the plate", site.amount(BracketSetting.PLATE_YIELD))
         .from(Sources.AISC_BASE)

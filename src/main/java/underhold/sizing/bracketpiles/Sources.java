@@ -6,7 +6,8 @@ import underhold.sizing.Source;
 /** The sources that the sheet of bracket piles cites. */
 final class Sources {
   static final Source FHWA_CASED =
-      Source.published("FHWA NHI-05-039, Micropile Design and Construction, 2005, p. 5-13 and 5-14");
+      Source.published(
+          "FHWA NHI-05-039, Micropile Design and Construction, 2005, p. 5-13 and 5-14");
   static final Source FHWA =
       Source.memory("FHWA NHI-05-039, Micropile Design and Construction, 2005, chapter 5");
   static final Source FHWA_BOND = Source.memory("FHWA NHI-05-039, 2005, Table 5-3");
@@ -17,7 +18,8 @@ final class Sources {
   static final Source IBC_MISLOCATION =
       Source.memory("International Building Code 2018, 1810.3.1.3, 3 in of mislocation");
   static final Source IBC_FIXITY =
-      Source.memory("International Building Code 2018, 1810.2.1, 5 ft into stiff, 10 ft into soft soil");
+      Source.memory(
+          "International Building Code 2018, 1810.2.1, 5 ft into stiff, 10 ft into soft soil");
   static final Source IBC_CONCRETE =
       Source.standard("International Building Code 2018, 1810.3.10.1, 1810.3.10.2 and 1810.4.10");
   static final Source HETENYI = Source.memory("Hetenyi, Beams on Elastic Foundation, 1946");
@@ -27,7 +29,8 @@ final class Sources {
   static final Source AISC_PLATE = Source.memory("AISC 360-16, F11 and J4.2");
   static final Source AISC_WELD = Source.memory("AISC 360-16, J2.4, Tables J2.4 and J2.5");
   static final Source WELD_METHOD =
-      Source.published("published chapter on eccentrically loaded welded connections, elastic method");
+      Source.published(
+          "published chapter on eccentrically loaded welded connections, elastic method");
   static final Source AISC_PRYING = Source.memory("AISC Manual, part 9, prying");
   static final Source AISC_BASE = Source.memory("AISC Manual, base plates");
   static final Source ACI_ANCHOR =
@@ -42,9 +45,11 @@ final class Sources {
   static final Source CITY_TEST =
       Source.published("City of Everett, contract page on micropile proof tests");
   static final Source TOMLINSON =
-      Source.published("Tomlinson, Pile Design and Construction Practice, p. 438 and 439, bracket piles");
+      Source.published(
+          "Tomlinson, Pile Design and Construction Practice, p. 438 and 439, bracket piles");
   static final Source RIG =
-      new Source("trade journal on drilling in limited access, rigs down to 87 in", Basis.COMMON_PRACTICE);
+      new Source(
+          "trade journal on drilling in limited access, rigs down to 87 in", Basis.COMMON_PRACTICE);
   static final Source CONTRACTOR = new Source("contractor practice", Basis.COMMON_PRACTICE);
   static final Source UFC = Source.memory("UFC 3-220-20, sideways movement of pile heads");
   static final Source EDGE_SPAN =

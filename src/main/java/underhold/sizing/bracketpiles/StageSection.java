@@ -24,10 +24,14 @@ final class StageSection {
         stage(
             "Before drilling",
             List.of(
-                Phrase.of("Survey the structure and its cracks; set level points at every bracket and sideways targets at the edge; read until steady."),
-                Phrase.of("Expose the edge at each seat; core or sound it; find services on the pile line."),
+                Phrase.of(
+                    "Survey the structure and its cracks; set level points at every bracket and sideways targets at the edge; read until steady."),
+                Phrase.of(
+                    "Expose the edge at each seat; core or sound it; find services on the pile line."),
                 Phrase.of("Verification test on a sacrificial pile in each bond stratum.")),
-            hold("The edge, who carries the moment, the load and the bond are as assumed", ENGINEER)));
+            hold(
+                "The edge, who carries the moment, the load and the bond are as assumed",
+                ENGINEER)));
     sheet.stage(
         stage(
             "Install",
@@ -36,32 +40,54 @@ final class StageSection {
                     "Drill and grout from the surface, no two fresh piles side by side; first threaded joint {d} below the bracket, marked on each pile.",
                     "d",
                     Amount.length(pile.jointDepth())),
-                Phrase.of("Survey each pile: place within {m}, plumb within 2 %; reckon the eccentricity anew from what was built.", "m", Amount.thickness(0.0254))),
-            hold("As-built eccentricity is within the design, or the design was changed", ENGINEER)));
+                Phrase.of(
+                    "Survey each pile: place within {m}, plumb within 2 %; reckon the eccentricity anew from what was built.",
+                    "m", Amount.thickness(0.0254))),
+            hold(
+                "As-built eccentricity is within the design, or the design was changed",
+                ENGINEER)));
     sheet.stage(
         stage(
             "Cure and test",
             List.of(
-                Phrase.of("Wait {c} and until the grout has reached its strength.", "c", site.amount(BracketSetting.CURE)),
+                Phrase.of(
+                    "Wait {c} and until the grout has reached its strength.",
+                    "c",
+                    site.amount(BracketSetting.CURE)),
                 TestSection.proof(site)),
-            hold("Tests accepted: creep, slope at most 0.025 in/kip (0.14 mm/kN), movement", GEOTECHNICAL)));
+            hold(
+                "Tests accepted: creep, slope at most 0.025 in/kip (0.14 mm/kN), movement",
+                GEOTECHNICAL)));
     sheet.stage(
-        stage("Brackets", brackets(site), hold("Welds and anchors inspected; seats full", WELDING)));
-    sheet.stage(stage("Preload", preload(site), hold("All brackets locked off, readings steady for a day, nothing lifted", ENGINEER)));
+        stage(
+            "Brackets", brackets(site), hold("Welds and anchors inspected; seats full", WELDING)));
+    sheet.stage(
+        stage(
+            "Preload",
+            preload(site),
+            hold("All brackets locked off, readings steady for a day, nothing lifted", ENGINEER)));
     sheet.stage(
         stage(
             "Dig",
             dig(site),
-            hold("Before each lift: readings within limits, shims tight, braces of the lift above carry", ENGINEER)));
+            hold(
+                "Before each lift: readings within limits, shims tight, braces of the lift above carry",
+                ENGINEER)));
   }
 
   private static List<Phrase> brackets(BracketCase site) {
     List<Phrase> work = new ArrayList<>();
     work.add(
         site.onColumn()
-            ? Phrase.of("Expose one side of the column's footing at a time, fit its bracket, close it before the next.")
-            : Phrase.of("Expose the underside in bays no longer than {s}, never two next to each other; fit and shim the bracket before the next bay.", "s", Amount.length(site.spacing())));
-    work.add(Phrase.of("Weld sleeve and plates; seat on dry pack or non-shrink grout of 50 to 75 mm (2 to 3 in), shims over the full width."));
+            ? Phrase.of(
+                "Expose one side of the column's footing at a time, fit its bracket, close it before the next.")
+            : Phrase.of(
+                "Expose the underside in bays no longer than {s}, never two next to each other; fit and shim the bracket before the next bay.",
+                "s",
+                Amount.length(site.spacing())));
+    work.add(
+        Phrase.of(
+            "Weld sleeve and plates; seat on dry pack or non-shrink grout of 50 to 75 mm (2 to 3 in), shims over the full width."));
     if (site.path() == MomentPath.COUPLE) {
       work.add(Phrase.of("Drill and set the anchors, prove a sample by pulling."));
     }
@@ -87,7 +113,10 @@ final class StageSection {
             site.amount(BracketSetting.LIFT_LIMIT),
             "h",
             site.amount(BracketSetting.HEAD_SIDEWAYS)),
-        Phrase.of("Shim, weld the shims, release; expect {l} to be lost. Read again after a day and re-level.", "l", site.amount(BracketSetting.LOCK_OFF)));
+        Phrase.of(
+            "Shim, weld the shims, release; expect {l} to be lost. Read again after a day and re-level.",
+            "l",
+            site.amount(BracketSetting.LOCK_OFF)));
   }
 
   private static List<Phrase> dig(BracketCase site) {
@@ -96,8 +125,14 @@ final class StageSection {
     if (site.bareLength() > 0) {
       work.add(
           site.braceLevels() > 0
-              ? Phrase.of("No pile stands bare for more than {b} below a waler that carries.", "b", Amount.length(site.bareBay()))
-              : Phrase.of("The piles stand bare over {b} without braces.", "b", Amount.length(site.bareLength())));
+              ? Phrase.of(
+                  "No pile stands bare for more than {b} below a waler that carries.",
+                  "b",
+                  Amount.length(site.bareBay()))
+              : Phrase.of(
+                  "The piles stand bare over {b} without braces.",
+                  "b",
+                  Amount.length(site.bareLength())));
     }
     work.add(
         Phrase.of(

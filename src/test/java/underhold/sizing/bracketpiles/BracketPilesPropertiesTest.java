@@ -15,7 +15,15 @@ import underhold.sizing.StepProof;
 class BracketPilesPropertiesTest {
   private static final String EDGE = BracketSites.text();
   private static final String[] SOILS = {
-    "rock", "cemented-sand", "dense-gravel", "dense-sand", "loose-sand", "silt", "soft-clay", "fill", "peat"
+    "rock",
+    "cemented-sand",
+    "dense-gravel",
+    "dense-sand",
+    "loose-sand",
+    "silt",
+    "soft-clay",
+    "fill",
+    "peat"
   };
   private static final String[] PATHS = {"undecided", "pile-head", "couple", "paired", "tied"};
   private static final String[] FOOTINGS = {"strong-concrete", "plain-concrete", "rubble"};
@@ -41,8 +49,7 @@ class BracketPilesPropertiesTest {
         site(load, gap, depth, strength)
             .replace("dense-sand", SOILS[soil])
             .replace("strong-concrete", FOOTINGS[footing]);
-    Sheet sheet =
-        BracketSites.size(text, "moment-path=" + PATHS[path], "brace-levels=" + braces);
+    Sheet sheet = BracketSites.size(text, "moment-path=" + PATHS[path], "brace-levels=" + braces);
     StepProof.redo(sheet);
     for (UnitSystem system : UnitSystem.values()) {
       assertThat(String.join("\n", SheetText.lines(sheet, system)))
@@ -66,7 +73,12 @@ class BracketPilesPropertiesTest {
     Sheet more = BracketSites.size(site(load * times, gap, 3.5, 90), settings);
     for (String id :
         new String[] {
-          "bracket-load", "cased-compression", "casing-combined", "casing-joint", "pile-bond", "bracket-plate"
+          "bracket-load",
+          "cased-compression",
+          "casing-combined",
+          "casing-joint",
+          "pile-bond",
+          "bracket-plate"
         }) {
       assertThat(more.check(id).orElseThrow().demand().si())
           .as(id)

@@ -22,8 +22,7 @@ final class BracketSites {
   static String text() {
     try {
       return java.nio.file.Files.readString(
-          Path.of(
-              "src/test/resources/underhold/sizing/bracketpiles/own-platform-edge.site.json"));
+          Path.of("src/test/resources/underhold/sizing/bracketpiles/own-platform-edge.site.json"));
     } catch (java.io.IOException e) {
       throw new java.io.UncheckedIOException(e);
     }
