@@ -3,6 +3,7 @@ package underhold.consult;
 import java.util.List;
 import java.util.Optional;
 import underhold.quantity.UnitSystem;
+import underhold.sizing.Choice;
 import underhold.sizing.Setting;
 import underhold.sizing.Source;
 
@@ -27,6 +28,11 @@ public record SettingHelp(
   static SettingHelp of(Setting setting) {
     return new SettingHelp(
         setting.name(), setting.label(), Optional.of(setting), List.of(), setting.source());
+  }
+
+  static SettingHelp of(Choice choice) {
+    return new SettingHelp(
+        choice.name(), choice.label(), Optional.empty(), choice.words(), choice.source());
   }
 
   /** The default, as a person reads it. */

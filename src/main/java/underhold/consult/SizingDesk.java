@@ -1,25 +1,26 @@
 package underhold.consult;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import underhold.advice.SupportOption;
+import underhold.site.FactView;
 import underhold.site.GroundProfile;
 import underhold.site.Site;
+import underhold.sizing.SettingTable;
 import underhold.sizing.Sheet;
-import underhold.sizing.pits.PitsFromSite;
-import underhold.sizing.pits.PitsSetting;
-import underhold.sizing.pits.PitsSettings;
-import underhold.sizing.pits.PitsSizing;
+import underhold.sizing.SizingMethod;
+import underhold.sizing.pits.PitsMethod;
 
 /**
  * Sizes a chosen option in a zone, from the site's facts and ground. Where there is no calculation
  * for an option it says so and gives no number.
  */
 public final class SizingDesk {
+  private static final Map<SupportOption, SizingMethod> METHODS =
+      Map.of(SupportOption.PITS, new PitsMethod());
 
   /**
    * Sizes an option in a zone.
@@ -30,49 +31,17 @@ public final class SizingDesk {
    * @param settings NAME=VALUE, each in place of the site's own or the default
    */
   public Sized size(Site site, ZoneAdvice advice, SupportOption option, List<String> settings) {
-    return switch (option) {
-      case PITS -> pits(site, advice, settings);
-      case NEEDLES, DRILLED_PILES, BRACKET_PILES, EDGE_PITS ->
-          new Sized.NotThere(
-              option,
-              "There is no calculation sheet for "
-                  + option.label()
-                  + " yet. Nothing was sized: an engineer must size them.");
-      case MONITOR ->
-          new Sized.NotThere(
-              option,
-              "There is nothing to size: to protect and monitor is a plan of readings, limits and actions, not a structure."
-                  + " The advice lists what it requires.");
-      case REFER ->
-          new Sized.NotThere(
-              option,
-              "There is nothing to size: a specialist decides what is built. The advice lists why and what to hand over.");
-    };
-  }
-
-  /** The settings of an option; none where there is no calculation for it. */
-  public List<SettingHelp> settings(SupportOption option) {
-    if (option != SupportOption.PITS) {
-      return List.of();
+    SizingMethod method = METHODS.get(option);
+    if (method == null) {
+      return new Sized.NotThere(
+          option,
+          option == SupportOption.REFER
+              ? "There is nothing to size: a specialist decides what is built. The advice lists why and what to hand over."
+              : "There is no calculation sheet for " + option.label() + " yet. Nothing was sized.");
     }
-    return Stream.concat(
-            Arrays.stream(PitsSetting.values()).map(one -> SettingHelp.of(one.setting())),
-            Stream.of(timber()))
-        .toList();
-  }
-
-  private static SettingHelp timber() {
-    return new SettingHelp(
-        PitsSettings.TIMBER,
-        PitsSettings.TIMBER_LABEL,
-        Optional.empty(),
-        PitsSettings.timbers(),
-        PitsSettings.TIMBER_SOURCE);
-  }
-
-  private static Sized pits(Site site, ZoneAdvice advice, List<String> settings) {
-    PitsSettings.Read filed = PitsSettings.parse(filed(site));
-    PitsSettings.Read read = PitsSettings.parse(words(site, settings));
+    SettingTable table = method.settings();
+    SettingTable.Read filed = table.parse(filed(site, method));
+    SettingTable.Read read = table.parse(words(site, method, settings));
     List<String> problems = new ArrayList<>();
     for (String problem : read.problems()) {
       boolean inFile = filed.problems().contains(problem);
@@ -81,22 +50,48 @@ public final class SizingDesk {
     if (!problems.isEmpty()) {
       return new Sized.BadSettings(problems);
     }
-    Sheet sheet = PitsFromSite.size(advice.view(), ground(site, advice.name()), read.settings());
+    Sheet sheet = method.size(advice.view(), ground(site, advice.name()), read.settings());
     return new Sized.Done(
-        StandingCaution.of(advice.ranking().of(SupportOption.PITS))
-            .map(sheet::withFirst)
-            .orElse(sheet));
+        StandingCaution.of(advice.ranking().of(option)).map(sheet::withFirst).orElse(sheet));
+  }
+
+  /**
+   * The sheet of an option with the site's own settings, for its checks alone; empty where there is
+   * no calculation or the file's settings cannot be used.
+   */
+  public Optional<Sheet> quick(Site site, String zone, FactView facts, SupportOption option) {
+    SizingMethod method = METHODS.get(option);
+    if (method == null) {
+      return Optional.empty();
+    }
+    SettingTable.Read read = method.settings().parse(filed(site, method));
+    return read.problems().isEmpty()
+        ? Optional.of(method.size(facts, ground(site, zone), read.settings()))
+        : Optional.empty();
+  }
+
+  /** The settings of an option; none where there is no calculation for it. */
+  public List<SettingHelp> settings(SupportOption option) {
+    SizingMethod method = METHODS.get(option);
+    if (method == null) {
+      return List.of();
+    }
+    SettingTable table = method.settings();
+    return Stream.concat(
+            table.numbers().stream().map(SettingHelp::of),
+            table.choices().stream().map(SettingHelp::of))
+        .toList();
   }
 
   /** The file's settings, then those given, so that the later word holds. */
-  private static List<String> words(Site site, List<String> given) {
-    List<String> words = new ArrayList<>(filed(site));
+  private static List<String> words(Site site, SizingMethod method, List<String> given) {
+    List<String> words = new ArrayList<>(filed(site, method));
     words.addAll(given);
     return words;
   }
 
-  private static List<String> filed(Site site) {
-    return site.sizing().getOrDefault(PitsSizing.METHOD, Map.of()).entrySet().stream()
+  private static List<String> filed(Site site, SizingMethod method) {
+    return site.sizing().getOrDefault(method.id(), Map.of()).entrySet().stream()
         .map(entry -> entry.getKey() + "=" + entry.getValue())
         .toList();
   }

@@ -18,6 +18,7 @@ import underhold.sizing.Phrase;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.Source;
 import underhold.sizing.Verdict;
+import underhold.sizing.zone.SoilClass;
 
 /** Bearing and settlement at the pit base, and of the soil between open pits. */
 final class BaseSection {

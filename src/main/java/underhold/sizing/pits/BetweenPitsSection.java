@@ -7,6 +7,7 @@ import underhold.sizing.Amount;
 import underhold.sizing.Phrase;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.Verdict;
+import underhold.sizing.zone.SoilClass;
 
 /** Bearing of the soil under the footing between open pits. */
 final class BetweenPitsSection {

@@ -7,6 +7,7 @@ import underhold.sizing.Amount;
 import underhold.sizing.Phrase;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.Source;
+import underhold.sizing.zone.SoilClass;
 
 /** Hazards, who decides, and what the sheet leaves out. */
 final class CautionSection {

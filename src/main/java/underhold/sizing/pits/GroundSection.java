@@ -16,6 +16,7 @@ import underhold.sizing.Phrase;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.Source;
 import underhold.sizing.Verdict;
+import underhold.sizing.zone.SoilClass;
 
 /** Water, piping, heave and standing time. */
 final class GroundSection {

@@ -3,7 +3,6 @@ package underhold.sizing.pits;
 import java.util.Locale;
 import java.util.Optional;
 import underhold.sizing.Given;
-import underhold.sizing.Origin;
 import underhold.sizing.SheetBuilder;
 
 /** Writes what goes in, with its origin. */
@@ -47,7 +46,7 @@ final class InputSection {
         "lateral stability of the wall verified",
         site.lateralStabilityVerified,
         yes(site.lateralStabilityVerified.value()));
-    settings(site.settings(), sheet);
+    site.settings().all().write(sheet);
   }
 
   /** Only what is known, where essential inputs are missing. */
@@ -68,24 +67,6 @@ final class InputSection {
     known(sheet, "base-soil", "soil below the pit base", input.baseSoil());
     known(sheet, "stand-up", "time a face stands", input.standUp());
     known(sheet, "osha-type", "OSHA soil type", input.oshaType());
-  }
-
-  private static void settings(PitsSettings settings, SheetBuilder sheet) {
-    for (PitsSetting one : PitsSetting.values()) {
-      Origin origin = settings.changed().containsKey(one) ? Origin.SET_BY_USER : Origin.DEFAULT;
-      sheet.input(
-          one.setting().name(),
-          one.setting().label(),
-          settings.amount(one),
-          origin,
-          one.setting().source());
-    }
-    sheet.input(
-        PitsSettings.TIMBER,
-        PitsSettings.TIMBER_LABEL,
-        settings.timber(),
-        settings.defaultTimber() ? Origin.DEFAULT : Origin.SET_BY_USER,
-        PitsSettings.TIMBER_SOURCE);
   }
 
   private static void words(

@@ -15,6 +15,7 @@ import underhold.sizing.MissingInput;
 import underhold.sizing.Origin;
 import underhold.sizing.Source;
 import underhold.sizing.Verdict;
+import underhold.sizing.zone.SoilClass;
 
 /** The input with every gap filled, each value with its origin. */
 final class PitsCase {

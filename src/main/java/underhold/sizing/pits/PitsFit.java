@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import underhold.sizing.MissingInput;
+import underhold.sizing.zone.SiteFacts;
 
 /** Whether the sheet for pits under a wall fits a zone at all. */
 final class PitsFit {

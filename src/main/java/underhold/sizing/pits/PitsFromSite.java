@@ -18,6 +18,7 @@ import underhold.sizing.Origin;
 import underhold.sizing.Phrase;
 import underhold.sizing.Sheet;
 import underhold.sizing.Source;
+import underhold.sizing.zone.SiteFacts;
 
 /**
  * Sizes pits from the facts and the ground of a zone.

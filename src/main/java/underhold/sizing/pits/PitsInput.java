@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import underhold.mechanics.timber.SheetingSoil;
 import underhold.sizing.Given;
+import underhold.sizing.zone.SoilClass;
 
 /**
  * What is known of the site. Everything may be left out: what the sizing cannot do without is asked

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import underhold.mechanics.timber.SheetingSoil;
 import underhold.sizing.Given;
+import underhold.sizing.zone.SoilClass;
 
 /** Fills a {@link PitsInput} fact by fact. */
 public final class PitsInputBuilder {

@@ -1,7 +1,6 @@
 package underhold.sizing.pits;
 
 import java.util.Locale;
-import java.util.Optional;
 import underhold.sizing.Amount;
 import underhold.sizing.Setting;
 import underhold.sizing.Source;
@@ -314,16 +313,5 @@ public enum PitsSetting {
   /** The setting. */
   public Setting setting() {
     return setting;
-  }
-
-  /** The setting of that name; "widestPit", as site files write names, serves as well. */
-  public static Optional<PitsSetting> named(String name) {
-    String plain = SettingNames.plain(name);
-    for (PitsSetting one : values()) {
-      if (SettingNames.plain(one.setting.name()).equals(plain)) {
-        return Optional.of(one);
-      }
-    }
-    return Optional.empty();
   }
 }

@@ -44,7 +44,7 @@ public final class PitsSizing {
       InputSection.writeKnown(input, sheet);
       return sheet.missing(missing).build();
     }
-    return AssumedInputs.referred(input, one -> reckon(PitsCase.of(one, settings)));
+    return PitsAssumptions.referred(input, one -> reckon(PitsCase.of(one, settings)));
   }
 
   private static Sheet reckon(PitsCase site) {

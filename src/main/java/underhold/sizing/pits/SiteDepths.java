@@ -5,6 +5,7 @@ import underhold.sizing.Basis;
 import underhold.sizing.Given;
 import underhold.sizing.Origin;
 import underhold.sizing.Source;
+import underhold.sizing.zone.SiteFacts;
 
 /**
  * How deep the pits of a zone go and how ground water stands to them.

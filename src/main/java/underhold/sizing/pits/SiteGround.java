@@ -12,6 +12,9 @@ import underhold.sizing.Basis;
 import underhold.sizing.Given;
 import underhold.sizing.Origin;
 import underhold.sizing.Source;
+import underhold.sizing.zone.LayerSoil;
+import underhold.sizing.zone.SiteFacts;
+import underhold.sizing.zone.SiteSoils;
 
 /**
  * The soil at the faces and below the base of the pits.

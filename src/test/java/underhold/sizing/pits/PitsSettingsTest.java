@@ -52,7 +52,7 @@ class PitsSettingsTest {
               Basis basis = one.setting().source().basis();
               assertThat(named || basis == Basis.JUDGEMENT || basis == Basis.COMMON_PRACTICE)
                   .isTrue();
-              assertThat(PitsSetting.named(one.setting().name())).contains(one);
+              assertThat(PitsSettings.TABLE.number(one.setting().name())).contains(one.setting());
             });
   }
 

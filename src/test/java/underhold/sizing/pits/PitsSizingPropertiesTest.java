@@ -13,6 +13,7 @@ import underhold.sizing.SheetText;
 import underhold.sizing.StepProof;
 import underhold.sizing.pits.order.DiggingPlan;
 import underhold.sizing.pits.order.PlanChecker;
+import underhold.sizing.zone.SoilClass;
 
 /** Invariants over many sites; own cases throughout. */
 class PitsSizingPropertiesTest {

@@ -19,6 +19,7 @@ import underhold.sizing.StepProof;
 import underhold.sizing.Verdict;
 import underhold.sizing.pits.order.DiggingPlan;
 import underhold.sizing.pits.order.PlanChecker;
+import underhold.sizing.zone.SoilClass;
 
 class PitsSizingTest {
   private static final double FOOT = 0.3048;

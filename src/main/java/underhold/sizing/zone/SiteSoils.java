@@ -1,10 +1,10 @@
-package underhold.sizing.pits;
+package underhold.sizing.zone;
 
 import java.util.Map;
 import java.util.Optional;
 
 /** The site's soil classes as the classes of the sizing; judgement, the weaker where in doubt. */
-final class SiteSoils {
+public final class SiteSoils {
   private static final Map<String, SoilClass> CLASSES =
       Map.ofEntries(
           Map.entry("rock", SoilClass.ROCK),
@@ -32,11 +32,11 @@ final class SiteSoils {
 
   private SiteSoils() {}
 
-  static Optional<SoilClass> soil(String word) {
+  public static Optional<SoilClass> soil(String word) {
     return Optional.ofNullable(CLASSES.get(word));
   }
 
-  static Optional<SoilClass> bearing(String word) {
+  public static Optional<SoilClass> bearing(String word) {
     return Optional.ofNullable(BEARING.get(word));
   }
 }

@@ -12,10 +12,10 @@ import underhold.mechanics.timber.SheetingSoil;
 import underhold.sizing.Check;
 import underhold.sizing.Given;
 import underhold.sizing.Origin;
-import underhold.sizing.Phrase;
 import underhold.sizing.Sheet;
 import underhold.sizing.SheetInput;
-import underhold.sizing.Verdict;
+import underhold.sizing.zone.AssumedInputs;
+import underhold.sizing.zone.SoilClass;
 
 /**
  * Sees to it that no check passes on a value that nobody stated: a check that moves when an assumed
@@ -26,7 +26,7 @@ import underhold.sizing.Verdict;
  * count: the surcharge, free ends, a light soil below the base, poor condition, no bracing, no
  * proof of lateral stability. Judgement.
  */
-final class AssumedInputs {
+final class PitsAssumptions {
   private static final Set<String> UNFAVOURABLE =
       Set.of(
           PitsFact.SURCHARGE.id(),
@@ -42,7 +42,7 @@ final class AssumedInputs {
   private final Function<PitsInput, Sheet> method;
   private final Sheet sheet;
 
-  private AssumedInputs(PitsInput input, Function<PitsInput, Sheet> method) {
+  private PitsAssumptions(PitsInput input, Function<PitsInput, Sheet> method) {
     this.input = input;
     this.method = method;
     this.sheet = method.apply(input);
@@ -55,7 +55,7 @@ final class AssumedInputs {
    * @param method sizes an input
    */
   static Sheet referred(PitsInput input, Function<PitsInput, Sheet> method) {
-    return new AssumedInputs(input, method).referred();
+    return new PitsAssumptions(input, method).referred();
   }
 
   private Sheet referred() {
@@ -69,25 +69,8 @@ final class AssumedInputs {
     }
     return sheet.withChecks(
         sheet.checks().stream()
-            .map(check -> refer(check, rests.getOrDefault(check.id(), List.of())))
+            .map(check -> AssumedInputs.refer(check, rests.getOrDefault(check.id(), List.of())))
             .toList());
-  }
-
-  private static Check refer(Check check, List<String> assumed) {
-    if (assumed.isEmpty() || check.verdict() != Verdict.PASSES) {
-      return check;
-    }
-    String words =
-        " It would pass, but nobody stated what it rests on: " + String.join("; ", assumed) + ".";
-    Phrase note = new Phrase((check.note().template() + words).strip(), check.note().amounts());
-    return new Check(
-        check.id(),
-        check.title(),
-        check.demand(),
-        check.capacity(),
-        Verdict.REFER,
-        check.source(),
-        note);
   }
 
   private Set<String> moved(List<PitsInput> others) {

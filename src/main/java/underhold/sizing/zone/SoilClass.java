@@ -1,4 +1,4 @@
-package underhold.sizing.pits;
+package underhold.sizing.zone;
 
 import java.util.Optional;
 import underhold.mechanics.timber.LaggingThickness.Ground;
@@ -74,27 +74,27 @@ public enum SoilClass {
     return this != ROCK && this != HARD && !clay();
   }
 
-  double frictionAngleDegrees() {
+  public double frictionAngleDegrees() {
     return frictionAngleDegrees;
   }
 
-  double undrainedStrengthKilopascals() {
+  public double undrainedStrengthKilopascals() {
     return undrainedStrengthKilopascals;
   }
 
-  double baseFrictionDegrees() {
+  public double baseFrictionDegrees() {
     return baseFrictionDegrees;
   }
 
-  Optional<String> presumptiveClass() {
+  public Optional<String> presumptiveClass() {
     return presumptive.isEmpty() ? Optional.empty() : Optional.of(presumptive);
   }
 
-  SheetingSoil sheetingSoil() {
+  public SheetingSoil sheetingSoil() {
     return sheetingSoil;
   }
 
-  Ground ground() {
+  public Ground ground() {
     return ground;
   }
 }

@@ -1,4 +1,4 @@
-package underhold.sizing.pits;
+package underhold.sizing.zone;
 
 import java.util.Optional;
 import underhold.site.Fact;
@@ -11,37 +11,37 @@ import underhold.sizing.Origin;
 import underhold.sizing.Source;
 
 /** The facts of a zone as given values: known ones, and assumed ones where they are asked for. */
-final class SiteFacts {
+public final class SiteFacts {
   private final FactView known;
   private final FactView cautious;
 
-  SiteFacts(FactView known) {
+  public SiteFacts(FactView known) {
     this.known = known;
     this.cautious = ZoneViews.cautious(known);
   }
 
   /** The number of a fact that is known, inside unit. */
-  Optional<Given<Double>> number(String name) {
+  public Optional<Given<Double>> number(String name) {
     return number(known.fact(name)).filter(given -> given.origin() != Origin.ASSUMED);
   }
 
   /** The same, or the value that is assumed meanwhile. */
-  Optional<Given<Double>> numberOrAssumed(String name) {
+  public Optional<Given<Double>> numberOrAssumed(String name) {
     return number(name).or(() -> number(cautious.fact(name)));
   }
 
   /** The word of a fact that is known. */
-  Optional<Given<String>> word(String name) {
+  public Optional<Given<String>> word(String name) {
     return word(known.fact(name)).filter(given -> given.origin() != Origin.ASSUMED);
   }
 
   /** The same, or the word that is assumed meanwhile. */
-  Optional<Given<String>> wordOrAssumed(String name) {
+  public Optional<Given<String>> wordOrAssumed(String name) {
     return word(name).or(() -> word(cautious.fact(name)));
   }
 
   /** How the sheet asks for a fact. */
-  String question(String name) {
+  public String question(String name) {
     return known.fact(name).definition().question();
   }
 
@@ -73,7 +73,7 @@ final class SiteFacts {
   }
 
   /** The same value worded otherwise, with its origin. */
-  static <T, R> Given<R> as(Given<T> given, R value) {
+  public static <T, R> Given<R> as(Given<T> given, R value) {
     return new Given<>(value, given.origin(), given.source());
   }
 }

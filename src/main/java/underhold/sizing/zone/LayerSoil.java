@@ -1,4 +1,4 @@
-package underhold.sizing.pits;
+package underhold.sizing.zone;
 
 import java.util.Comparator;
 import java.util.List;
@@ -23,13 +23,13 @@ import underhold.sizing.Source;
  * @param undrainedStrength of clay, kPa; 0 for other soils
  * @param frictionAngle degrees
  */
-record LayerSoil(
+public record LayerSoil(
     GroundLayer layer,
     SoilClass soil,
     Given<Double> undrainedStrength,
     Given<Double> frictionAngle) {
 
-  /** A steeper angle is not counted; the limit of {@link PitsFact#FACE_FRICTION_ANGLE}. */
+  /** A steeper angle is not counted; judgement. */
   private static final double STEEPEST_DEGREES = 50;
 
   /** Unit weight under water, kN/m3; it ranks layers only. */
@@ -41,7 +41,7 @@ record LayerSoil(
    * @param layers layers of the ground
    * @param softestClay undrained strength of the softest clay, for clays that state none
    */
-  static List<LayerSoil> of(List<GroundLayer> layers, Optional<Given<Double>> softestClay) {
+  public static List<LayerSoil> of(List<GroundLayer> layers, Optional<Given<Double>> softestClay) {
     return layers.stream()
         .flatMap(
             layer ->
@@ -74,17 +74,17 @@ record LayerSoil(
   }
 
   /** Unit weight, if the layer states it. */
-  Optional<Given<Double>> unitWeight() {
+  public Optional<Given<Double>> unitWeight() {
     return stated(layer, layer.unitWeight());
   }
 
   /** The layer that presses most on boards under that vertical stress, kPa. */
-  static Optional<LayerSoil> pressingMost(List<LayerSoil> layers, double stress) {
+  public static Optional<LayerSoil> pressingMost(List<LayerSoil> layers, double stress) {
     return layers.stream().max(Comparator.comparingDouble(one -> one.pressure(stress)));
   }
 
   /** The layer that bears least under a strip of that width, m, on its surface. */
-  static Optional<LayerSoil> bearingLeast(List<LayerSoil> layers, double width) {
+  public static Optional<LayerSoil> bearingLeast(List<LayerSoil> layers, double width) {
     return layers.stream().min(Comparator.comparingDouble(one -> one.bearing(width)));
   }
 
@@ -108,7 +108,7 @@ record LayerSoil(
   }
 
   /** Several layers in words. */
-  static String words(List<LayerSoil> layers) {
+  public static String words(List<LayerSoil> layers) {
     return layers.stream().map(one -> words(one.layer)).collect(Collectors.joining(", "));
   }
 
