@@ -56,7 +56,7 @@ public record DeepBeam(
   }
 
   /** Largest slenderness taken either way, L / H and H / L (judgement; keeps results finite). */
-  private static final double MOST_SLENDER = 1000;
+  private static final double MOST_SLENDER = 10_000;
 
   public DeepBeam {
     Require.positive(lengthMetres, "length of the wall", "m");

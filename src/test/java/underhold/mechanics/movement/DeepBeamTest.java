@@ -158,7 +158,7 @@ class DeepBeamTest {
         .isThrownBy(() -> new DeepBeam(5, Double.NaN, Bending.SAGGING, 2.6));
     assertThatIllegalArgumentException().isThrownBy(() -> new DeepBeam(5, 5, Bending.SAGGING, 0));
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new DeepBeam(2000, 1, Bending.SAGGING, 2.6))
+        .isThrownBy(() -> new DeepBeam(20_000, 1, Bending.SAGGING, 2.6))
         .withMessageContaining("length over height");
     assertThatIllegalArgumentException().isThrownBy(() -> new PointStrain(-1e-6, 0));
   }
