@@ -10,8 +10,9 @@ import underhold.mechanics.soil.Water;
  * b = K g, c = (1 - K) gw and [x] = x where x is above 0, else 0. Force above a depth F(z) = a z +
  * b z^2/2 + c [z - zw]^2/2; its moment about that depth M(z) = a z^2/2 + b z^3/6 + c [z - zw]^3/6.
  *
- * <p>Symbols: z depth below the top of the wall, zw depth of the water [m]; K coefficient of earth
- * pressure; q vertical stress at the top, g total unit weight of the soil, gw of water.
+ * <p>Symbols: z depth below the top of the wall, zw depth of the water, w0 its height above the top
+ * [m]; K coefficient of earth pressure; q total vertical stress at the top, no less than gw w0; g
+ * total unit weight of the soil, gw of water; u water pressure.
  * Assumptions: one soil, level at the top of the wall, hydrostatic water, K on effective stress, no
  * cohesion. Valid range: K from 0 to 1. Accuracy: exact integrals. Source: UFC 3-220-20 (16 January
  * 2025), 4-2; basis: cited, secondary digest; integrals by statics.
@@ -19,30 +20,57 @@ import underhold.mechanics.soil.Water;
  * @param coefficient K
  * @param unitWeightKilonewtonsPerCubicMetre g
  * @param surchargeKilopascals q, vertical
- * @param waterDepthMetres zw; no less than the height of the wall where there is no water
+ * @param waterDepthMetres zw, 0 where water stands above the top; no less than the height of the
+ *     wall where there is no water
+ * @param waterAboveTopMetres w0, 0 where water stands below the top
  */
 public record BackPressure(
     double coefficient,
     double unitWeightKilonewtonsPerCubicMetre,
     double surchargeKilopascals,
-    double waterDepthMetres) {
+    double waterDepthMetres,
+    double waterAboveTopMetres) {
 
   public BackPressure {
     Require.between(coefficient, 0, 1, "earth pressure coefficient", "");
     Require.positive(unitWeightKilonewtonsPerCubicMetre, "unit weight", "kN/m3");
     Require.notNegative(surchargeKilopascals, "surcharge", "kPa");
     Require.notNegative(waterDepthMetres, "depth of the water", "m");
+    Require.notNegative(waterAboveTopMetres, "water above the top", "m");
+    double pore = Water.KILONEWTONS_PER_CUBIC_METRE * waterAboveTopMetres;
+    if (waterAboveTopMetres > 0 && (waterDepthMetres > 0 || surchargeKilopascals < pore)) {
+      throw new IllegalArgumentException(
+          "water "
+              + waterAboveTopMetres
+              + " m above the top needs a water depth of 0 and a vertical stress of "
+              + pore
+              + " kPa or more");
+    }
+  }
+
+  /** Water at or below the top. */
+  public static BackPressure of(
+      double coefficient,
+      double unitWeightKilonewtonsPerCubicMetre,
+      double surchargeKilopascals,
+      double waterDepthMetres) {
+    return new BackPressure(
+        coefficient, unitWeightKilonewtonsPerCubicMetre, surchargeKilopascals, waterDepthMetres, 0);
   }
 
   /** The same with another vertical stress at the top. */
   public BackPressure withSurcharge(double kilopascals) {
     return new BackPressure(
-        coefficient, unitWeightKilonewtonsPerCubicMetre, kilopascals, waterDepthMetres);
+        coefficient,
+        unitWeightKilonewtonsPerCubicMetre,
+        kilopascals,
+        waterDepthMetres,
+        waterAboveTopMetres);
   }
 
-  /** a = K q [kPa]. */
+  /** a = K q + c w0 [kPa]. */
   public double atTopKilopascals() {
-    return coefficient * surchargeKilopascals;
+    return coefficient * surchargeKilopascals + perMetreBelowWater() * waterAboveTopMetres;
   }
 
   /** b = K g [kPa per metre]. */
@@ -53,6 +81,12 @@ public record BackPressure(
   /** c = (1 - K) gw [kPa per metre below the water]. */
   public double perMetreBelowWater() {
     return (1 - coefficient) * Water.KILONEWTONS_PER_CUBIC_METRE;
+  }
+
+  /** Water over a depth, 0 where it stands lower [m]. */
+  public double headAt(double depthMetres) {
+    Require.notNegative(depthMetres, "depth", "m");
+    return waterAboveTopMetres + wet(depthMetres);
   }
 
   /** Horizontal pressure p(z) [kPa]. */

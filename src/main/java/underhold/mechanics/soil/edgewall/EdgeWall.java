@@ -57,8 +57,7 @@ public record EdgeWall(
 
   /** Uplift of standing water under the base [kN per metre]. */
   public double uplift() {
-    double head = Math.max(0, heightMetres - pressure.waterDepthMetres());
-    return Water.KILONEWTONS_PER_CUBIC_METRE * head * thicknessMetres;
+    return Water.KILONEWTONS_PER_CUBIC_METRE * pressure.headAt(heightMetres) * thicknessMetres;
   }
 
   /** The wall alone while that share stands on it, 1 before the piles take the load. */

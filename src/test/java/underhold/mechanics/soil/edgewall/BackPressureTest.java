@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import underhold.mechanics.soil.pressure.TriangularThrust;
 
 class BackPressureTest {
-  private static final BackPressure WET = new BackPressure(0.5, 20, 10, 3);
+  private static final BackPressure WET = BackPressure.of(0.5, 20, 10, 3);
 
   @Test
   @DisplayName(
@@ -35,7 +35,7 @@ class BackPressureTest {
 
   @Test
   void dry_soil_agrees_with_the_triangular_thrust() {
-    BackPressure dry = new BackPressure(0.3, 18, 0, 100);
+    BackPressure dry = BackPressure.of(0.3, 18, 0, 100);
     assertThat(dry.forceAbove(4))
         .isCloseTo(TriangularThrust.soil(0.3, 18, 4).forceKilonewtonsPerMetre(), within(1e-12));
     assertThat(dry.momentAbove(4) / dry.forceAbove(4)).isCloseTo(4.0 / 3, within(1e-12));
@@ -49,7 +49,7 @@ class BackPressureTest {
       @ForAll @DoubleRange(min = 0, max = 300) double surcharge,
       @ForAll @DoubleRange(min = 0, max = 12) double water,
       @ForAll @DoubleRange(min = 0.1, max = 15) double depth) {
-    BackPressure back = new BackPressure(coefficient, weight, surcharge, water);
+    BackPressure back = BackPressure.of(coefficient, weight, surcharge, water);
     double knee = Math.min(water, depth);
     // Gauss points are exact for these polynomials on each side of the water.
     double force =
@@ -75,18 +75,32 @@ class BackPressureTest {
 
   @Test
   void nothing_pushes_where_nothing_is_held() {
-    BackPressure none = new BackPressure(0, 18, 50, 100);
+    BackPressure none = BackPressure.of(0, 18, 50, 100);
     assertThat(none.forceAbove(5)).isZero();
     assertThat(none.momentAbove(5)).isZero();
     assertThat(none.depthOfForce(0)).isZero();
   }
 
   @Test
+  @DisplayName(
+      "Own case by hand: water 2 m over the top, q 60 kPa: a = 0.4 x 60 + 0.6 x 19.62 = 35.77 kPa")
+  void water_over_the_top_presses_from_the_top() {
+    BackPressure deep = new BackPressure(0.4, 20, 60, 0, 2);
+    assertThat(deep.atTopKilopascals()).isCloseTo(35.772, within(1e-9));
+    // effective 60 + 60 - 49.05 = 70.95: 0.4 x 70.95 + 49.05
+    assertThat(deep.atDepthKilopascals(3)).isCloseTo(77.43, within(1e-9));
+    assertThat(deep.headAt(3)).isCloseTo(5, within(1e-12));
+    assertThat(deep.forceAbove(3)).isCloseTo((35.772 + 77.43) / 2 * 3, within(1e-9));
+    assertThatIllegalArgumentException().isThrownBy(() -> new BackPressure(0.4, 20, 19, 0, 2));
+    assertThatIllegalArgumentException().isThrownBy(() -> new BackPressure(0.4, 20, 60, 1, 2));
+  }
+
+  @Test
   void impossible_soils_are_refused() {
-    assertThatIllegalArgumentException().isThrownBy(() -> new BackPressure(1.1, 18, 0, 9));
-    assertThatIllegalArgumentException().isThrownBy(() -> new BackPressure(0.5, 0, 0, 9));
-    assertThatIllegalArgumentException().isThrownBy(() -> new BackPressure(0.5, 18, -1, 9));
-    assertThatIllegalArgumentException().isThrownBy(() -> new BackPressure(0.5, 18, 0, -1));
+    assertThatIllegalArgumentException().isThrownBy(() -> BackPressure.of(1.1, 18, 0, 9));
+    assertThatIllegalArgumentException().isThrownBy(() -> BackPressure.of(0.5, 0, 0, 9));
+    assertThatIllegalArgumentException().isThrownBy(() -> BackPressure.of(0.5, 18, -1, 9));
+    assertThatIllegalArgumentException().isThrownBy(() -> BackPressure.of(0.5, 18, 0, -1));
     assertThatIllegalArgumentException().isThrownBy(() -> WET.forceBetween(3, 2));
     assertThatIllegalArgumentException().isThrownBy(() -> WET.atDepthKilopascals(Double.NaN));
   }

@@ -25,7 +25,7 @@ class EdgeWallTest {
         150 * Us.PCF,
         6000 * Us.PLF,
         structurePressure,
-        new BackPressure(RankinePressure.activeCoefficient(32), 120 * Us.PCF, 480 * Us.PSF, 100),
+        BackPressure.of(RankinePressure.activeCoefficient(32), 120 * Us.PCF, 480 * Us.PSF, 100),
         Holding.friction(0.45));
   }
 
@@ -55,7 +55,7 @@ class EdgeWallTest {
   @DisplayName("Own case: 1 m of water over the base lifts 0.9 m of it with 8.83 kN/m")
   void standing_water_lifts_the_base() {
     EdgeWall wet =
-        new EdgeWall(4, 0.9, 23.6, 0, 0, new BackPressure(0.4, 19, 0, 3), Holding.friction(0.3));
+        new EdgeWall(4, 0.9, 23.6, 0, 0, BackPressure.of(0.4, 19, 0, 3), Holding.friction(0.3));
     assertThat(wet.uplift()).isCloseTo(8.829, within(1e-9));
     assertThat(wet.weight()).isCloseTo(84.96, within(1e-9));
     assertThat(wet.at(0).normalKilonewtonsPerMetre()).isCloseTo(76.131, within(1e-9));
@@ -68,7 +68,7 @@ class EdgeWallTest {
       @ForAll @DoubleRange(min = 0.5, max = 8) double height) {
     double less = Math.min(share, other);
     double more = Math.max(share, other);
-    BackPressure back = new BackPressure(0.4, 19, 10, 2);
+    BackPressure back = BackPressure.of(0.4, 19, 10, 2);
     EdgeWall behind = new EdgeWall(height, 0.9, 23.6, 0, 80, back, Holding.friction(0.3));
     assertThat(behind.at(more).sliding().demand())
         .isGreaterThanOrEqualTo(behind.at(less).sliding().demand());
@@ -81,7 +81,7 @@ class EdgeWallTest {
   @Test
   void no_soil_and_no_water_ask_for_nothing() {
     EdgeWall free =
-        new EdgeWall(3, 0.9, 23.6, 50, 50, new BackPressure(0, 19, 0, 9), Holding.friction(0.3));
+        new EdgeWall(3, 0.9, 23.6, 50, 50, BackPressure.of(0, 19, 0, 9), Holding.friction(0.3));
     assertThat(free.at(1).sliding().demand()).isZero();
     assertThat(free.at(1).overturning().demand()).isZero();
     assertThatIllegalArgumentException().isThrownBy(() -> free.at(1.2));

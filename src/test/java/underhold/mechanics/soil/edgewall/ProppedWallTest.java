@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 import underhold.mechanics.soil.edgewall.ProppedWall.Forces;
 
 class ProppedWallTest {
-  private static final BackPressure WET = new BackPressure(0.5, 20, 10, 3);
+  private static final BackPressure WET = BackPressure.of(0.5, 20, 10, 3);
   private static final ProppedWall TWO = new ProppedWall(WET, List.of(1.0, 3.0), 4);
 
   @Test
@@ -71,7 +71,7 @@ class ProppedWallTest {
       @ForAll @DoubleRange(min = 0.2, max = 1.2) double first,
       @ForAll @DoubleRange(min = 1.5, max = 3) double spacing,
       @ForAll @IntRange(min = 1, max = 4) int count) {
-    BackPressure back = new BackPressure(coefficient, 19, surcharge, water);
+    BackPressure back = BackPressure.of(coefficient, 19, surcharge, water);
     double[] at = new double[count + 1];
     for (int i = 0; i <= count; i++) {
       at[i] = first + i * spacing;
@@ -122,7 +122,7 @@ class ProppedWallTest {
       @ForAll @DoubleRange(min = 0, max = 6) double water,
       @ForAll @DoubleRange(min = 0.1, max = 2) double first,
       @ForAll @DoubleRange(min = 1, max = 4) double length) {
-    BackPressure back = new BackPressure(coefficient, 19, surcharge, water);
+    BackPressure back = BackPressure.of(coefficient, 19, surcharge, water);
     ProppedWall wall = new ProppedWall(back, List.of(first), first + length);
     int nodes = 400;
     double h = length / nodes;

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 class StagedPropsTest {
-  private static final BackPressure SOIL = new BackPressure(0.5, 20, 10, 3);
+  private static final BackPressure SOIL = BackPressure.of(0.5, 20, 10, 3);
 
   private static StagedProps to(double depth) {
     return new StagedProps(SOIL, 0.5, 2, 0.5, depth);
@@ -58,7 +58,7 @@ class StagedPropsTest {
       @ForAll @DoubleRange(min = 0.2, max = 1) double overdig,
       @ForAll @DoubleRange(min = 0, max = 12) double depth,
       @ForAll @DoubleRange(min = 0, max = 2) double more) {
-    BackPressure back = new BackPressure(coefficient, 19, surcharge, water);
+    BackPressure back = BackPressure.of(coefficient, 19, surcharge, water);
     StagedProps shallow = new StagedProps(back, first, spacing, overdig, depth);
     StagedProps deep = new StagedProps(back, first, spacing, overdig, depth + more);
     never_lower(shallow.greatest(ProppedWall::byHinges), deep.greatest(ProppedWall::byHinges));
