@@ -1,0 +1,82 @@
+package underhold.sizing.pits;
+
+import java.util.List;
+import underhold.sizing.Setting;
+import underhold.sizing.Settings;
+import underhold.sizing.SheetBuilder;
+import underhold.sizing.pits.order.DiggingPlan;
+import underhold.sizing.pits.order.PitRow;
+
+/**
+ * The digging of pits of a given layout for another method: times, order and boards, as on the
+ * sheet of pits and with the same settings.
+ *
+ * @param plan order and calendar
+ * @param boardMetres thickness of the boards, actual
+ * @param approachVolume soil of an approach pit, m3
+ * @param boardArea boards of all pits and their approach pits, m2
+ */
+public record OpenPits(
+    DiggingPlan plan, double boardMetres, double approachVolume, double boardArea) {
+
+  /** Settings of pits that the digging reads. */
+  private static final List<PitsSetting> READ =
+      List.of(
+          PitsSetting.CLEAR_PIT_WIDTHS,
+          PitsSetting.OPEN_SHARE,
+          PitsSetting.CREWS,
+          PitsSetting.CREW_SIZE,
+          PitsSetting.SHIFT,
+          PitsSetting.DIG_RATE,
+          PitsSetting.DIG_RATE_HEAVY,
+          PitsSetting.DIG_SLOWDOWN,
+          PitsSetting.CONCRETE_TIME,
+          PitsSetting.DRY_PACK_WAIT,
+          PitsSetting.DRY_PACK_TIME,
+          PitsSetting.NEIGHBOUR_WAIT,
+          PitsSetting.APPROACH_LENGTH,
+          PitsSetting.APPROACH_WIDTH,
+          PitsSetting.APPROACH_DEPTH,
+          PitsSetting.ARCHING,
+          PitsSetting.BOARD_LOSS,
+          PitsSetting.BOARD_HEIGHT,
+          PitsSetting.BOARD_DURATION,
+          PitsSetting.BOARD_DEFLECTION,
+          PitsSetting.BOARD_BEARING,
+          PitsSetting.BULKING);
+
+  /** The settings that the digging reads, for the table of the other method. */
+  public static List<Setting> settings() {
+    return READ.stream().map(PitsSetting::setting).toList();
+  }
+
+  /**
+   * Writes the digging on a sheet.
+   *
+   * @param input input of pits, complete
+   * @param settings settings of the other method, which hold those of {@link #settings} and the
+   *     timber
+   * @param row the pits
+   * @param sheet the sheet
+   */
+  public static OpenPits write(
+      PitsInput input, Settings settings, PitRow row, SheetBuilder sheet) {
+    Settings own = PitsSettings.TABLE.defaults().with(PitsSettings.TIMBER, settings.get(PitsSettings.TIMBER));
+    for (PitsSetting one : READ) {
+      own = own.with(one.setting(), settings.get(one.setting()));
+    }
+    PitsCase site = PitsCase.of(input, new PitsSettings(own));
+    Layout layout = new Layout(row);
+    DiggingPlan plan = OrderSection.write(site, sheet, layout);
+    double board =
+        SheetingSection.write(site, sheet, layout, plan.rules().times().openDays());
+    double depth = site.get(PitsFact.PIT_DEPTH);
+    double approachDepth = site.get(PitsFact.FOUNDING_DEPTH) + site.approachBelowFooting();
+    double approachRound =
+        2 * (site.get(PitsSetting.APPROACH_LENGTH) + site.get(PitsSetting.APPROACH_WIDTH));
+    double boards =
+        row.count() * (2 * site.pierThickness() * depth + approachRound * approachDepth)
+            + row.lengthMetres() * depth;
+    return new OpenPits(plan, board, OrderSection.approach(site), boards);
+  }
+}
