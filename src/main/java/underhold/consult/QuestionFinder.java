@@ -39,8 +39,10 @@ final class QuestionFinder {
   private final FactDictionary dictionary;
   private final FactRoots roots;
   private final TrialValues values;
+  private final SizingDesk desk;
 
-  QuestionFinder(Screener screener, FactDictionary dictionary) {
+  QuestionFinder(Screener screener, FactDictionary dictionary, SizingDesk desk) {
+    this.desk = desk;
     this.screener = screener;
     this.dictionary = dictionary;
     this.roots = new FactRoots(screener.pack());
@@ -113,7 +115,7 @@ final class QuestionFinder {
     for (FactValue value : values.of(definition)) {
       Zone trial = with(zone, definition.name(), value);
       FactView facts = ZoneViews.known(site, trial, dictionary);
-      Screening tried = screener.score(facts, wording);
+      Screening tried = screener.score(facts, wording, new QuickDesk(desk, site, zone.name()));
       Ranking after = Ranking.of(tried, screener.pack(), wording);
       String newLeader = leader(after);
       answers.add(new OpenQuestion.Answer(value.text(), newLeader));

@@ -59,7 +59,8 @@ public final class SizingSites {
         zone.name(),
         screening,
         Ranking.of(screening, SCREENER.pack(), wording),
-        new OpenQuestions(List.of(), 0, 0));
+        new OpenQuestions(List.of(), 0, 0),
+        List.of());
   }
 
   public static Site demo(String name) {
