@@ -66,15 +66,11 @@ final class AloneSection {
                 "ao", Amount.ratio(after.turning())));
     check("before", "before the piles take the load", before, Verdict.REFER, trap);
     check("partial", "while the piles take the load", partial, Verdict.REFER, trap);
-    boolean barred =
-        site.says(EdgeInputs.BRACING, "no")
-            && site.known(EdgeInputs.BRACING)
-            && !site.geometry.onRock();
     check(
         "after",
         "after the piles have taken the load",
         after,
-        barred ? site.otherwise(EdgeInputs.FACE_FRICTION) : Verdict.REFER,
+        site.otherwise(EdgeInputs.FACE_FRICTION, EdgeInputs.FACE_WEIGHT),
         trap);
   }
 

@@ -15,7 +15,7 @@ final class BillSection {
       EdgeCase site, SheetBuilder sheet, OpenPits dug, PropSection.Held held, int dowels) {
     int pits = dug.plan().row().count();
     double length = dug.plan().row().lengthMetres();
-    double gap = Math.min(site.get(PitsSetting.DRY_PACK_GAP), site.height());
+    double gap = Math.min(site.get(EdgeSetting.CLOSING_GAP), site.height());
     double soil = length * site.thickness() * site.height() + pits * dug.approachVolume();
     sheet.quantity("pits", Amount.count(pits), "along the edge, side by side");
     sheet.quantity(

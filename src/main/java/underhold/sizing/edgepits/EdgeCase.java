@@ -111,7 +111,14 @@ final class EdgeCase {
 
   /** The structure's load over the wall of pits, kN/m of wall. */
   double structureOnWall() {
-    return along() ? get(LINE_LOAD) : structurePressure() * get(EdgeSetting.WALL_THICKNESS);
+    return along()
+        ? structurePressure() * Math.min(thickness(), get(FOOTING_WIDTH))
+        : structurePressure() * thickness();
+  }
+
+  /** Its pressure on the soil behind the wall; none where the whole footing is over the wall. */
+  double structureBehind() {
+    return along() && get(FOOTING_WIDTH) <= thickness() ? 0 : structurePressure();
   }
 
   double thickness() {
@@ -158,6 +165,12 @@ final class EdgeCase {
     return base.presumptiveClass().flatMap(PresumptiveBearing::find).map(PresumptiveSliding::new);
   }
 
+  /** Lateral bearing per depth of the soil in front, by its class or the weakest of the table. */
+  double lateralBearing() {
+    String id = face.presumptiveClass().orElse("clay");
+    return PresumptiveBearing.find(id).orElseThrow().lateralKilopascalsPerMetre();
+  }
+
   /** Whether clay holds the toe by its cohesion. */
   boolean cohesive() {
     return chosen(EdgeSetting.BASE_FRICTION, "presumptive")
@@ -192,7 +205,7 @@ final class EdgeCase {
         thickness(),
         get(PitsSetting.CONCRETE_WEIGHT),
         structureOnWall(),
-        structurePressure(),
+        structureBehind(),
         back,
         Holding.friction(Math.min(1, friction())));
   }

@@ -61,9 +61,13 @@ enum EdgeSetting {
   STABILITY_FACTOR(
       Amount.ratio(1.5), 1.5, 3, "factor on sliding and overturning", Sources.NYC_1817),
   FIRST_BRACE(
-      Amount.length(0.5), 0, 3, "depth of the first level of braces below the footing", Source.judgement()),
+      Amount.length(0.3), 0, 3, "depth of the first level of braces below the footing", Source.judgement()),
   LEVEL_SPACING(
-      Amount.length(2), 1, 5, "depth from one level of braces to the next", Source.judgement()),
+      Amount.length(1.5),
+      1,
+      5,
+      "depth from one level of braces to the next, 5 ft: a plain concrete wall",
+      Source.judgement()),
   OVERDIG(
       Amount.length(0.5),
       0.2,
@@ -93,6 +97,12 @@ enum EdgeSetting {
       0,
       1,
       "share of the lateral bearing in front of the embedded toe that is counted at the end; 0 because slab, drains and pile caps are dug there",
+      Source.judgement()),
+  CLOSING_GAP(
+      Amount.thickness(0.075),
+      0.02,
+      0.3,
+      "gap between wall and structure, closed by a strip, 3 in",
       Source.judgement()),
   ALLOWABLE_BEARING(
       Amount.pressure(0),
@@ -176,8 +186,8 @@ enum EdgeSetting {
   static final Choice TOE_SUPPORT =
       new Choice(
           "toe-support",
-          "what holds the toe at the end: the ground, or a base slab cast as a strut before the cut in front of it is finished",
-          List.of("ground", "slab"),
+          "what holds the toe at the end: a base slab cast as a strut in short lengths before the cut goes on, or the ground alone",
+          List.of("slab", "ground"),
           Source.judgement());
 
   /** Table of base friction. */
@@ -202,8 +212,7 @@ enum EdgeSetting {
           PitsSetting.LOAD_FACTOR,
           PitsSetting.PIER_STRENGTH,
           PitsSetting.CONCRETE_WEIGHT,
-          PitsSetting.DRY_PACK_GAP,
-          PitsSetting.HEAVE_FACTOR,
+              PitsSetting.HEAVE_FACTOR,
           PitsSetting.PIPING_FACTOR);
 
   /** What may be set. */

@@ -71,7 +71,7 @@ final class GroundSection {
   /** The elastic pressure of the structure beside a wall that does not yield. */
   private void strip() {
     double share = site.designShare();
-    double load = share * site.structurePressure();
+    double load = share * site.structureBehind();
     if (load <= 0 || !site.inputs.has(FOOTING_WIDTH)) {
       return;
     }
@@ -86,7 +86,7 @@ final class GroundSection {
                 "Thrust of the structure's strip beside a wall that does not yield",
                 "P = 2 × {s} × {p} × {H} × {A} / 180")
             .with("s", "larger share", Amount.ratio(share))
-            .with("p", "the structure's pressure", Amount.pressure(site.structurePressure()))
+            .with("p", "the structure's pressure", Amount.pressure(site.structureBehind()))
             .with("H", "height of the wall", Amount.length(height))
             .with(
                 "A",
@@ -126,7 +126,7 @@ final class GroundSection {
     double length =
         Math.max(site.get(EdgeSetting.EXCAVATION_WIDTH), site.get(EdgeSetting.EXCAVATION_LENGTH));
     double surcharge =
-        site.get(EdgeSetting.SITE_SURCHARGE) + site.designShare() * site.structurePressure();
+        site.get(EdgeSetting.SITE_SURCHARGE) + site.designShare() * site.structureBehind();
     ClayCut cut = new ClayCut(depth, width, length, get(FACE_WEIGHT), surcharge, strength);
     OptionalDouble hard =
         site.inputs.has(ROCK_DEPTH) && get(ROCK_DEPTH) - get(EXCAVATION) >= 0.01

@@ -65,16 +65,22 @@ final class LoadSection {
           .with("B", "width of the footing", site.amount(FOOTING_WIDTH))
           .gives(Amount.pressure(site.structurePressure()));
     }
-    if (!site.along()) {
-      sheet
-          .step(
-              "structure-on-wall",
-              "Load of the structure over the wall of pits, were it to stand on it",
-              "V = {p} × {t}")
-          .with("p", "the structure's pressure", Amount.pressure(site.structurePressure()))
-          .with("t", "thickness of the wall", site.amount(EdgeSetting.WALL_THICKNESS))
-          .gives(Amount.lineLoad(site.structureOnWall()));
-    }
+    sheet
+        .step(
+            "structure-on-wall",
+            "Load of the structure over the wall of pits, were it to stand on it",
+            site.along() ? "V = {p} × min({t}, {B})" : "V = {p} × {t}")
+        .with("p", "the structure's pressure", Amount.pressure(site.structurePressure()))
+        .with("t", "thickness of the wall", site.amount(EdgeSetting.WALL_THICKNESS))
+        .with(
+            "B",
+            "width of the structure's footing",
+            Amount.length(site.along() ? site.get(FOOTING_WIDTH) : site.thickness()))
+        .note(
+            site.structureBehind() > 0
+                ? "The structure also stands on the soil behind the wall."
+                : "The whole footing is over the wall: none of it presses on the soil behind.")
+        .gives(Amount.lineLoad(site.structureOnWall()));
   }
 
   private void pressure() {
@@ -144,7 +150,7 @@ final class LoadSection {
         .with("K", "coefficient", Amount.ratio(site.coefficient()))
         .with("q0", "vertical stress without the structure", Amount.pressure(site.verticalAtTop()))
         .with("s", "share of the structure's load on the soil", Amount.ratio(share))
-        .with("p", "the structure's pressure", Amount.pressure(site.structurePressure()))
+        .with("p", "the structure's pressure behind", Amount.pressure(site.structureBehind()))
         .with(
             "c",
             "rise per depth below water",

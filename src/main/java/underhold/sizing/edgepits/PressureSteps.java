@@ -31,7 +31,7 @@ final class PressureSteps {
     return with(
             sheet.step(
                 "moment-" + id,
-                "Moment about " + place + " of the pressure above it",
+                "Moment, about the same level, of the pressure above " + place,
                 "M = {a} × {z}^2 / 2 + {b} × {z}^3 / 6 + {c} × max({z} - {zw}, 0)^3 / 6"),
             depth)
         .gives(Amount.momentPerLength(back.momentAbove(depth)));

@@ -88,7 +88,7 @@ final class StageSection {
         Phrase.of(
             "Cast key or dowels on the joint to the next pit, seats for walers and ties, and the wall to {gap} below the structure.",
             "gap",
-            site.amount(PitsSetting.DRY_PACK_GAP)));
+            site.amount(EdgeSetting.CLOSING_GAP)));
     work.add(
         Phrase.of(
             "Close the gap so that no soil comes through and the wall does not hang on the piles: a soft strip, or packing only where the engineer designs the two as one."));

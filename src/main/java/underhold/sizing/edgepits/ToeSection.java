@@ -60,10 +60,7 @@ final class ToeSection {
     double depth = site.height() - cut;
     double force = held.steps().force("first-cut", "the ground before the first braces", cut);
     double moment = held.steps().moment("first-cut", "the ground before the first braces", cut);
-    double lateral =
-        site.geometry.onRock()
-            ? presumptive("clay")
-            : site.presumptive().map(one -> one.row().lateralKilopascalsPerMetre()).orElse(0.0);
+    double lateral = site.lateralBearing();
     double weight = site.wall().weight();
     double demand =
         sheet
@@ -88,9 +85,7 @@ final class ToeSection {
             .with("t", "thickness", site.amount(EdgeSetting.WALL_THICKNESS))
             .from(Sources.IBC_1804)
             .note(
-                site.geometry.onRock()
-                    ? "The soil above the rock is taken as the weakest class of the table."
-                    : "Taken net of the pressure behind: it is far below the passive limit.")
+                "By the class of the soil in front, or the weakest of the table; taken net of the pressure behind: it is far below the passive limit.")
             .gives(
                 Amount.momentPerLength(
                     lateral * Math.pow(depth, 3) / 6 + weight * site.thickness() / 2));
@@ -105,12 +100,6 @@ final class ToeSection {
             "Demand is {F} times the moment. If it does not pass, set the first level higher or dig less below it.",
             "F",
             site.amount(EdgeSetting.STABILITY_FACTOR)));
-  }
-
-  private static double presumptive(String id) {
-    return underhold.mechanics.soil.bearing.PresumptiveBearing.find(id)
-        .orElseThrow()
-        .lateralKilopascalsPerMetre();
   }
 
   /** Vertical part of rakers (up, negative) or ties (down). */
@@ -218,6 +207,17 @@ final class ToeSection {
             .note("The braces take the moment; uplift is not taken off.")
             .gives(Amount.pressure((weight + load + down) / site.thickness()));
     double set = site.get(EdgeSetting.ALLOWABLE_BEARING);
+    double net =
+        sheet
+            .step(
+                "toe-net",
+                "The same beyond the soil that stood there",
+                "qn = max({qt} - {g} × {H}, 0)")
+            .with("qt", "pressure under the wall", Amount.pressure(pressure))
+            .with("g", "unit weight of the soil", site.amount(FACE_WEIGHT))
+            .with("H", "height of the wall", Amount.length(site.height()))
+            .from(Sources.UFC)
+            .gives(Amount.pressure(Math.max(pressure - site.get(FACE_WEIGHT) * site.height(), 0)));
     OptionalDouble listed =
         site.presumptive()
             .map(PresumptiveSliding::row)
@@ -226,15 +226,15 @@ final class ToeSection {
     sheet.check(
         "toe-bearing",
         "Bearing pressure under the wall",
-        Amount.pressure(pressure),
+        Amount.pressure(set > 0 ? pressure : net),
         Amount.pressure(set > 0 ? set : listed.orElse(0)),
         set > 0 || listed.isPresent() ? site.otherwise(FACE_WEIGHT) : Verdict.REFER,
         set > 0 ? new Source("ground investigation, as set", Basis.SITE_FACT) : Sources.IBC_1804,
         Phrase.of(
             set > 0
-                ? "The allowable pressure is the one set."
+                ? "The whole pressure against the allowable one set."
                 : listed.isPresent()
-                    ? "The presumptive pressure of the table for this ground."
+                    ? "The pressure beyond the soil that stood there, against the presumptive one of the table for this ground."
                     : "The table gives nothing for this ground: have it investigated."));
   }
 }

@@ -44,10 +44,7 @@ final class WallSection {
   /** Cantilever before the first brace, its moment down to where the soil in front has taken the shear. */
   private double firstCutMoment() {
     double cut = held.props().firstCutMetres();
-    double lateral =
-        underhold.mechanics.soil.bearing.PresumptiveBearing.find("clay")
-            .orElseThrow()
-            .lateralKilopascalsPerMetre();
+    double lateral = site.lateralBearing();
     double force = back.forceAbove(cut);
     double depth =
         sheet
@@ -56,7 +53,7 @@ final class WallSection {
                 "Depth below the first cut at which the shear is zero",
                 "x = min(sqrt(2 × {F} / {S}), {D})")
             .with("F", "force above the first cut", Amount.lineLoad(force))
-            .with("S", "lateral bearing per depth, weakest class", Amount.unitWeight(lateral))
+            .with("S", "lateral bearing per depth of the soil in front", Amount.unitWeight(lateral))
             .with("D", "wall below the first cut", Amount.length(site.height() - cut))
             .from(Sources.IBC_1804)
             .gives(Amount.length(Math.min(Math.sqrt(2 * force / lateral), site.height() - cut)));

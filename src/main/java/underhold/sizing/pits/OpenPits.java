@@ -1,11 +1,17 @@
 package underhold.sizing.pits;
 
 import java.util.List;
+import underhold.sizing.Amount;
+import underhold.sizing.Phrase;
 import underhold.sizing.Setting;
 import underhold.sizing.Settings;
 import underhold.sizing.SheetBuilder;
+import underhold.sizing.Verdict;
+import underhold.sizing.pits.order.DiggingOrder;
 import underhold.sizing.pits.order.DiggingPlan;
+import underhold.sizing.pits.order.OrderRules;
 import underhold.sizing.pits.order.PitRow;
+import underhold.sizing.pits.order.PitTimes;
 
 /**
  * The digging of pits of a given layout for another method: times, order and boards, as on the
@@ -67,7 +73,14 @@ public record OpenPits(
     }
     PitsCase site = PitsCase.of(input, new PitsSettings(own));
     Layout layout = new Layout(row);
-    DiggingPlan plan = OrderSection.write(site, sheet, layout);
+    OrderRules rules =
+        new OrderRules(
+            site.get(PitsSetting.CLEAR_PIT_WIDTHS),
+            site.get(site.openShare()),
+            (int) Math.max(1, Math.floor(site.get(PitsSetting.CREWS))),
+            OrderSection.times(site, sheet, layout));
+    DiggingPlan plan = DiggingOrder.plan(row, rules);
+    times(site, sheet, plan);
     double board =
         SheetingSection.write(site, sheet, layout, plan.rules().times().openDays());
     double depth = site.get(PitsFact.PIT_DEPTH);
@@ -78,5 +91,45 @@ public record OpenPits(
         row.count() * (2 * site.pierThickness() * depth + approachRound * approachDepth)
             + row.lengthMetres() * depth;
     return new OpenPits(plan, board, OrderSection.approach(site), boards);
+  }
+
+  private static void times(PitsCase site, SheetBuilder sheet, DiggingPlan plan) {
+    PitTimes times = plan.rules().times();
+    double shift = site.get(PitsSetting.SHIFT);
+    sheet.time(
+        "one pit, digging and concrete",
+        Amount.hours(times.crewDays() * shift),
+        Phrase.of("working hours of one crew"));
+    sheet.time(
+        "one pit, first cut until a neighbour may start",
+        Amount.count(OrderSection.rounded(times.openDays())),
+        Phrase.of("working days"));
+    sheet.time(
+        "rounds",
+        Amount.count(plan.roundCount()),
+        Phrase.of(
+            plan.inStep()
+                ? "each waits for the one before"
+                : "a pit begins as soon as the rules allow"));
+    sheet.time(
+        "calendar, all pits",
+        Amount.count(OrderSection.rounded(plan.calendarDays())),
+        Phrase.of(
+            "working days with {crews} crews; waiting counts in days of 24 h, weekends are not credited",
+            "crews",
+            site.amount(PitsSetting.CREWS)));
+    sheet.time(
+        "labour, digging and concrete",
+        Amount.hours(
+            plan.row().count() * times.crewDays() * shift * site.get(PitsSetting.CREW_SIZE)),
+        Phrase.of("person hours, {n} people a crew", "n", site.amount(PitsSetting.CREW_SIZE)));
+    sheet.check(
+        "open-length",
+        "Length of edge open at once by the calendar",
+        Amount.length(plan.greatestOpenMetres()),
+        Amount.length(site.get(site.openShare()) * plan.row().lengthMetres()),
+        Verdict.REFER,
+        site.openShare().setting().source(),
+        Phrase.of("No two adjacent pits are open together."));
   }
 }
