@@ -51,7 +51,7 @@ final class AloneSection {
         at(
             "after",
             "the piles carry the structure",
-            site.get(EdgeSetting.SHARE_AFTER),
+            site.shareAfter(),
             weight,
             uplift);
     Phrase trap =

@@ -36,9 +36,12 @@ final class EdgeCase {
   final SoilClass face;
   final SoilClass base;
 
-  EdgeCase(Inputs inputs, Settings settings) {
+  private final double leftByPiles;
+
+  EdgeCase(Inputs inputs, Settings settings, double leftByPiles) {
     this.inputs = inputs;
     this.settings = settings;
+    this.leftByPiles = leftByPiles;
     OptionalDouble rock =
         inputs
             .find(ROCK_DEPTH)
@@ -210,9 +213,19 @@ final class EdgeCase {
         Holding.friction(Math.min(1, friction())));
   }
 
+  /** Share that the piles leave on the soil after lock-off, by their own sheet. */
+  double leftByPiles() {
+    return leftByPiles;
+  }
+
+  /** Share once the piles are locked off: the setting, or what they leave where that is more. */
+  double shareAfter() {
+    return Math.max(get(EdgeSetting.SHARE_AFTER), leftByPiles);
+  }
+
   /** Share for which props, toe and wall are sized. */
   double designShare() {
-    return Math.max(get(EdgeSetting.SHARE_PARTIAL), get(EdgeSetting.SHARE_AFTER));
+    return Math.max(get(EdgeSetting.SHARE_PARTIAL), shareAfter());
   }
 
   /** The props for the design share. */

@@ -2,6 +2,7 @@ package underhold.sizing.edgepits;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import underhold.site.FactView;
@@ -12,6 +13,7 @@ import underhold.sizing.Settings;
 import underhold.sizing.Sheet;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.SizingMethod;
+import underhold.sizing.drilledpiles.PrimaryPiles;
 import underhold.sizing.pits.OpenPits;
 import underhold.sizing.zone.AssumedInputs;
 import underhold.sizing.zone.Inputs;
@@ -28,14 +30,14 @@ import underhold.sizing.zone.Inputs;
 public final class EdgePitsMethod implements SizingMethod {
   private static final String TITLE = "Drilled piles with edge pits";
 
-  private final SizingMethod piles;
+  private final PileSummary.Sizer piles;
 
-  /**
-   * Edge pits beside the piles of a method.
-   *
-   * @param piles sizes the piles that carry the structure
-   */
-  public EdgePitsMethod(SizingMethod piles) {
+  /** Edge pits beside drilled piles. */
+  public EdgePitsMethod() {
+    this(PileSummary.DRILLED);
+  }
+
+  EdgePitsMethod(PileSummary.Sizer piles) {
     this.piles = piles;
   }
 
@@ -57,14 +59,15 @@ public final class EdgePitsMethod implements SizingMethod {
       inputs.write(open);
       return open.missing(inputs.missing()).build();
     }
-    Sheet sheet = piles.size(facts, ground, piles.settings().defaults());
-    if (!sheet.complete()) {
+    Sheet sheet = piles.sheet(facts, ground);
+    Optional<PrimaryPiles> primary = piles.piles(facts, ground);
+    if (!sheet.complete() || primary.isEmpty()) {
       inputs.write(open);
       return open.missing(ofPiles(sheet)).build();
     }
-    PrimaryPiles primary = new PrimaryPiles(sheet);
+    PileSummary summary = new PileSummary(sheet, primary.get());
     return AssumedInputs.referred(
-        inputs, one -> reckon(new EdgeCase(one, settings), primary));
+        inputs, one -> reckon(new EdgeCase(one, settings, summary.shareOnGround()), summary));
   }
 
   private static List<MissingInput> ofPiles(Sheet sheet) {
@@ -85,7 +88,7 @@ public final class EdgePitsMethod implements SizingMethod {
     return missing.stream().filter(one -> names.remove(one.name())).toList();
   }
 
-  private Sheet reckon(EdgeCase site, PrimaryPiles primary) {
+  private Sheet reckon(EdgeCase site, PileSummary primary) {
     SheetBuilder sheet = SheetBuilder.titled(TITLE, id());
     site.inputs.write(sheet);
     site.settings.write(sheet);
@@ -99,7 +102,7 @@ public final class EdgePitsMethod implements SizingMethod {
     GroundSection.write(site, sheet);
     OpenPits dug = DigSection.write(site, sheet);
     BillSection.write(site, sheet, dug, held, dowels);
-    StageSection.write(site, sheet, dug, held, dowels);
+    StageSection.write(site, sheet, primary.piles(), new StageSection.Work(dug, held, dowels));
     CautionSection.write(site, sheet);
     return sheet.build();
   }

@@ -22,6 +22,7 @@ final class LoadSection {
     LoadSection section = new LoadSection(site, sheet);
     section.size();
     section.structure();
+    section.share();
     section.pressure();
   }
 
@@ -81,6 +82,27 @@ final class LoadSection {
                 ? "The structure also stands on the soil behind the wall."
                 : "The whole footing is over the wall: none of it presses on the soil behind.")
         .gives(Amount.lineLoad(site.structureOnWall()));
+  }
+
+  private void share() {
+    sheet
+        .step(
+            "share-after",
+            "Share of the structure's load on the soil once the piles are locked off",
+            "s = max({set}, {left})")
+        .with("set", "share set", site.amount(EdgeSetting.SHARE_AFTER))
+        .with("left", "share that the piles leave by their own sheet", Amount.ratio(site.leftByPiles()))
+        .gives(Amount.ratio(site.shareAfter()));
+    sheet
+        .step(
+            "share-design",
+            "Share for which props, toe and wall are sized",
+            "s = max({partial}, {after})")
+        .with("partial", "while the piles take the load", site.amount(EdgeSetting.SHARE_PARTIAL))
+        .with("after", "once they are locked off", Amount.ratio(site.shareAfter()))
+        .from(Source.judgement())
+        .note("Load may come back to the soil while the edge is open.")
+        .gives(Amount.ratio(site.designShare()));
   }
 
   private void pressure() {

@@ -9,6 +9,7 @@ import underhold.sizing.HoldPoint;
 import underhold.sizing.Phrase;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.Stage;
+import underhold.sizing.drilledpiles.PrimaryPiles;
 import underhold.sizing.pits.OpenPits;
 import underhold.sizing.pits.PitsSetting;
 import underhold.sizing.pits.order.DiggingPlan;
@@ -21,17 +22,25 @@ final class StageSection {
 
   private StageSection() {}
 
-  static void write(
-      EdgeCase site, SheetBuilder sheet, OpenPits dug, PropSection.Held held, int dowels) {
+  /**
+   * What is built.
+   *
+   * @param dug the open pits
+   * @param held braces or ties
+   * @param dowels dowels in a pit
+   */
+  record Work(OpenPits dug, PropSection.Held held, int dowels) {}
+
+  static void write(EdgeCase site, SheetBuilder sheet, PrimaryPiles piles, Work work) {
     before(sheet);
-    piles(sheet);
-    onePit(site, sheet, dug, dowels);
+    piles(sheet, piles);
+    onePit(site, sheet, work.dug(), work.dowels());
     int number = 1;
-    for (List<Integer> round : dug.plan().rounds()) {
-      round(sheet, number++, round, dug.plan());
+    for (List<Integer> round : work.dug().plan().rounds()) {
+      round(sheet, number++, round, work.dug().plan());
     }
     closure(sheet);
-    cut(site, sheet, held);
+    cut(site, sheet, work.held());
     last(site, sheet);
   }
 
@@ -52,15 +61,19 @@ final class StageSection {
                     ENGINEER))));
   }
 
-  private static void piles(SheetBuilder sheet) {
+  private static void piles(SheetBuilder sheet, PrimaryPiles piles) {
     sheet.stage(
         new Stage(
             "Drilled piles take the load",
             List.of(
                 Phrase.of(
-                    "Build the piles, caps and seats by their own sheet; none of them stands in the line of the pits or leans on soil that the wall will hold."),
+                    "Build the {n} piles, caps and seats by their own sheet and in its order; none of them stands in the line of the pits or leans on soil that the wall will hold.",
+                    "n",
+                    Amount.count(piles.piles())),
                 Phrase.of(
-                    "Jack each pile in steps to its lock-off load, hold, measure, pack and lock; go back over the neighbours.")),
+                    "Jack each pile in steps to its lock-off load, {P} working load on the pile loaded most; hold, measure, pack and lock; go back over the neighbours.",
+                    "P",
+                    Amount.force(piles.pileKilonewtons()))),
             List.of(
                 new HoldPoint(
                     Phrase.of(

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import underhold.consult.SizingSites;
 import underhold.quantity.Measure;
 import underhold.quantity.Quantity;
@@ -19,14 +20,14 @@ import underhold.site.SiteReader;
 import underhold.site.SiteReading;
 import underhold.site.StatedFact;
 import underhold.site.Zone;
+import underhold.site.ZoneViews;
 import underhold.sizing.Amount;
 import underhold.sizing.MissingInput;
 import underhold.sizing.SettingTable;
-import underhold.sizing.Settings;
 import underhold.sizing.Sheet;
 import underhold.sizing.SheetBuilder;
-import underhold.sizing.SizingMethod;
 import underhold.sizing.Source;
+import underhold.sizing.drilledpiles.PrimaryPiles;
 
 /** Own cases of an edge under a structure, and piles that stand in for the real ones. */
 final class EdgeSites {
@@ -54,9 +55,15 @@ final class EdgeSites {
   }
 
   /** Piles of which one check is full to that degree. */
-  static SizingMethod piles(double use) {
+  static PileSummary.Sizer piles(double use) {
+    return piles(use, 0);
+  }
+
+  /** The same, which leave a share of the structure's load on the soil. */
+  static PileSummary.Sizer piles(double use, double left) {
     return stub(
         SheetBuilder.titled("Piles", "drilled-piles"),
+        left,
         sheet ->
             sheet.check(
                 "column",
@@ -68,9 +75,10 @@ final class EdgeSites {
   }
 
   /** Piles that ask for something. */
-  static SizingMethod asking(String name) {
+  static PileSummary.Sizer asking(String name) {
     return stub(
         SheetBuilder.titled("Piles", "drilled-piles"),
+        0,
         sheet -> sheet.missing(List.of(new MissingInput(name, "What?", "it is needed"))));
   }
 
@@ -78,23 +86,20 @@ final class EdgeSites {
     void fill(SheetBuilder sheet);
   }
 
-  private static SizingMethod stub(SheetBuilder sheet, Filling filling) {
+  private static PileSummary.Sizer stub(SheetBuilder sheet, double left, Filling filling) {
     filling.fill(sheet);
     Sheet built = sheet.build();
-    return new SizingMethod() {
+    return new PileSummary.Sizer() {
       @Override
-      public String id() {
-        return "drilled-piles";
-      }
-
-      @Override
-      public SettingTable settings() {
-        return new SettingTable("drilled-piles", List.of(), List.of());
-      }
-
-      @Override
-      public Sheet size(FactView facts, GroundProfile ground, Settings settings) {
+      public Sheet sheet(FactView facts, GroundProfile ground) {
         return built;
+      }
+
+      @Override
+      public Optional<PrimaryPiles> piles(FactView facts, GroundProfile ground) {
+        return built.complete()
+            ? Optional.of(new PrimaryPiles(12, 640, 7680, 0.24, 16, 8, 1.5, 1 - left, 40))
+            : Optional.empty();
       }
     };
   }
@@ -103,13 +108,21 @@ final class EdgeSites {
     return size(site, piles(0.8), settings);
   }
 
-  static Sheet size(Site site, SizingMethod piles, String... settings) {
+  static Sheet size(Site site, PileSummary.Sizer piles, String... settings) {
     EdgePitsMethod method = new EdgePitsMethod(piles);
     SettingTable.Read read = method.settings().parse(List.of(settings));
     if (!read.problems().isEmpty()) {
       throw new AssertionError(read.problems().toString());
     }
     return method.size(view(site), ground(site), read.settings());
+  }
+
+  /** The same from the facts alone, without what rules infer: quicker. */
+  static Sheet quick(Site site, String... settings) {
+    EdgePitsMethod method = new EdgePitsMethod(piles(0.8));
+    SettingTable.Read read = method.settings().parse(List.of(settings));
+    FactView view = ZoneViews.known(site, site.zones().get(0), FactDictionary.standard());
+    return method.size(view, ground(site), read.settings());
   }
 
   /** The same site with one fact of its zone changed; an empty word takes it away. */
