@@ -26,7 +26,8 @@ final class CodeSection {
         .with("fb", "factor of the base", Amount.ratio(base.base()))
         .with("Qb", "base", Amount.force(design.baseKilonewtons()))
         .from(Sources.LRFD)
-        .note("Against factored loads, which this sheet does not form; a shaft that stands alone keeps 80 %.")
+        .note(
+            "Against factored loads, which this sheet does not form; a shaft that stands alone keeps 80 %.")
         .gives(
             Amount.force(
                 LrfdFactor.CLAY.side() * side(design, Kind.CLAY)
@@ -40,7 +41,8 @@ final class CodeSection {
             "For comparison: design resistance of one pile by Eurocode 7, UK set R4",
             "Rd = ({Qs} / {gs} + {Qb} / {gb}) / {gm}")
         .with("Qs", "side", Amount.force(design.sideKilonewtons()))
-        .with("gs", "factor of the side, settlement not proved", Amount.ratio(factors.shaftFactor()))
+        .with(
+            "gs", "factor of the side, settlement not proved", Amount.ratio(factors.shaftFactor()))
         .with("Qb", "base", Amount.force(design.baseKilonewtons()))
         .with("gb", "factor of the base", Amount.ratio(factors.baseFactor()))
         .with("gm", "model factor", Amount.ratio(factors.modelFactor()))

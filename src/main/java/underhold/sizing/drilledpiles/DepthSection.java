@@ -31,7 +31,9 @@ final class DepthSection {
         Phrase.of(
             told > 0
                 ? "By the depth of borings as set."
-                : "The last layer, " + last.name() + ", is taken to reach on, and as proved for {m} only; set boring-depth where borings go deeper, or bore deeper.",
+                : "The last layer, "
+                    + last.name()
+                    + ", is taken to reach on, and as proved for {m} only; set boring-depth where borings go deeper, or bore deeper.",
             "m",
             site.amount(PileNumbers.PROVED_BELOW)));
   }

@@ -77,8 +77,7 @@ final class Designer {
     }
     PileLayout last = layouts.get(layouts.size() - 1);
     return finished(
-        last,
-        toes.stream().max(Comparator.comparingDouble(Toe::ultimate)).orElseThrow());
+        last, toes.stream().max(Comparator.comparingDouble(Toe::ultimate)).orElseThrow());
   }
 
   private boolean strongEnough(PileLayout layout, Toe toe) {
@@ -92,8 +91,9 @@ final class Designer {
     double allowable = toe.ultimate() / site.safetyFactor();
     return layout.pileKilonewtons() <= factor * allowable
         && layout.lossKilonewtons() * site.get(PileNumbers.LOSS_FACTOR) <= toe.ultimate()
-        && site.totalLoad() <= blockAllowable(site, layout, toe.pieces(), ground.unitBase(toe.depth()))
-            .orElse(Double.MAX_VALUE);
+        && site.totalLoad()
+            <= blockAllowable(site, layout, toe.pieces(), ground.unitBase(toe.depth()))
+                .orElse(Double.MAX_VALUE);
   }
 
   private PileDesign finished(PileLayout layout, Toe toe) {

@@ -194,8 +194,7 @@ final class Ground {
     return switch (layer.kind()) {
       case CLAY ->
           ClayBase.baseKilopascals(
-              ClayBase.factor(countedStrength(layer), baseDepthRatio(toe)),
-              countedStrength(layer));
+              ClayBase.factor(countedStrength(layer), baseDepthRatio(toe)), countedStrength(layer));
       case SAND ->
           SandBase.baseKilopascals(Math.min(layer.blowCount(), 50)).orThrow()
               * SandBase.wideBaseFactor(site.diameter());

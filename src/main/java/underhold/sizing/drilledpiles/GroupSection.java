@@ -120,16 +120,28 @@ final class GroupSection {
   private void lost() {
     switch (site.pattern()) {
       case COLUMN -> lostUnderCap();
-      case WALL -> lostUnderStructure(PileNumbers.LOSS_WALL, "At an end the whole load of the needle lost falls on its neighbour, by the lever; a needle is lost with either of its piles.");
-      default -> lostUnderStructure(PileNumbers.LOSS_SLAB, "The slab must carry over the place of the pile lost: not checked here.");
+      case WALL ->
+          lostUnderStructure(
+              PileNumbers.LOSS_WALL,
+              "At an end the whole load of the needle lost falls on its neighbour, by the lever; a needle is lost with either of its piles.");
+      default ->
+          lostUnderStructure(
+              PileNumbers.LOSS_SLAB,
+              "The slab must carry over the place of the pile lost: not checked here.");
     }
     double section = Math.min(design.structuralKilonewtons(), design.baredKilonewtons());
     double capacity =
         sheet
-            .step("loss-capacity", "What a pile may take when another is lost", "Rl = min((1 + {o}) × {Ps}, {Qu} / {F})")
+            .step(
+                "loss-capacity",
+                "What a pile may take when another is lost",
+                "Rl = min((1 + {o}) × {Ps}, {Qu} / {F})")
             .with("o", "overstress allowed", site.amount(PileNumbers.OVERSTRESS))
             .with("Ps", "the less of the held and the bared section", Amount.force(section))
-            .with("Qu", "ultimate resistance by the ground", Amount.force(design.ultimateKilonewtons()))
+            .with(
+                "Qu",
+                "ultimate resistance by the ground",
+                Amount.force(design.ultimateKilonewtons()))
             .with("F", "factor of safety for this case", site.amount(PileNumbers.LOSS_FACTOR))
             .from(Source.judgement())
             .gives(

@@ -69,7 +69,8 @@ record LayerInputs(int index, Stratum stratum) {
 
   void put(Inputs.Builder inputs) {
     inputs.put(weight(), stratum.unitWeight());
-    Source careful = new Source(stratum.name() + ": careful value of its class", Source.judgement().basis());
+    Source careful =
+        new Source(stratum.name() + ": careful value of its class", Source.judgement().basis());
     switch (BondLayer.Kind.of(stratum.soil())) {
       case CLAY -> inputs.put(strength(), stratum.undrainedStrength());
       case SAND ->

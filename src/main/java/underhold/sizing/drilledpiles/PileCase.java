@@ -180,8 +180,7 @@ record PileCase(Inputs inputs, Settings settings, List<BondLayer> layers, Access
 
   /** Least spacing of piles, m. */
   double leastSpacing() {
-    return Math.max(
-        get(PileNumbers.SPACING_RATIO) * diameter(), get(PileNumbers.LEAST_SPACING));
+    return Math.max(get(PileNumbers.SPACING_RATIO) * diameter(), get(PileNumbers.LEAST_SPACING));
   }
 
   /** Verdict of a check that does not pass: a value that nobody stated rules nothing out. */
@@ -195,8 +194,7 @@ record PileCase(Inputs inputs, Settings settings, List<BondLayer> layers, Access
 
   /** The same for a check that rests on a word. */
   Verdict otherwiseWord(WordInput used) {
-    boolean guessed =
-        inputs.find(used).filter(g -> g.origin() == Origin.ASSUMED).isPresent();
+    boolean guessed = inputs.find(used).filter(g -> g.origin() == Origin.ASSUMED).isPresent();
     return guessed ? Verdict.REFER : Verdict.FAILS;
   }
 }

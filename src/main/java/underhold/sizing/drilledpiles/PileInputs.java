@@ -20,58 +20,130 @@ final class PileInputs {
   private static final String EDGE = "cantilevered-edge";
 
   static final WordInput PATTERN =
-      WordInput.of("load-pattern", "how the load comes down", List.of(COLUMN, WALL, SLAB), "loadPattern");
+      WordInput.of(
+          "load-pattern", "how the load comes down", List.of(COLUMN, WALL, SLAB), "loadPattern");
   static final NumberInput COLUMN_LOAD =
-      NumberInput.of("column-load", "working load of one column", Amount.force(0), 10, 50_000, "columnLoad");
+      NumberInput.of(
+          "column-load", "working load of one column", Amount.force(0), 10, 50_000, "columnLoad");
   static final NumberInput COLUMN_COUNT =
-      NumberInput.of("columns", "columns like this one", Amount.count(0), 1, 500, "columnCount").tried(Trial.NONE);
+      NumberInput.of("columns", "columns like this one", Amount.count(0), 1, 500, "columnCount")
+          .tried(Trial.NONE);
   static final NumberInput LINE_LOAD =
-      NumberInput.of("line-load", "working load of the wall", Amount.lineLoad(0), 5, 2000, "lineLoad");
+      NumberInput.of(
+          "line-load", "working load of the wall", Amount.lineLoad(0), 5, 2000, "lineLoad");
   static final NumberInput WALL_LENGTH =
-      NumberInput.of("wall-length", "length of wall to be carried", Amount.length(0), 0.5, 500, "wallLength");
+      NumberInput.of(
+          "wall-length", "length of wall to be carried", Amount.length(0), 0.5, 500, "wallLength");
   static final NumberInput AREA_LOAD =
-      NumberInput.of("area-load", "working load of the slab or box", Amount.pressure(0), 5, 500, "areaLoad");
+      NumberInput.of(
+          "area-load", "working load of the slab or box", Amount.pressure(0), 5, 500, "areaLoad");
   static final NumberInput LENGTH =
-      NumberInput.of("undermined-length", "length undermined", Amount.length(0), 0.5, 200, "underminedLength");
+      NumberInput.of(
+          "undermined-length", "length undermined", Amount.length(0), 0.5, 200, "underminedLength");
   static final NumberInput WIDTH =
-      NumberInput.of("undermined-width", "reach under the structure", Amount.length(0), 0.5, 200, "underminedWidth");
+      NumberInput.of(
+          "undermined-width",
+          "reach under the structure",
+          Amount.length(0),
+          0.5,
+          200,
+          "underminedWidth");
   static final NumberInput FOUNDING =
-      NumberInput.of("founding-depth", "underside of the foundation below ground", Amount.length(0), 0, 30, "foundingDepth").tried(Trial.SHIFT);
+      NumberInput.of(
+              "founding-depth",
+              "underside of the foundation below ground",
+              Amount.length(0),
+              0,
+              30,
+              "foundingDepth")
+          .tried(Trial.SHIFT);
   static final NumberInput DUG =
-      NumberInput.of("dug-below-footing", "excavation below the footing", Amount.length(0), -30, 40, "excavationBelowFooting").tried(Trial.SHIFT);
+      NumberInput.of(
+              "dug-below-footing",
+              "excavation below the footing",
+              Amount.length(0),
+              -30,
+              40,
+              "excavationBelowFooting")
+          .tried(Trial.SHIFT);
   static final NumberInput WATER =
-      NumberInput.of("ground-water", "ground water below ground", Amount.length(0), 0, 60, "groundWaterDepth").tried(Trial.NONE);
+      NumberInput.of(
+              "ground-water",
+              "ground water below ground",
+              Amount.length(0),
+              0,
+              60,
+              "groundWaterDepth")
+          .tried(Trial.NONE);
   static final NumberInput FOOTING_WIDTH =
-      NumberInput.of("footing-width", "width of the footing", Amount.length(0), 0.2, 30, "footingWidth");
+      NumberInput.of(
+          "footing-width", "width of the footing", Amount.length(0), 0.2, 30, "footingWidth");
   static final NumberInput WALL_THICKNESS =
-      NumberInput.of("wall-thickness", "thickness of the wall", Amount.length(0), 0.1, 5, "wallThickness");
+      NumberInput.of(
+          "wall-thickness", "thickness of the wall", Amount.length(0), 0.1, 5, "wallThickness");
   static final NumberInput CLEAR_SPAN =
-      NumberInput.of("clear-span", "length the wall can bridge", Amount.length(0), 0, 10, "clearSpan").tried(Trial.NONE);
+      NumberInput.of(
+              "clear-span", "length the wall can bridge", Amount.length(0), 0, 10, "clearSpan")
+          .tried(Trial.NONE);
   static final NumberInput LIMIT =
-      NumberInput.of("movement-limit", "settlement allowed", Amount.thickness(0), 0.001, 0.075, "movementLimit");
+      NumberInput.of(
+          "movement-limit",
+          "settlement allowed",
+          Amount.thickness(0),
+          0.001,
+          0.075,
+          "movementLimit");
   static final NumberInput OUTSIDE_HEADROOM =
-      NumberInput.of("outside-headroom", "headroom outside", Amount.length(0), 0.6, 30, "outsideHeadroom");
+      NumberInput.of(
+          "outside-headroom", "headroom outside", Amount.length(0), 0.6, 30, "outsideHeadroom");
   static final NumberInput INSIDE_HEADROOM =
-      NumberInput.of("inside-headroom", "headroom inside", Amount.length(0), 0.6, 30, "insideHeadroom");
+      NumberInput.of(
+          "inside-headroom", "headroom inside", Amount.length(0), 0.6, 30, "insideHeadroom");
   static final NumberInput NIGHT =
-      NumberInput.of("night-closure", "night closure of road or track", Amount.hours(0), 0, 24, "nightClosure");
+      NumberInput.of(
+          "night-closure",
+          "night closure of road or track",
+          Amount.hours(0),
+          0,
+          24,
+          "nightClosure");
 
   static final WordInput OUTSIDE =
-      WordInput.of("outside-access", "what can work outside", List.of("none", "hand", "small-rig", "large-rig"), "outsideAccess");
+      WordInput.of(
+          "outside-access",
+          "what can work outside",
+          List.of("none", "hand", "small-rig", "large-rig"),
+          "outsideAccess");
   static final WordInput INSIDE =
-      WordInput.of("inside-access", "what can work inside", List.of("none", "hand", "small-rig", "large-rig"), "insideAccess");
+      WordInput.of(
+          "inside-access",
+          "what can work inside",
+          List.of("none", "hand", "small-rig", "large-rig"),
+          "insideAccess");
   static final WordInput BRACING =
       careful("bracing-room", "room for bracing", List.of("yes", "no"), "bracingRoom");
   static final WordInput CAPPING =
-      careful("capping-beam", "a capping beam gathers the wall", List.of("yes", "no"), "cappingBeamPossible");
+      careful(
+          "capping-beam",
+          "a capping beam gathers the wall",
+          List.of("yes", "no"),
+          "cappingBeamPossible");
   static final WordInput FROM_TRACK =
-      careful("piles-from-track", "piles only from the track", List.of("yes", "no"), "pilesFromTrackOnly");
+      careful(
+          "piles-from-track",
+          "piles only from the track",
+          List.of("yes", "no"),
+          "pilesFromTrackOnly");
   static final WordInput UPLIFT =
       careful("uplift", "the foundation also holds down", List.of("yes", "no"), "uplift");
   static final WordInput ARTESIAN =
       careful("artesian", "water under pressure below", List.of("yes", "no"), "artesian");
   static final WordInput OBSTRUCTIONS =
-      careful("obstructions", "boulders or old works", List.of("none", "occasional", "frequent"), "obstructions");
+      careful(
+          "obstructions",
+          "boulders or old works",
+          List.of("none", "occasional", "frequent"),
+          "obstructions");
 
   private static final double ASSUMED_PAD = 2;
   private static final double ASSUMED_STRIP = 0.8;

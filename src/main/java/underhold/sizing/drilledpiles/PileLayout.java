@@ -84,8 +84,7 @@ record PileLayout(
     int columns = Math.max(2, (number + 1) / 2);
     double load = site.totalLoad();
     double off = site.get(PileNumbers.ECCENTRICITY);
-    PileLayout plain =
-        new PileLayout(columns, 2, site.leastSpacing(), site.rowDistance(), 0, 0);
+    PileLayout plain = new PileLayout(columns, 2, site.leastSpacing(), site.rowDistance(), 0, 0);
     Position at = new Position(off, off);
     double largest =
         plain.cap().loadsKilonewtons(load, at).orThrow().stream()
@@ -105,8 +104,7 @@ record PileLayout(
     spans = Math.max(spans, 1);
     double spacing = length / spans;
     double row = site.rowDistance();
-    double needle =
-        site.get(LINE_LOAD) * spacing * (1 + site.get(PileNumbers.CAP_ALLOWANCE));
+    double needle = site.get(LINE_LOAD) * spacing * (1 + site.get(PileNumbers.CAP_ALLOWANCE));
     double share = 0.5 + Math.min(site.get(PileNumbers.ECCENTRICITY) / row, 0.5);
     return new PileLayout(spans + 1, 2, spacing, row, 0, 0)
         .loaded(needle * share, needle * share * (1 + site.get(PileNumbers.LOSS_WALL)));
@@ -119,8 +117,7 @@ record PileLayout(
     int columns =
         (int) Math.max(Math.ceil(length / widest), Math.ceil(Math.sqrt(number * length / width)));
     columns = Math.max(columns, 2);
-    int rows =
-        (int) Math.max(Math.ceil(width / widest), Math.ceil((double) number / columns));
+    int rows = (int) Math.max(Math.ceil(width / widest), Math.ceil((double) number / columns));
     rows = Math.max(rows, 2);
     double along = length / columns;
     double across = width / rows;

@@ -36,7 +36,8 @@ final class SettlementSection {
 
   /** Length from the cap to where side resistance begins, m. */
   static double freeLength(PileCase site, PileDesign design) {
-    double from = design.pieces().isEmpty() ? design.toeMetres() : design.pieces().get(0).topMetres();
+    double from =
+        design.pieces().isEmpty() ? design.toeMetres() : design.pieces().get(0).topMetres();
     return from - site.capLevel();
   }
 
@@ -84,15 +85,17 @@ final class SettlementSection {
   }
 
   private void point(int percent, double load, State state) {
-    double shortening =
-        load * freeLength(site, design) / site.casedStiffness();
+    double shortening = load * freeLength(site, design) / site.casedStiffness();
     sheet
         .step(
             "settlement-" + percent,
             "Settlement of the head at " + percent + " % of the working load",
             "s" + percent + " = {P} × {L} / {EA} + {sb}")
         .with("P", "load", Amount.force(load))
-        .with("L", "free length, cap to where the ground counts", Amount.length(freeLength(site, design)))
+        .with(
+            "L",
+            "free length, cap to where the ground counts",
+            Amount.length(freeLength(site, design)))
         .with("EA", "axial stiffness of casing, fill and bars", Amount.force(site.casedStiffness()))
         .with(
             "sb",

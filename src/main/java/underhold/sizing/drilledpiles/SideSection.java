@@ -50,8 +50,7 @@ final class SideSection {
             "Qs = " + (design.pieces().isEmpty() ? "0" : sum));
     number = 1;
     for (SidePiece piece : design.pieces()) {
-      total.with(
-          "Q" + number++, piece.layer().name(), Amount.force(piece.resistanceKilonewtons()));
+      total.with("Q" + number++, piece.layer().name(), Amount.force(piece.resistanceKilonewtons()));
     }
     total
         .note(design.pieces().isEmpty() ? "No ground that counts is reached." : "")
@@ -59,7 +58,10 @@ final class SideSection {
     base();
     double allowable =
         sheet
-            .step("pile-allowable", "Allowable load of one pile by the ground", "Qa = ({Qs} + {Qb}) / {F}")
+            .step(
+                "pile-allowable",
+                "Allowable load of one pile by the ground",
+                "Qa = ({Qs} + {Qb}) / {F}")
             .with("Qs", "side", Amount.force(design.sideKilonewtons()))
             .with("Qb", "base", Amount.force(design.baseKilonewtons()))
             .with("F", "factor of safety by what is tested", Amount.ratio(site.safetyFactor()))
@@ -78,8 +80,7 @@ final class SideSection {
   }
 
   private void piece(int number, SidePiece piece) {
-    String range =
-        piece.layer().name();
+    String range = piece.layer().name();
     if (piece.layer().kind() == Kind.SAND) {
       stress(number, piece);
     }
@@ -89,7 +90,10 @@ final class SideSection {
       default -> rock(number, piece);
     }
     sheet
-        .step("side-" + number, "Side resistance in " + range, "Q" + number + " = 3.1416 × {D} × {L} × {f}")
+        .step(
+            "side-" + number,
+            "Side resistance in " + range,
+            "Q" + number + " = 3.1416 × {D} × {L} × {f}")
         .with("D", "diameter of the hole", Amount.thickness(piece.diameterMetres()))
         .with("L", "length that counts", Amount.length(piece.lengthMetres()))
         .with("f", "unit side resistance", Amount.pressure(piece.unitKilopascals()))
@@ -109,9 +113,7 @@ final class SideSection {
     int index = 1;
     for (BondLayer layer : site.layers()) {
       if (within(layer, depth) > 0) {
-        formula
-            .append(index == 1 ? "" : " + ")
-            .append("{g" + index + "} × {h" + index + "}");
+        formula.append(index == 1 ? "" : " + ").append("{g" + index + "} × {h" + index + "}");
         index++;
       }
     }
@@ -124,20 +126,21 @@ final class SideSection {
     for (BondLayer layer : site.layers()) {
       double height = within(layer, depth);
       if (height > 0) {
-        step.with("g" + index, "unit weight of " + layer.name(), Amount.unitWeight(layer.unitWeight()));
+        step.with(
+            "g" + index, "unit weight of " + layer.name(), Amount.unitWeight(layer.unitWeight()));
         step.with("h" + index, "height of it above the middle", Amount.length(height));
         index++;
       }
     }
     step.with("gw", "unit weight of water", Amount.unitWeight(Ground.WATER_WEIGHT))
-        .with("hw", "water above the middle", Amount.length(Math.max(0, depth - ground.waterLevel())))
+        .with(
+            "hw", "water above the middle", Amount.length(Math.max(0, depth - ground.waterLevel())))
         .gives(Amount.pressure(piece.stressKilopascals()));
   }
 
   private double within(BondLayer layer, double depth) {
     return Math.max(
-        0,
-        Math.min(layer.bottomMetres(), depth) - Math.max(layer.topMetres(), site.dugLevel()));
+        0, Math.min(layer.bottomMetres(), depth) - Math.max(layer.topMetres(), site.dugLevel()));
   }
 
   private void clay(int number, SidePiece piece) {
@@ -150,7 +153,8 @@ final class SideSection {
         switch (site.settings().get(PileChoices.ALPHA)) {
           case "2018" ->
               sheet
-                  .step("coefficient-" + number, title, sign + " = min(0.3 + 0.17 × {pa} / {su}, 1)")
+                  .step(
+                      "coefficient-" + number, title, sign + " = min(0.3 + 0.17 × {pa} / {su}, 1)")
                   .with("pa", "atmospheric pressure", pressure)
                   .with("su", meaning, su)
                   .from(Sources.ALPHA_2018)
@@ -163,14 +167,20 @@ final class SideSection {
                   .gives(Amount.ratio(piece.coefficient()));
           default ->
               sheet
-                  .step("coefficient-" + number, title, sign + " = 0.55 - 0.1 × max({su} / {pa} - 1.5, 0)")
+                  .step(
+                      "coefficient-" + number,
+                      title,
+                      sign + " = 0.55 - 0.1 × max({su} / {pa} - 1.5, 0)")
                   .with("su", meaning, su)
                   .with("pa", "atmospheric pressure", pressure)
                   .from(Sources.ALPHA_1999)
                   .gives(Amount.ratio(piece.coefficient()));
         };
     sheet
-        .step("unit-" + number, "Unit side resistance of " + piece.layer().name(), "f" + number + " = {a} × {su}")
+        .step(
+            "unit-" + number,
+            "Unit side resistance of " + piece.layer().name(),
+            "f" + number + " = {a} × {su}")
         .with("a", "alpha", Amount.ratio(alpha))
         .with("su", meaning, su)
         .from(Sources.ALPHA_1999)
@@ -182,8 +192,7 @@ final class SideSection {
     String sign = "b" + number;
     Amount beta = Amount.ratio(piece.coefficient());
     boolean gravelly =
-        piece.layer().soil() == SoilClass.DENSE_GRAVEL
-            && site.is(PileChoices.GRAVEL, "gravelly");
+        piece.layer().soil() == SoilClass.DENSE_GRAVEL && site.is(PileChoices.GRAVEL, "gravelly");
     if (site.is(PileChoices.BETA, "2010")) {
       rational(number, piece, title, sign, beta);
     } else if (gravelly) {
@@ -206,11 +215,15 @@ final class SideSection {
           .with("z", "depth below ground", Amount.length(piece.middleMetres()))
           .with("N", "N60", Amount.count(piece.layer().blowCount()))
           .from(Sources.BETA_1999)
-          .note("By depth below the ground surface, which gives less than by depth below the dug level.")
+          .note(
+              "By depth below the ground surface, which gives less than by depth below the dug level.")
           .gives(beta);
     }
     sheet
-        .step("unit-" + number, "Unit side resistance of " + piece.layer().name(), "f" + number + " = min({b} × {s}, {fm})")
+        .step(
+            "unit-" + number,
+            "Unit side resistance of " + piece.layer().name(),
+            "f" + number + " = min({b} × {s}, {fm})")
         .with("b", "beta", beta)
         .with("s", "effective stress", Amount.pressure(piece.stressKilopascals()))
         .with("fm", "largest unit side resistance", Amount.pressure(200))
@@ -321,7 +334,10 @@ final class SideSection {
                   "qb = min(57.5 × min({N}, 50), 2900) × min({Dw} / {D}, 1)",
                   "qb = min(1201 × min({N}, 50), 60570) × min({Dw} / {D}, 1)")
               .with("N", "N60", Amount.count(layer.blowCount()))
-              .with("Dw", "diameter above which a base is reduced", Amount.thickness(SandBase.WIDE_METRES))
+              .with(
+                  "Dw",
+                  "diameter above which a base is reduced",
+                  Amount.thickness(SandBase.WIDE_METRES))
               .with("D", "diameter", Amount.thickness(site.diameter()))
               .from(Sources.SAND_BASE)
               .gives(unit);
@@ -335,15 +351,16 @@ final class SideSection {
                       RockSide.weakerKilopascals(
                           layer.rockStrength(), site.get(PileNumbers.CONCRETE))))
               .from(Sources.ROCK_BASE)
-              .note("Massive or tightly jointed rock, sound for two diameters below, base cleaned and inspected.")
+              .note(
+                  "Massive or tightly jointed rock, sound for two diameters below, base cleaned and inspected.")
               .gives(unit);
-      case NONE ->
-          sheet.step("unit-base", title, "qb = 0").from(Source.judgement()).gives(unit);
+      case NONE -> sheet.step("unit-base", title, "qb = 0").from(Source.judgement()).gives(unit);
     }
     sheet
         .step("base", "Base resistance of one pile, ultimate", "Qb = {qb} × 3.1416 × {D}^2 / 4")
         .with("qb", "unit base resistance", unit)
-        .with("D", "diameter of the base", Amount.thickness(ground.baseDiameter(design.toeMetres())))
+        .with(
+            "D", "diameter of the base", Amount.thickness(ground.baseDiameter(design.toeMetres())))
         .gives(Amount.force(design.baseKilonewtons()));
   }
 }

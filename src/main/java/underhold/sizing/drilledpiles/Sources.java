@@ -35,7 +35,8 @@ final class Sources {
   static final Source SAND_BASE =
       Source.published(
           "Das, Principles of Foundation Engineering, ex. 12.3 (read in a companion to the book; limits from memory)");
-  static final Source ROCK_BASE = Source.memory("FHWA GEC 10, 2010, 13.3.5.3.2; AASHTO 10.8.3.5.4c");
+  static final Source ROCK_BASE =
+      Source.memory("FHWA GEC 10, 2010, 13.3.5.3.2; AASHTO 10.8.3.5.4c");
   static final Source FACTORS = Source.memory("USACE EM 1110-2-2906, 1991, chapter 4");
   static final Source LRFD = Source.memory("AASHTO LRFD, Table 10.5.5.2.4-1");
   static final Source EC7 =

@@ -42,10 +42,12 @@ final class StrengthSection {
                 "Pc = {kc} × {fc} × ({Ac} - {Ab}) + {fs} × {As} + {fb} × {Ab}")
             .with("kc", "share of f'c", Amount.ratio(Concrete.IN_CASING_OR_ROCK.share()))
             .with("fc", "f'c", site.amount(PileNumbers.CONCRETE))
-            .with("Ac", "inside of the casing", Amounts.section(site.rusted().fillAreaSquareMetres()))
+            .with(
+                "Ac", "inside of the casing", Amounts.section(site.rusted().fillAreaSquareMetres()))
             .with("Ab", "bars", bar)
             .with("fs", "allowable stress of the casing", Amount.stress(strength.steelStress()))
-            .with("As", "casing after rust", Amounts.section(site.rusted().casingAreaSquareMetres()))
+            .with(
+                "As", "casing after rust", Amounts.section(site.rusted().casingAreaSquareMetres()))
             .with("fb", "allowable stress of bars", Amount.stress(strength.barStress()))
             .from(Sources.IBC_STRESS)
             .gives(Amount.force(strength.cased()));
@@ -57,7 +59,10 @@ final class StrengthSection {
                 "Pu = {kc} × {fc} × ({A} - {Ab}) + {fb} × {Ab}")
             .with("kc", "share of f'c", Amount.ratio(PileStrength.where(rock).share()))
             .with("fc", "f'c", site.amount(PileNumbers.CONCRETE))
-            .with("A", rock ? "socket in rock" : "hole in soil", Amounts.section(strength.bondArea(rock)))
+            .with(
+                "A",
+                rock ? "socket in rock" : "hole in soil",
+                Amounts.section(strength.bondArea(rock)))
             .with("Ab", "bars", bar)
             .with("fb", "allowable stress of bars", Amount.stress(strength.barStress()))
             .from(Sources.IBC_STRESS)
@@ -82,7 +87,10 @@ final class StrengthSection {
           .gives(Amount.force(design.baredKilonewtons()));
     } else {
       sheet
-          .step("gyration", "Radius of gyration of the casing after rust", "r = sqrt({D}^2 + {d}^2) / 4")
+          .step(
+              "gyration",
+              "Radius of gyration of the casing after rust",
+              "r = sqrt({D}^2 + {d}^2) / 4")
           .with("D", "outer diameter", Amount.thickness(site.rusted().diameterMetres()))
           .with("d", "inner diameter", Amount.thickness(site.rusted().innerDiameterMetres()))
           .gives(Amount.thickness(column.radiusOfGyrationMetres()));
@@ -135,26 +143,41 @@ final class StrengthSection {
     switch (site.settings().get(PileChoices.FIXITY)) {
       case "sand" ->
           sheet
-              .step("fixity", "Depth of fixity below the dug level, sand", "Lf = 1.8 × ({E} × {A} × {r}^2 / {nh})^0.2")
+              .step(
+                  "fixity",
+                  "Depth of fixity below the dug level, sand",
+                  "Lf = 1.8 × ({E} × {A} × {r}^2 / {nh})^0.2")
               .with("E", "modulus of steel", bending)
               .with("A", "casing after rust", Amounts.section(strength.column().areaSquareMetres()))
-              .with("r", "radius of gyration", Amount.thickness(strength.column().radiusOfGyrationMetres()))
+              .with(
+                  "r",
+                  "radius of gyration",
+                  Amount.thickness(strength.column().radiusOfGyrationMetres()))
               .with("nh", "growth of the horizontal modulus", site.amount(PileNumbers.NH))
               .from(Sources.FIXITY)
               .gives(depth);
       case "clay" ->
           sheet
-              .step("fixity", "Depth of fixity below the dug level, clay", "Lf = 1.4 × ({E} × {A} × {r}^2 / {k})^0.25")
+              .step(
+                  "fixity",
+                  "Depth of fixity below the dug level, clay",
+                  "Lf = 1.4 × ({E} × {A} × {r}^2 / {k})^0.25")
               .with("E", "modulus of steel", bending)
               .with("A", "casing after rust", Amounts.section(strength.column().areaSquareMetres()))
-              .with("r", "radius of gyration", Amount.thickness(strength.column().radiusOfGyrationMetres()))
+              .with(
+                  "r",
+                  "radius of gyration",
+                  Amount.thickness(strength.column().radiusOfGyrationMetres()))
               .with("k", "horizontal modulus", site.amount(PileNumbers.K_CLAY))
               .from(Sources.FIXITY)
               .gives(depth);
       default ->
           sheet
               .step("fixity", "Depth of fixity below the dug level, by rule", "Lf = {Lf}")
-              .with("Lf", strength.softGround() ? "10 ft into soft ground" : "5 ft into stiff ground", depth)
+              .with(
+                  "Lf",
+                  strength.softGround() ? "10 ft into soft ground" : "5 ft into stiff ground",
+                  depth)
               .from(Sources.IBC_FREE)
               .gives(depth);
     }
@@ -189,8 +212,7 @@ final class StrengthSection {
                 Amount.length(stage.dugMetres()),
                 "ratio",
                 Amount.ratio(ratio)))
-        .gives(
-            Amount.force(column.allowableKilonewtons(stage.factor(), stage.spanMetres())));
+        .gives(Amount.force(column.allowableKilonewtons(stage.factor(), stage.spanMetres())));
   }
 
   static String braces(int set) {

@@ -22,8 +22,14 @@ final class TransferSection {
     beam(site, design.layout(), sheet);
     for (int percent : STEPS) {
       sheet
-          .step("jack-" + percent, "Jack load of one pile, step " + percent + " %", "J" + percent + " = {P1} × {k}")
-          .with("P1", "working load of the pile loaded most", Amount.force(design.layout().pileKilonewtons()))
+          .step(
+              "jack-" + percent,
+              "Jack load of one pile, step " + percent + " %",
+              "J" + percent + " = {P1} × {k}")
+          .with(
+              "P1",
+              "working load of the pile loaded most",
+              Amount.force(design.layout().pileKilonewtons()))
           .with("k", "share", Amount.ratio(percent / 100.0))
           .from(Source.judgement())
           .note(
@@ -35,7 +41,10 @@ final class TransferSection {
     }
     sheet
         .step("lock-off", "Jack load of one pile at lock-off", "Jl = {P1} × {k}")
-        .with("P1", "working load of the pile loaded most", Amount.force(design.layout().pileKilonewtons()))
+        .with(
+            "P1",
+            "working load of the pile loaded most",
+            Amount.force(design.layout().pileKilonewtons()))
         .with("k", "share at lock-off", site.amount(WorkNumbers.LOCK_OFF))
         .from(Source.judgement())
         .note("100 to 110 % of the dead load; never more than the structure bears without rising.")
@@ -59,7 +68,9 @@ final class TransferSection {
       case WALL -> {
         needle(
             sheet,
-            site.get(LINE_LOAD) * layout.spacingAlongMetres() * (1 + site.get(PileNumbers.CAP_ALLOWANCE)),
+            site.get(LINE_LOAD)
+                * layout.spacingAlongMetres()
+                * (1 + site.get(PileNumbers.CAP_ALLOWANCE)),
             "load of one needle",
             site.rowDistance(),
             Math.min(site.get(WALL_THICKNESS), site.rowDistance()),
@@ -68,10 +79,14 @@ final class TransferSection {
       }
       default ->
           sheet
-              .step("slab-span", "Widest clear distance that the slab or box must span", "ls = max({sx}, {sy})")
+              .step(
+                  "slab-span",
+                  "Widest clear distance that the slab or box must span",
+                  "ls = max({sx}, {sy})")
               .with("sx", "spacing along", Amount.length(layout.spacingAlongMetres()))
               .with("sy", "spacing across", Amount.length(layout.spacingAcrossMetres()))
-              .note("Bending and punching of the slab over the pile heads, also with one pile lost, are for the engineer of the structure.")
+              .note(
+                  "Bending and punching of the slab over the pile heads, also with one pile lost, are for the engineer of the structure.")
               .gives(
                   Amount.length(
                       Math.max(layout.spacingAlongMetres(), layout.spacingAcrossMetres())));
@@ -99,19 +114,27 @@ final class TransferSection {
     Amount spacing = Amount.length(layout.spacingAlongMetres());
     if (gathered) {
       sheet
-          .step("capping-moment", "Moment of the capping beam between needles", "Mc = {q} × {s}^2 / 8")
+          .step(
+              "capping-moment",
+              "Moment of the capping beam between needles",
+              "Mc = {q} × {s}^2 / 8")
           .with("q", "wall load", site.amount(LINE_LOAD))
           .with("s", "spacing of needles", spacing)
           .note("A capping beam gathers the wall over the needles. " + SECTION)
           .gives(
               Amount.moment(
-                  site.get(LINE_LOAD) * layout.spacingAlongMetres() * layout.spacingAlongMetres() / 8));
+                  site.get(LINE_LOAD)
+                      * layout.spacingAlongMetres()
+                      * layout.spacingAlongMetres()
+                      / 8));
     }
     sheet.check(
         "wall-span",
         "Spacing of needles against what the wall can bridge",
         spacing,
-        gathered ? Amount.length(Math.max(site.get(CLEAR_SPAN), layout.spacingAlongMetres())) : site.amount(CLEAR_SPAN),
+        gathered
+            ? Amount.length(Math.max(site.get(CLEAR_SPAN), layout.spacingAlongMetres()))
+            : site.amount(CLEAR_SPAN),
         site.otherwise(CLEAR_SPAN),
         Source.judgement(),
         Phrase.of(

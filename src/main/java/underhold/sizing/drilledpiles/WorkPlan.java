@@ -43,10 +43,10 @@ record WorkPlan(
     double slow = site.is(OBSTRUCTIONS, "frequent") ? site.get(WorkNumbers.OBSTRUCTION) : 1;
     double hours =
         site.get(WorkNumbers.SETUP)
-            + slow * (soil / site.get(WorkNumbers.SOIL_RATE) + rock / site.get(WorkNumbers.ROCK_RATE))
+            + slow
+                * (soil / site.get(WorkNumbers.SOIL_RATE) + rock / site.get(WorkNumbers.ROCK_RATE))
             + joints * site.get(WorkNumbers.JOINT_HOURS);
-    int groups =
-        site.pattern().equals(COLUMN) ? (int) Math.round(site.get(COLUMN_COUNT)) : 1;
+    int groups = site.pattern().equals(COLUMN) ? (int) Math.round(site.get(COLUMN_COUNT)) : 1;
     return new WorkPlan(
         casing, soil, rock, piece, joints, hours, groups * design.layout().piles(), groups);
   }

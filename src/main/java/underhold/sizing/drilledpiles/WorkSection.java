@@ -36,7 +36,10 @@ final class WorkSection {
 
   private void joints() {
     sheet
-        .step("casing-piece", "Piece of casing that fits under the headroom", "lp = max(min({h} - {t}, {m}), 0)")
+        .step(
+            "casing-piece",
+            "Piece of casing that fits under the headroom",
+            "lp = max(min({h} - {t}, {m}), 0)")
         .with("h", "headroom where the rig stands", Amount.length(site.access().headroomMetres()))
         .with("t", "taken up by rig and head", site.amount(WorkNumbers.RIG_TOP))
         .with("m", "longest piece", site.amount(WorkNumbers.LONGEST_PIECE))
@@ -76,12 +79,15 @@ final class WorkSection {
                         * PileSection.uncased(one.diameterMetres()).grossAreaSquareMetres())
             .sum();
     double fill = casing.fillAreaSquareMetres() * plan.casingMetres() + bond;
-    double hole =
-        casing.grossAreaSquareMetres() * (plan.soilMetres() + plan.rockMetres());
+    double hole = casing.grossAreaSquareMetres() * (plan.soilMetres() + plan.rockMetres());
     sheet.quantity("piles", Amount.count(piles), plan.groups() > 1 ? "all columns" : "");
-    sheet.quantity("drilling in soil", Amount.length(piles * plan.soilMetres()), "from the cap level");
+    sheet.quantity(
+        "drilling in soil", Amount.length(piles * plan.soilMetres()), "from the cap level");
     sheet.quantity("drilling in rock", Amount.length(piles * plan.rockMetres()), "");
-    sheet.quantity("casing, length", Amount.length(piles * plan.casingMetres()), "from the cap to where the ground counts");
+    sheet.quantity(
+        "casing, length",
+        Amount.length(piles * plan.casingMetres()),
+        "from the cap to where the ground counts");
     sheet.quantity(
         "casing, weight",
         Amount.force(piles * plan.casingMetres() * casing.casingAreaSquareMetres() * STEEL_WEIGHT),

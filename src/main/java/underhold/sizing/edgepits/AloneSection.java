@@ -47,13 +47,7 @@ final class AloneSection {
             site.get(EdgeSetting.SHARE_PARTIAL),
             weight,
             uplift);
-    Result after =
-        at(
-            "after",
-            "the piles carry the structure",
-            site.shareAfter(),
-            weight,
-            uplift);
+    Result after = at("after", "the piles carry the structure", site.shareAfter(), weight, uplift);
     Phrase trap =
         Phrase.of(
             "Without brace or tie the factor on sliding is {b} with the structure standing on the wall, {p} while the piles take the load and {a} once they carry it; on overturning {bo}, {po} and {ao}. What presses an ordinary pit down and lets it hold is gone: brace or tie the wall, key it to rock or strut it by the base slab.",
@@ -89,7 +83,8 @@ final class AloneSection {
   private double uplift() {
     BackPressure back = site.wall().pressure();
     return sheet
-        .step("wall-uplift", "Uplift of water under the base", "U = {gw} × ({w0} + {H} - {zw}) × {t}")
+        .step(
+            "wall-uplift", "Uplift of water under the base", "U = {gw} × ({w0} + {H} - {zw}) × {t}")
         .with("gw", "unit weight of water", Amount.unitWeight(Water.KILONEWTONS_PER_CUBIC_METRE))
         .with("w0", "water above the top", Amount.length(back.waterAboveTopMetres()))
         .with("H", "height of the wall", Amount.length(site.height()))
@@ -111,7 +106,9 @@ final class AloneSection {
     double righting =
         sheet
             .step(
-                "righting-" + id, "Righting moment about the toe, " + words, "Mr = ({W} + {V}) × {t} / 2")
+                "righting-" + id,
+                "Righting moment about the toe, " + words,
+                "Mr = ({W} + {V}) × {t} / 2")
             .with("W", "weight of the wall", Amount.lineLoad(weight))
             .with("V", "share of the structure on it", Amount.lineLoad(load))
             .with("t", "thickness of the wall", site.amount(EdgeSetting.WALL_THICKNESS))

@@ -31,7 +31,9 @@ final class BillSection {
         Amount.length((pits - 1) * site.height()),
         "upright, and two more where the wall meets the side walls of the excavation");
     sheet.quantity(
-        "boards, area", Amount.area(dug.boardArea()), "pits and approach pits; left in behind concrete");
+        "boards, area",
+        Amount.area(dug.boardArea()),
+        "pits and approach pits; left in behind concrete");
     sheet.quantity(
         "boards, timber", Amount.volume(dug.boardArea() * dug.boardMetres()), "without waste");
     sheet.quantity("soil dug", Amount.volume(soil), "in place, approach pits included");
@@ -45,8 +47,7 @@ final class BillSection {
         Amount.count((double) along * held.forces().size()),
         "all levels; walers along each level besides");
     if (dowels > 0) {
-      sheet.quantity(
-          "toe dowels", Amount.count((double) dowels * pits), "grouted half into rock");
+      sheet.quantity("toe dowels", Amount.count((double) dowels * pits), "grouted half into rock");
       sheet.quantity(
           "toe dowels, length",
           Amount.length(dowels * pits * site.get(EdgeSetting.DOWEL_LENGTH)),

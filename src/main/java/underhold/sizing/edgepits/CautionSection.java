@@ -76,8 +76,7 @@ final class CautionSection {
         "egress and air",
         Phrase.of(
             "From {h} a ladder in every pit; below it the air is tested where it may be bad, oxygen at least 19.5 %, and moved.",
-            "h",
-            Amount.length(4 * 0.3048)),
+            "h", Amount.length(4 * 0.3048)),
         COMPETENT,
         Sources.OSHA_651);
     sheet.caution(

@@ -21,8 +21,7 @@ final class DigSection {
   /** Fewest pits not wider than the setting; a millionth over is rounding. */
   static PitRow row(EdgeCase site) {
     double length = site.get(EDGE_LENGTH);
-    int count =
-        (int) Math.max(1, Math.ceil(length / site.get(EdgeSetting.PIT_WIDTH) - 1e-6));
+    int count = (int) Math.max(1, Math.ceil(length / site.get(EdgeSetting.PIT_WIDTH) - 1e-6));
     return PitRow.equal(count, length / count);
   }
 
@@ -48,8 +47,7 @@ final class DigSection {
             .faceSoil(given(FACE_SOIL, site))
             .baseSoil(Given.stated(site.base))
             .standUp(
-                Given.stated(
-                    StandUp.valueOf(site.inputs.get(STAND_UP).toUpperCase(Locale.ROOT))));
+                Given.stated(StandUp.valueOf(site.inputs.get(STAND_UP).toUpperCase(Locale.ROOT))));
     site.inputs
         .find(FACE_STRENGTH)
         .ifPresent(strength -> input.amount(PitsFact.FACE_UNDRAINED_STRENGTH, strength));

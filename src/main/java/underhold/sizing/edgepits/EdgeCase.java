@@ -50,7 +50,10 @@ final class EdgeCase {
             .orElse(OptionalDouble.empty());
     this.geometry = EdgeGeometry.of(inputs.get(EXCAVATION), rock, settings);
     this.face = soil(inputs.get(FACE_SOIL));
-    this.base = geometry.onRock() ? SoilClass.ROCK : soil(inputs.find(BASE_SOIL).map(Given::value).orElse(inputs.get(FACE_SOIL)));
+    this.base =
+        geometry.onRock()
+            ? SoilClass.ROCK
+            : soil(inputs.find(BASE_SOIL).map(Given::value).orElse(inputs.get(FACE_SOIL)));
   }
 
   double get(NumberInput input) {
@@ -102,9 +105,7 @@ final class EdgeCase {
 
   /** The structure's pressure on the soil while all its load stands there, kPa. */
   double structurePressure() {
-    return inputs.has(AREA_LOAD)
-        ? get(AREA_LOAD)
-        : get(LINE_LOAD) / get(FOOTING_WIDTH);
+    return inputs.has(AREA_LOAD) ? get(AREA_LOAD) : get(LINE_LOAD) / get(FOOTING_WIDTH);
   }
 
   /** Whether the wall of pits runs along under a structure on a line. */
@@ -186,9 +187,7 @@ final class EdgeCase {
       return base.baseFrictionDegrees();
     }
     double coefficient =
-        presumptive()
-            .map(one -> one.row().frictionCoefficient().orElse(0))
-            .orElse(0.0);
+        presumptive().map(one -> one.row().frictionCoefficient().orElse(0)).orElse(0.0);
     return Math.toDegrees(Math.atan(coefficient));
   }
 

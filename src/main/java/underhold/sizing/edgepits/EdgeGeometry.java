@@ -8,8 +8,8 @@ import underhold.sizing.Settings;
  *
  * @param rock where rock lies
  * @param wallHeight from the underside of the structure to the base of the wall, m
- * @param ground bottom of the cut in front of the wall below its top, m: the excavation, or the rock
- *     the wall stands on where that is higher
+ * @param ground bottom of the cut in front of the wall below its top, m: the excavation, or the
+ *     rock the wall stands on where that is higher
  * @param rockFace height of rock cut below the wall, m
  */
 record EdgeGeometry(Rock rock, double wallHeight, double ground, double rockFace) {

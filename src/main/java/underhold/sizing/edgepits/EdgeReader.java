@@ -168,7 +168,10 @@ final class EdgeReader {
     double least = settings.get(EdgeSetting.LEAST_PIT.setting());
     if (depth.isPresent()
         && depth.getAsDouble() < least
-        && facts.number("excavationBelowFooting").filter(e -> e.value() > depth.getAsDouble()).isPresent()) {
+        && facts
+            .number("excavationBelowFooting")
+            .filter(e -> e.value() > depth.getAsDouble())
+            .isPresent()) {
       inputs.object(
           "rockDepth",
           "Rock lies so near below the structure that pits would be short or none: rock support alone (line drilling, dressing, bolts) by a specialist, and piles that are mostly sockets. No wall was sized; the setting "
@@ -206,7 +209,9 @@ final class EdgeReader {
     base(geometry, toe);
   }
 
-  /** The least angle, the least strength and the greatest weight of all layers behind go together. */
+  /**
+   * The least angle, the least strength and the greatest weight of all layers behind go together.
+   */
   private void faces(List<Stratum> faces) {
     String among = faces.stream().map(Stratum::name).collect(Collectors.joining(", "));
     Stratum weakest =
@@ -214,7 +219,8 @@ final class EdgeReader {
             .min(Comparator.comparingDouble(one -> one.frictionAngle().value()))
             .orElseThrow();
     inputs.put(
-        FACE_SOIL, judged(word(weakest.soil()), "least friction angle of the layers behind: " + among));
+        FACE_SOIL,
+        judged(word(weakest.soil()), "least friction angle of the layers behind: " + among));
     inputs.put(FACE_FRICTION, weakest.frictionAngle());
     faces.stream()
         .map(Stratum::unitWeight)
@@ -233,8 +239,7 @@ final class EdgeReader {
   }
 
   private void facesByFacts() {
-    Optional<SoilClass> soil =
-        facts.word("worstSoil").map(Given::value).flatMap(SiteSoils::soil);
+    Optional<SoilClass> soil = facts.word("worstSoil").map(Given::value).flatMap(SiteSoils::soil);
     soil.ifPresentOrElse(
         known -> {
           Given<String> word = facts.word("worstSoil").orElseThrow();

@@ -21,7 +21,8 @@ enum EdgeSetting {
       3,
       "thickness of the wall of pits, 3 ft: room to dig",
       Source.judgement()),
-  PIT_WIDTH(Amount.length(1.2), 0.75, 1.5, "width of a pit along the edge, 4 ft", Source.practice()),
+  PIT_WIDTH(
+      Amount.length(1.2), 0.75, 1.5, "width of a pit along the edge, 4 ft", Source.practice()),
   TOE_EMBEDMENT(
       Amount.length(0.6),
       0.3,
@@ -61,7 +62,11 @@ enum EdgeSetting {
   STABILITY_FACTOR(
       Amount.ratio(1.5), 1.5, 3, "factor on sliding and overturning", Sources.NYC_1817),
   FIRST_BRACE(
-      Amount.length(0.3), 0, 3, "depth of the first level of braces below the footing", Source.judgement()),
+      Amount.length(0.3),
+      0,
+      3,
+      "depth of the first level of braces below the footing",
+      Source.judgement()),
   LEVEL_SPACING(
       Amount.length(1.5),
       1,
@@ -113,9 +118,12 @@ enum EdgeSetting {
   DOWEL_DIAMETER(
       Amount.thickness(0.032), 0.016, 0.064, "diameter of a toe dowel", Source.judgement()),
   DOWEL_YIELD(
-      Amount.stress(414_000), 250_000, 700_000, "yield strength of dowels, 60 ksi", Source.practice()),
-  DOWEL_LENGTH(
-      Amount.length(1.2), 0.4, 4, "length of a dowel, half in rock", Source.judgement()),
+      Amount.stress(414_000),
+      250_000,
+      700_000,
+      "yield strength of dowels, 60 ksi",
+      Source.practice()),
+  DOWEL_LENGTH(Amount.length(1.2), 0.4, 4, "length of a dowel, half in rock", Source.judgement()),
   ROCK_STRENGTH(
       Amount.stress(10_000),
       1_000,
@@ -128,27 +136,28 @@ enum EdgeSetting {
       45,
       "slope of the rock surface under the toe towards the excavation",
       Source.judgement()),
-  ROCK_WEIGHT(
-      Amount.unitWeight(26), 18, 30, "unit weight of the rock", Source.judgement()),
+  ROCK_WEIGHT(Amount.unitWeight(26), 18, 30, "unit weight of the rock", Source.judgement()),
   JOINT_DIP(
       Amount.angle(57.5),
       5,
       85,
       "dip of the joint towards the excavation: 45 degrees plus half its friction angle, at which a dry joint without cohesion pushes most",
       Source.judgement()),
-  JOINT_FRICTION(
-      Amount.angle(25), 5, 45, "friction angle of the joint", Source.judgement()),
+  JOINT_FRICTION(Amount.angle(25), 5, 45, "friction angle of the joint", Source.judgement()),
   JOINT_COHESION(Amount.pressure(0), 0, 500, "cohesion of the joint", Source.judgement()),
-  LEDGE(
-      Amount.length(0.3),
-      0,
-      2,
-      "ledge of rock left in front of the toe",
-      Source.judgement()),
+  LEDGE(Amount.length(0.3), 0, 2, "ledge of rock left in front of the toe", Source.judgement()),
   EXCAVATION_WIDTH(
-      Amount.length(10), 1, 200, "shorter side of the excavation, for base heave", Source.judgement()),
+      Amount.length(10),
+      1,
+      200,
+      "shorter side of the excavation, for base heave",
+      Source.judgement()),
   EXCAVATION_LENGTH(
-      Amount.length(20), 1, 500, "longer side of the excavation, for base heave", Source.judgement());
+      Amount.length(20),
+      1,
+      500,
+      "longer side of the excavation, for base heave",
+      Source.judgement());
 
   /** Pressure behind the wall. */
   static final Choice EARTH_PRESSURE =
@@ -212,7 +221,7 @@ enum EdgeSetting {
           PitsSetting.LOAD_FACTOR,
           PitsSetting.PIER_STRENGTH,
           PitsSetting.CONCRETE_WEIGHT,
-              PitsSetting.HEAVE_FACTOR,
+          PitsSetting.HEAVE_FACTOR,
           PitsSetting.PIPING_FACTOR);
 
   /** What may be set. */

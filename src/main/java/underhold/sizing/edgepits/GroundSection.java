@@ -2,12 +2,12 @@ package underhold.sizing.edgepits;
 
 import static underhold.sizing.edgepits.EdgeInputs.*;
 
-import java.util.OptionalDouble;
+import underhold.mechanics.soil.SafetyFactor;
 import underhold.mechanics.soil.Water;
 import underhold.mechanics.soil.edgewall.BackPressure;
 import underhold.mechanics.soil.pressure.StripSurcharge;
+import underhold.mechanics.soil.stability.BjerrumEideBaseHeave;
 import underhold.mechanics.soil.stability.ClayCut;
-import underhold.mechanics.soil.stability.GoverningBaseHeave;
 import underhold.mechanics.soil.stability.Piping;
 import underhold.mechanics.soil.stability.SkemptonBearingFactor;
 import underhold.sizing.Amount;
@@ -43,8 +43,7 @@ final class GroundSection {
       return;
     }
     BackPressure back = site.props().pressure();
-    double vertical =
-        back.surchargeKilopascals() + get(FACE_WEIGHT) * site.height();
+    double vertical = back.surchargeKilopascals() + get(FACE_WEIGHT) * site.height();
     double strength = get(FACE_STRENGTH);
     double pressure =
         sheet
@@ -52,7 +51,10 @@ final class GroundSection {
                 "undrained-pressure",
                 "Short-term pressure of clay at the base of the wall",
                 "pu = max({q} + {g} × {H} - 2 × {su}, 0)")
-            .with("q", "vertical stress at the top, larger share", Amount.pressure(back.surchargeKilopascals()))
+            .with(
+                "q",
+                "vertical stress at the top, larger share",
+                Amount.pressure(back.surchargeKilopascals()))
             .with("g", "unit weight", site.amount(FACE_WEIGHT))
             .with("H", "height of the wall", Amount.length(site.height()))
             .with("su", "undrained strength", site.amount(FACE_STRENGTH))
@@ -77,8 +79,7 @@ final class GroundSection {
     }
     double width = get(FOOTING_WIDTH);
     double height = site.height();
-    double thrust =
-        new StripSurcharge(load, 0, width).thrust(height).forceKilonewtonsPerMetre();
+    double thrust = new StripSurcharge(load, 0, width).thrust(height).forceKilonewtonsPerMetre();
     double elastic =
         sheet
             .step(
@@ -128,10 +129,6 @@ final class GroundSection {
     double surcharge =
         site.get(EdgeSetting.SITE_SURCHARGE) + site.designShare() * site.structureBehind();
     ClayCut cut = new ClayCut(depth, width, length, get(FACE_WEIGHT), surcharge, strength);
-    OptionalDouble hard =
-        site.inputs.has(ROCK_DEPTH) && get(ROCK_DEPTH) - get(EXCAVATION) >= 0.01
-            ? OptionalDouble.of(get(ROCK_DEPTH) - get(EXCAVATION))
-            : OptionalDouble.empty();
     double factor =
         sheet
             .step(
@@ -143,54 +140,33 @@ final class GroundSection {
             .with("H", "depth from ground", Amount.length(depth))
             .from(Sources.BASE_HEAVE)
             .gives(Amount.ratio(SkemptonBearingFactor.of(cut)));
-    GoverningBaseHeave heave = GoverningBaseHeave.of(cut, hard);
-    boolean terzaghi = heave.method() == GoverningBaseHeave.Method.TERZAGHI;
-    double strip = Math.min(0.7 * width, hard.orElse(Double.MAX_VALUE));
-    if (terzaghi) {
-      sheet
-          .step("heave-strip", "Width of soil that sinks beside the cut", "b = min(0.7 × {B}, {D})")
-          .with("B", "shorter side", Amount.length(width))
-          .with("D", "hard layer below the base, if nearer", Amount.length(hard.orElse(0.7 * width)))
-          .from(Sources.CALTRANS_HEAVE)
-          .gives(Amount.length(strip));
-    }
+    SafetyFactor heave = BjerrumEideBaseHeave.factor(cut);
     double demand =
         sheet
-            .step(
-                "heave-demand",
-                "Load at the level of the base",
-                terzaghi ? "Q = {b} × ({g} × {H} + {q}) - {su} × {H}" : "Q = {g} × {H} + {q}")
-            .with("b", "width that sinks", Amount.length(strip))
+            .step("heave-demand", "Load at the level of the base", "Q = {g} × {H} + {q}")
             .with("g", "unit weight", site.amount(FACE_WEIGHT))
             .with("H", "depth from ground", Amount.length(depth))
             .with("q", "surcharge and the structure's larger share", Amount.pressure(surcharge))
-            .with("su", "undrained strength", Amount.pressure(strength))
-            .from(terzaghi ? Sources.CALTRANS_HEAVE : Sources.BASE_HEAVE)
-            .gives(perLengthOrPressure(terzaghi, heave.factor().demand()));
+            .from(Sources.BASE_HEAVE)
+            .gives(Amount.pressure(heave.demand()));
     double resistance =
         sheet
-            .step(
-                "heave-resistance",
-                "Resistance of the base",
-                terzaghi ? "R = {su} × {Nc} × {b}" : "R = {su} × {Nc}")
+            .step("heave-resistance", "Resistance of the base", "R = {su} × {Nc}")
             .with("su", "undrained strength", Amount.pressure(strength))
             .with("Nc", "bearing factor", Amount.ratio(factor))
-            .with("b", "width that sinks", Amount.length(strip))
-            .from(terzaghi ? Sources.CALTRANS_HEAVE : Sources.BASE_HEAVE)
-            .gives(perLengthOrPressure(terzaghi, heave.factor().resistance()));
+            .from(Sources.BASE_HEAVE)
+            .note(
+                "Terzaghi's form takes the side adhesion off the load and so always gives more; it is not used.")
+            .gives(Amount.pressure(heave.resistance()));
     sheet.check(
         "base-heave",
         "Base heave, load times the factor",
-        perLengthOrPressure(terzaghi, site.get(PitsSetting.HEAVE_FACTOR) * demand),
-        perLengthOrPressure(terzaghi, resistance),
+        Amount.pressure(site.get(PitsSetting.HEAVE_FACTOR) * demand),
+        Amount.pressure(resistance),
         site.otherwise(BASE_STRENGTH, FACE_STRENGTH, FACE_WEIGHT),
         Sources.CALTRANS_HEAVE,
         Phrase.of(
-            "The lower of Terzaghi's and Bjerrum and Eide's form. Braces near the bottom do not stop heave; the exposed piles lose their side resistance where the base moves."));
-  }
-
-  private static Amount perLengthOrPressure(boolean perLength, double value) {
-    return perLength ? Amount.lineLoad(value) : Amount.pressure(value);
+            "Braces near the bottom do not stop heave; the exposed piles lose their side resistance where the base moves."));
   }
 
   private void piping() {
@@ -205,8 +181,7 @@ final class GroundSection {
             .with("g", "unit weight below the toe", site.amount(BASE_WEIGHT))
             .with("gw", "unit weight of water", Amount.unitWeight(water))
             .from(Sources.PIPING)
-            .gives(
-                Amount.ratio(Piping.criticalGradient(Math.max(0, get(BASE_WEIGHT) - water))));
+            .gives(Amount.ratio(Piping.criticalGradient(Math.max(0, get(BASE_WEIGHT) - water))));
     double path = head + 2 * site.geometry.embedment();
     double gradient =
         sheet

@@ -91,7 +91,10 @@ final class LoadSection {
             "Share of the structure's load on the soil once the piles are locked off",
             "s = max({set}, {left})")
         .with("set", "share set", site.amount(EdgeSetting.SHARE_AFTER))
-        .with("left", "share that the piles leave by their own sheet", Amount.ratio(site.leftByPiles()))
+        .with(
+            "left",
+            "share that the piles leave by their own sheet",
+            Amount.ratio(site.leftByPiles()))
         .gives(Amount.ratio(site.shareAfter()));
     sheet
         .step(
@@ -173,10 +176,7 @@ final class LoadSection {
         .with("q0", "vertical stress without the structure", Amount.pressure(site.verticalAtTop()))
         .with("s", "share of the structure's load on the soil", Amount.ratio(share))
         .with("p", "the structure's pressure behind", Amount.pressure(site.structureBehind()))
-        .with(
-            "c",
-            "rise per depth below water",
-            Amount.unitWeight(back.perMetreBelowWater()))
+        .with("c", "rise per depth below water", Amount.unitWeight(back.perMetreBelowWater()))
         .with("w0", "water above the top of the wall", Amount.length(site.waterAboveTop()))
         .gives(Amount.pressure(back.atTopKilopascals()));
     return back;

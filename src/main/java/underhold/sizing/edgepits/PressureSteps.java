@@ -40,7 +40,8 @@ final class PressureSteps {
   private StepBuilder with(StepBuilder step, double depth) {
     return step.with("a", "pressure at the top", Amount.pressure(back.atTopKilopascals()))
         .with("b", "rise per depth", Amount.unitWeight(back.perMetre()))
-        .with("c", "further rise per depth below water", Amount.unitWeight(back.perMetreBelowWater()))
+        .with(
+            "c", "further rise per depth below water", Amount.unitWeight(back.perMetreBelowWater()))
         .with("z", "depth below the top of the wall", Amount.length(depth))
         .with("zw", "depth of the water", Amount.length(back.waterDepthMetres()));
   }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import underhold.mechanics.soil.edgewall.BackPressure;
 import underhold.mechanics.soil.edgewall.ProppedWall;
-import underhold.mechanics.soil.edgewall.ProppedWall.Forces;
 import underhold.mechanics.soil.edgewall.StagedProps;
 import underhold.sizing.Amount;
 import underhold.sizing.Phrase;
@@ -215,7 +214,8 @@ final class PropSection {
           default -> "R = max({Rh}, {Rt})";
         };
     return sheet
-        .step("brace-line-" + (i + 1), "Brace or tie force at " + level(i) + ", per length", formula)
+        .step(
+            "brace-line-" + (i + 1), "Brace or tie force at " + level(i) + ", per length", formula)
         .with("Rh", "by hinges", Amount.lineLoad(hinge))
         .with("Rt", "by tributary lengths", Amount.lineLoad(tributary))
         .note("The greatest of all stages of the excavation.")
@@ -248,10 +248,13 @@ final class PropSection {
                 "Force of the wall on the ground in front at the end",
                 stages.isEmpty()
                     ? "B = {F}"
-                    : site.chosen(EdgeSetting.BRACE_METHOD, "larger") ? "B = max({Bh}, {Bt})" : "B = {B}")
+                    : site.chosen(EdgeSetting.BRACE_METHOD, "larger")
+                        ? "B = max({Bh}, {Bt})"
+                        : "B = {B}")
             .with("F", "no braces: all of it", Amount.lineLoad(front))
             .with("B", "by the method chosen", Amount.lineLoad(foot))
-            .with("Bh", "by hinges", Amount.lineLoad(stages.isEmpty() ? 0 : last().byHinges().foot()))
+            .with(
+                "Bh", "by hinges", Amount.lineLoad(stages.isEmpty() ? 0 : last().byHinges().foot()))
             .with(
                 "Bt",
                 "by tributary lengths",

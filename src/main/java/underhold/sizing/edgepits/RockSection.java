@@ -49,7 +49,10 @@ final class RockSection {
             site.get(EdgeSetting.DOWEL_DIAMETER), site.get(EdgeSetting.DOWEL_YIELD), weaker);
     double steel =
         sheet
-            .step("dowel-steel", "Shear of one dowel by its steel", "Vs = 0.6 × {fy} × 3.14159 × {d}^2 / 4 / 1.67")
+            .step(
+                "dowel-steel",
+                "Shear of one dowel by its steel",
+                "Vs = 0.6 × {fy} × 3.14159 × {d}^2 / 4 / 1.67")
             .with("fy", "yield strength", site.amount(EdgeSetting.DOWEL_YIELD))
             .with("d", "diameter", site.amount(EdgeSetting.DOWEL_DIAMETER))
             .from(Sources.DOWEL)
@@ -78,7 +81,8 @@ final class RockSection {
     double room = SPACING_DIAMETERS * site.get(EdgeSetting.DOWEL_DIAMETER);
     int most =
         (int)
-            (Math.max(1, Math.floor(width / room)) * Math.max(1, Math.floor(site.thickness() / room)));
+            (Math.max(1, Math.floor(width / room))
+                * Math.max(1, Math.floor(site.thickness() / room)));
     int number = Math.min(most, bar.number(demand));
     double capacity =
         sheet
@@ -150,7 +154,8 @@ final class RockSection {
     Amount dip = site.amount(EdgeSetting.JOINT_DIP);
     double weight =
         sheet
-            .step("wedge-weight", "Weight of rock on the joint", "Wr = {g} × {h}^2 / (2 × tan({d}))")
+            .step(
+                "wedge-weight", "Weight of rock on the joint", "Wr = {g} × {h}^2 / (2 × tan({d}))")
             .with("g", "unit weight of rock", site.amount(EdgeSetting.ROCK_WEIGHT))
             .with("h", "rock face below the toe", Amount.length(site.geometry.rockFace()))
             .with("d", "dip of the joint", dip)
@@ -158,7 +163,10 @@ final class RockSection {
             .gives(Amount.lineLoad(wedge.weight()));
     double drive =
         sheet
-            .step("wedge-drive", "Force down the joint", "S = ({Wr} + {V}) × sin({d}) + {T} × cos({d})")
+            .step(
+                "wedge-drive",
+                "Force down the joint",
+                "S = ({Wr} + {V}) × sin({d}) + {T} × cos({d})")
             .with("Wr", "rock", Amount.lineLoad(weight))
             .with("V", "wall and the larger share of the structure", Amount.lineLoad(vertical))
             .with("T", "force of the toe", Amount.lineLoad(held.toe()))

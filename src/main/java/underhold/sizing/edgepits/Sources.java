@@ -26,7 +26,7 @@ final class Sources {
       Source.published("Caltrans, Trenching and Shoring Manual, 2025 revision, 10-3 (digest)");
   static final Source BASE_HEAVE =
       Source.memory(
-          "Bjerrum and Eide, Geotechnique 6, 1956; Skempton 1951; Terzaghi's form: Caltrans 10-3");
+          "Bjerrum and Eide, Stability of Strutted Excavations in Clay, Geotechnique 6, 1956; Skempton 1951");
   static final Source PIPING =
       Source.memory("critical gradient, soil mechanics texts; factor 1.5 to 2");
   static final Source UFC =

@@ -53,7 +53,8 @@ final class StageSection {
                     "Survey the structure and its neighbours; level points, tilt, crack and joint gauges; readings until they are steady."),
                 Phrase.of(
                     "Probe every pit and pile place for soil, water and rock; dig a trial pit clear of the structure."),
-                Phrase.of("Lower or cut off ground water where needed and prove it by piezometers.")),
+                Phrase.of(
+                    "Lower or cut off ground water where needed and prove it by piezometers.")),
             List.of(
                 new HoldPoint(
                     Phrase.of(
@@ -120,8 +121,7 @@ final class StageSection {
                     ENGINEER))));
   }
 
-  private static void round(
-      SheetBuilder sheet, int number, List<Integer> round, DiggingPlan plan) {
+  private static void round(SheetBuilder sheet, int number, List<Integer> round, DiggingPlan plan) {
     List<Phrase> work =
         round.stream()
             .sorted()

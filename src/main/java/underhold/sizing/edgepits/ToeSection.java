@@ -75,10 +75,7 @@ final class ToeSection {
             .gives(Amount.momentPerLength(moment + force * depth));
     double righting =
         sheet
-            .step(
-                "first-cut-righting",
-                "What rights it",
-                "Mr = {S} × {D}^3 / 6 + {W} × {t} / 2")
+            .step("first-cut-righting", "What rights it", "Mr = {S} × {D}^3 / 6 + {W} × {t} / 2")
             .with("S", "presumptive lateral bearing per depth", Amount.unitWeight(lateral))
             .with("D", "wall below the ground in front", Amount.length(depth))
             .with("W", "weight of the wall", Amount.lineLoad(weight))
@@ -117,7 +114,8 @@ final class ToeSection {
                 "Nv = {R} × tan({a})")
             .with("R", "force of all levels per length", Amount.lineLoad(all))
             .with("a", "slope", site.amount(EdgeSetting.BRACE_ANGLE))
-            .gives(Amount.lineLoad(all * Math.tan(Math.toRadians(site.get(EdgeSetting.BRACE_ANGLE)))));
+            .gives(
+                Amount.lineLoad(all * Math.tan(Math.toRadians(site.get(EdgeSetting.BRACE_ANGLE)))));
     return tie ? size : -size;
   }
 
@@ -201,7 +199,8 @@ final class ToeSection {
                 "qt = ({W} + {s} × {V} + {Nv}) / {t}")
             .with("W", "weight of the wall", Amount.lineLoad(weight))
             .with("s", "larger share of the structure's load", Amount.ratio(site.designShare()))
-            .with("V", "the structure's load over the wall", Amount.lineLoad(site.structureOnWall()))
+            .with(
+                "V", "the structure's load over the wall", Amount.lineLoad(site.structureOnWall()))
             .with("Nv", "ties, downward part", Amount.lineLoad(down))
             .with("t", "thickness", site.amount(EdgeSetting.WALL_THICKNESS))
             .note("The braces take the moment; uplift is not taken off.")

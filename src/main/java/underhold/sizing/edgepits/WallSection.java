@@ -41,7 +41,10 @@ final class WallSection {
     strength(moment, shear);
   }
 
-  /** Cantilever before the first brace, its moment down to where the soil in front has taken the shear. */
+  /**
+   * Cantilever before the first brace, its moment down to where the soil in front has taken the
+   * shear.
+   */
   private double firstCutMoment() {
     double cut = held.props().firstCutMetres();
     double lateral = site.lateralBearing();
@@ -113,8 +116,10 @@ final class WallSection {
                 "span-end",
                 "Upper reaction of the worst length as a simple beam",
                 "L = ({M2} - {M1} - {F1} × ({l2} - {l1})) / ({l2} - {l1})")
-            .with("M2", "moment about its lower end", Amount.momentPerLength(back.momentAbove(lower)))
-            .with("M1", "moment about its upper end", Amount.momentPerLength(back.momentAbove(upper)))
+            .with(
+                "M2", "moment about its lower end", Amount.momentPerLength(back.momentAbove(lower)))
+            .with(
+                "M1", "moment about its upper end", Amount.momentPerLength(back.momentAbove(upper)))
             .with("F1", "force above its upper end", Amount.lineLoad(back.forceAbove(upper)))
             .with("l2", "its lower end", Amount.length(lower))
             .with("l1", "its upper end", Amount.length(upper))

@@ -65,9 +65,9 @@ public record OpenPits(
    * @param row the pits
    * @param sheet the sheet
    */
-  public static OpenPits write(
-      PitsInput input, Settings settings, PitRow row, SheetBuilder sheet) {
-    Settings own = PitsSettings.TABLE.defaults().with(PitsSettings.TIMBER, settings.get(PitsSettings.TIMBER));
+  public static OpenPits write(PitsInput input, Settings settings, PitRow row, SheetBuilder sheet) {
+    Settings own =
+        PitsSettings.TABLE.defaults().with(PitsSettings.TIMBER, settings.get(PitsSettings.TIMBER));
     for (PitsSetting one : READ) {
       own = own.with(one.setting(), settings.get(one.setting()));
     }
@@ -81,8 +81,7 @@ public record OpenPits(
             OrderSection.times(site, sheet, layout));
     DiggingPlan plan = DiggingOrder.plan(row, rules);
     times(site, sheet, plan);
-    double board =
-        SheetingSection.write(site, sheet, layout, plan.rules().times().openDays());
+    double board = SheetingSection.write(site, sheet, layout, plan.rules().times().openDays());
     double depth = site.get(PitsFact.PIT_DEPTH);
     double approachDepth = site.get(PitsFact.FOUNDING_DEPTH) + site.approachBelowFooting();
     double approachRound =

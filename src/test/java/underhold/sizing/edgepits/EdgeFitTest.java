@@ -11,7 +11,9 @@ import underhold.sizing.Origin;
 import underhold.sizing.Sheet;
 import underhold.sizing.Verdict;
 
-/** Own cases: where the sheet does not fit a zone, or lacks facts, it says so and holds no number. */
+/**
+ * Own cases: where the sheet does not fit a zone, or lacks facts, it says so and holds no number.
+ */
 class EdgeFitTest {
   private static final Site BOX = EdgeSites.box();
 
@@ -33,7 +35,8 @@ class EdgeFitTest {
 
   @Test
   void rock_that_stands_needs_no_edge_pits() {
-    Site rock = EdgeSites.with(EdgeSites.with(BOX, "edgeGround", "rock"), "rockJoints", "favourable");
+    Site rock =
+        EdgeSites.with(EdgeSites.with(BOX, "edgeGround", "rock"), "rockJoints", "favourable");
     refuses(rock, "edgeGround", "edge pits are not needed");
   }
 
@@ -48,7 +51,8 @@ class EdgeFitTest {
   void rock_near_the_structure_leaves_no_wall() {
     refuses(EdgeSites.with(BOX, "rockDepth", "0.9 m"), "rockDepth", "short or none");
     assertThat(EdgeSites.size(EdgeSites.with(BOX, "rockDepth", "1.0 m")).complete()).isTrue();
-    assertThat(EdgeSites.size(EdgeSites.with(BOX, "rockDepth", "0.9 m"), "least-pit=0.8 m").complete())
+    assertThat(
+            EdgeSites.size(EdgeSites.with(BOX, "rockDepth", "0.9 m"), "least-pit=0.8 m").complete())
         .isTrue();
   }
 
@@ -99,7 +103,8 @@ class EdgeFitTest {
 
   @Test
   void water_over_the_base_of_the_cut_gives_its_depth() {
-    Site head = EdgeSites.with(EdgeSites.with(BOX, "groundWaterDepth", ""), "headAboveExcavation", "2 m");
+    Site head =
+        EdgeSites.with(EdgeSites.with(BOX, "groundWaterDepth", ""), "headAboveExcavation", "2 m");
     Sheet sheet = EdgeSites.size(head);
     assertThat(sheet.input("water-depth").orElseThrow())
         .satisfies(
@@ -115,7 +120,8 @@ class EdgeFitTest {
     Sheet sheet = EdgeSites.size(site);
     assertThat(sheet.complete()).isTrue();
     assertThat(sheet.input("face-friction-angle").orElseThrow().origin()).isEqualTo(Origin.ASSUMED);
-    for (String id : List.of("sliding-after-transfer", "wall-flexure", "toe-bearing", "first-cut")) {
+    for (String id :
+        List.of("sliding-after-transfer", "wall-flexure", "toe-bearing", "first-cut")) {
       assertThat(sheet.check(id).orElseThrow().verdict()).as(id).isEqualTo(Verdict.REFER);
     }
   }

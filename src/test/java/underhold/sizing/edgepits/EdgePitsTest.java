@@ -134,7 +134,8 @@ class EdgePitsTest {
   }
 
   @Test
-  @DisplayName("Own case: piles that leave a tenth of the load on the soil leave it behind the wall")
+  @DisplayName(
+      "Own case: piles that leave a tenth of the load on the soil leave it behind the wall")
   void share_left_by_the_piles_counts() {
     Sheet sheet = EdgeSites.size(BOX, EdgeSites.piles(0.8, 0.1));
     assertThat(step(sheet, "share-after")).isCloseTo(0.1, within(1e-12));
@@ -206,14 +207,22 @@ class EdgePitsTest {
     Sheet sheet = EdgeSites.size(BOX);
     Map<String, Double> byHand =
         Map.of(
-            "pits", 8.0,
-            "concrete", 9.6 * 0.9 * 5.525,
-            "closing strip", 9.6 * 0.9 * 0.075,
-            "joints between pits, keyed or dowelled", 7 * 5.6,
-            "soil dug", 9.6 * 0.9 * 5.6 + 8 * 1.2 * 1.5 * 4.8,
-            "spoil to cart", 1.25 * (9.6 * 0.9 * 5.6 + 8 * 1.2 * 1.5 * 4.8),
-            "boards, area", 8 * (2 * 0.9 * 5.6 + 5.4 * 4.8) + 9.6 * 5.6,
-            "braces or ties", 12.0);
+            "pits",
+            8.0,
+            "concrete",
+            9.6 * 0.9 * 5.525,
+            "closing strip",
+            9.6 * 0.9 * 0.075,
+            "joints between pits, keyed or dowelled",
+            7 * 5.6,
+            "soil dug",
+            9.6 * 0.9 * 5.6 + 8 * 1.2 * 1.5 * 4.8,
+            "spoil to cart",
+            1.25 * (9.6 * 0.9 * 5.6 + 8 * 1.2 * 1.5 * 4.8),
+            "boards, area",
+            8 * (2 * 0.9 * 5.6 + 5.4 * 4.8) + 9.6 * 5.6,
+            "braces or ties",
+            12.0);
     byHand.forEach(
         (name, value) ->
             assertThat(item(sheet, name).amount().si()).as(name).isCloseTo(value, within(1e-9)));

@@ -152,8 +152,7 @@ final class EdgeSites {
   }
 
   /** A layer with unit weight, strength and friction angle. */
-  static GroundLayer layer(
-      String soil, double top, double weight, double strength, double angle) {
+  static GroundLayer layer(String soil, double top, double weight, double strength, double angle) {
     return new GroundLayer(
         soil,
         Quantity.of(top, Measure.LENGTH, "m"),

@@ -12,10 +12,10 @@ import underhold.mechanics.soil.Water;
  *
  * <p>Symbols: z depth below the top of the wall, zw depth of the water, w0 its height above the top
  * [m]; K coefficient of earth pressure; q total vertical stress at the top, no less than gw w0; g
- * total unit weight of the soil, gw of water; u water pressure.
- * Assumptions: one soil, level at the top of the wall, hydrostatic water, K on effective stress, no
- * cohesion. Valid range: K from 0 to 1. Accuracy: exact integrals. Source: UFC 3-220-20 (16 January
- * 2025), 4-2; basis: cited, secondary digest; integrals by statics.
+ * total unit weight of the soil, gw of water; u water pressure. Assumptions: one soil, level at the
+ * top of the wall, hydrostatic water, K on effective stress, no cohesion. Valid range: K from 0 to
+ * 1. Accuracy: exact integrals. Source: UFC 3-220-20 (16 January 2025), 4-2; basis: cited,
+ * secondary digest; integrals by statics.
  *
  * @param coefficient K
  * @param unitWeightKilonewtonsPerCubicMetre g
