@@ -73,6 +73,11 @@ class MasonryBoundariesTest {
   }
 
   @Test
+  void the_table_of_allowable_compression_has_names() {
+    assertThat(MasonryBearing.names()).contains("rubble").hasSizeGreaterThan(3);
+  }
+
+  @Test
   @DisplayName("TMS 402 ASD (from memory): 0.33 f'm, the root of the area ratio from 1 to 2")
   void concentrated_load() {
     assertThat(MasonryBearing.concentrated(10_000, 0.1, 0.1)).isCloseTo(3300, within(1e-6));

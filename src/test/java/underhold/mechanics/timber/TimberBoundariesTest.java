@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -196,7 +197,7 @@ class TimberBoundariesTest {
     assertThat(rows(4.99)).isEmpty();
   }
 
-  private static java.util.List<Row> rows(double feet) {
+  private static List<Row> rows(double feet) {
     return OshaTimberTables.rows(Timber.MIXED_OAK, SheetingSoil.A, feet * FOOT);
   }
 
@@ -254,6 +255,15 @@ class TimberBoundariesTest {
         .isCloseTo(800, within(1e-9));
     assertThat(ReferenceValues.named("balsa")).isEmpty();
     assertThat(ReferenceValues.names()).hasSize(8).startsWith("douglas-fir-larch", "hem-fir");
+  }
+
+  @Test
+  void remarks_and_the_head_of_a_table_are_no_rows() {
+    List<String[]> rows = TableRows.read("lagging-thickness.csv");
+    assertThat(rows).hasSize(7);
+    assertThat(rows.get(0))
+        .containsExactly("COMPETENT", "0", "25", "2", "3", "3", "3", "4", "4");
+    assertThat(rows.get(6)[0]).isEqualTo("DANGEROUS");
   }
 
   @Test
