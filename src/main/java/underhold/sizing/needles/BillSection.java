@@ -48,8 +48,7 @@ final class BillSection {
     if (timbers > 0) {
       double layers =
           Math.ceil(
-              site.get(SupportSettings.CRIB_HEIGHT) / site.get(SupportSettings.CRIB_TIMBER)
-                  - 1e-9);
+              site.get(SupportSettings.CRIB_HEIGHT) / site.get(SupportSettings.CRIB_TIMBER) - 1e-9);
       sheet.quantity(
           "crib timbers",
           Amount.count(seats * timbers * layers),
@@ -88,9 +87,13 @@ final class BillSection {
         Amount.count(set),
         Phrase.of("judgement; by days-per-needle"));
     sheet.time(
-        "working days of load transfer", Amount.count(transfer), Phrase.of("judgement; by days-of-transfer"));
+        "working days of load transfer",
+        Amount.count(transfer),
+        Phrase.of("judgement; by days-of-transfer"));
     sheet.time(
-        "working days to return the load", Amount.count(back), Phrase.of("judgement; by days-of-return"));
+        "working days to return the load",
+        Amount.count(back),
+        Phrase.of("judgement; by days-of-return"));
     sheet.time(
         "working days of needle work",
         Amount.count(set + transfer + back),

@@ -118,7 +118,8 @@ final class CautionSection {
     if (site.inputs().find(NeedleInput.ROOM).filter(NeedleInput.no()).isPresent()) {
       sheet.caution(
           "no room for the needles",
-          Phrase.of("The site says that there is no room to bring in, thread and lift the needles."),
+          Phrase.of(
+              "The site says that there is no room to bring in, thread and lift the needles."),
           COMPETENT,
           Source.judgement());
     }

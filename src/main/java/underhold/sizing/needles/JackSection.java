@@ -14,9 +14,7 @@ final class JackSection {
   /** 2,000 lbf, kN. */
   private static final double TON = 8.896443230521;
 
-  private static final double[] RATINGS_TONS = {
-    10, 20, 30, 50, 60, 100, 150, 200, 300, 400, 500
-  };
+  private static final double[] RATINGS_TONS = {10, 20, 30, 50, 60, 100, 150, 200, 300, 400, 500};
 
   private JackSection() {}
 
@@ -39,7 +37,9 @@ final class JackSection {
         Verdict.FAILS,
         Sources.JACK,
         Phrase.of(
-            (set > 0 ? "Rating as set." : "The smallest usual rating that serves, else the largest.")
+            (set > 0
+                    ? "Rating as set."
+                    : "The smallest usual rating that serves, else the largest.")
                 + " The rating is marked on the jack and never exceeded; calibrate jack and gauge"
                 + " together."));
     return rating;
@@ -78,8 +78,7 @@ final class JackSection {
       return step.with("a", "overhang", Amount.length(tailed.overhang()))
           .with("b", "back span", Amount.length(tailed.back()))
           .gives(
-              Amount.force(
-                  share * stated * (tailed.overhang() + tailed.back()) / tailed.back()));
+              Amount.force(share * stated * (tailed.overhang() + tailed.back()) / tailed.back()));
     }
     NeedleBeam.Seated seated = (NeedleBeam.Seated) beam;
     return step.with("a", "from the load to the farther seat", Amount.length(seated.far()))

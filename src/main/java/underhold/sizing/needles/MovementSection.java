@@ -23,7 +23,10 @@ final class MovementSection {
     double taken = deflection + lever * settlement;
     double unloaded =
         sheet
-            .step("load-not-jacked", "Share of the load that was not jacked in", "x = max(1 - {p} / {u}, 0)")
+            .step(
+                "load-not-jacked",
+                "Share of the load that was not jacked in",
+                "x = max(1 - {p} / {u}, 0)")
             .with("p", "share of the stated load jacked in", site.amount(SupportSettings.PRELOAD))
             .with("u", "factor on the stated load", site.amount(BeamSettings.UNCERTAINTY))
             .from(Sources.PRELOAD)

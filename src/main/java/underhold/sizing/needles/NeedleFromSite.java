@@ -117,9 +117,7 @@ final class NeedleFromSite {
           .known(WALL_LENGTH)
           .need(WALL_LENGTH, "it gives the number of needles");
     } else {
-      inputs
-          .known(COLUMN_LOAD)
-          .need(COLUMN_LOAD, "needles are sized by the load that they carry");
+      inputs.known(COLUMN_LOAD).need(COLUMN_LOAD, "needles are sized by the load that they carry");
     }
   }
 
@@ -155,16 +153,14 @@ final class NeedleFromSite {
       inputs
           .knownOrAssumed(CLEAR_SPAN)
           .known(WALL_THICKNESS)
-          .orAssume(
-              WALL_THICKNESS, THIN_WALL_METRES, new Source("a thin wall", Basis.JUDGEMENT));
+          .orAssume(WALL_THICKNESS, THIN_WALL_METRES, new Source("a thin wall", Basis.JUDGEMENT));
     } else {
       useful(SHAFT);
     }
   }
 
   private void seat() {
-    double depth =
-        facts.number(SEAT_DEPTH.fact()).map(Given::value).orElse(SHALLOW_SEAT_METRES);
+    double depth = facts.number(SEAT_DEPTH.fact()).map(Given::value).orElse(SHALLOW_SEAT_METRES);
     List<LayerSoil> below =
         LayerSoil.of(
             ground.between(depth, depth + SEAT_ZONE_METRES), facts.number("undrainedStrength"));

@@ -14,8 +14,7 @@ import underhold.sizing.zone.WordInput;
 /** What the sheet of needles reads from a zone. */
 final class NeedleInput {
   static final NumberInput COLUMN_LOAD =
-      NumberInput.of(
-          "column-load", "load of the column", Amount.force(0), 0, 50_000, "columnLoad");
+      NumberInput.of("column-load", "load of the column", Amount.force(0), 0, 50_000, "columnLoad");
   static final NumberInput LINE_LOAD =
       NumberInput.of("line-load", "load of the wall", Amount.lineLoad(0), 0, 2_000, "lineLoad");
   static final NumberInput WALL_LENGTH =

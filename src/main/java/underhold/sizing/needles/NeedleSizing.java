@@ -87,7 +87,9 @@ final class NeedleSizing {
     with(
             sheet.step(
                 "needle-reaction",
-                seated(beam) ? "Working reaction of the nearer seat" : "Working reaction of the fulcrum",
+                seated(beam)
+                    ? "Working reaction of the nearer seat"
+                    : "Working reaction of the fulcrum",
                 seated(beam)
                     ? "Rn = {N} × {a} / ({a} + {b}) + {g} × ({a} + {b}) / 2"
                     : "Rn = {N} × ({a} + {b}) / {b} + {g} × ({a} + {b})^2 / (2 × {b})"),

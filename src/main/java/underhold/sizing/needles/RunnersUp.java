@@ -29,8 +29,7 @@ final class RunnersUp {
     }
   }
 
-  private static void write(
-      SheetBuilder sheet, String id, SectionChooser.Tried one, String title) {
+  private static void write(SheetBuilder sheet, String id, SectionChooser.Tried one, String title) {
     Limb governing = one.governing();
     sheet
         .step(id, title + governing.words(), "u = {S} / {R}")
@@ -38,9 +37,7 @@ final class RunnersUp {
         .with("R", "capacity", governing.capacityAmount())
         .note(
             Phrase.of(
-                "It weighs {g}.",
-                "g",
-                Amount.lineLoad(one.section().weightKilonewtonsPerMetre())))
+                "It weighs {g}.", "g", Amount.lineLoad(one.section().weightKilonewtonsPerMetre())))
         .gives(Amount.ratio(governing.utilisation()));
   }
 }

@@ -3,9 +3,9 @@ package underhold.sizing.needles;
 import static underhold.sizing.needles.NeedleInput.*;
 
 import java.util.Optional;
+import underhold.mechanics.soil.bearing.BearingCapacity;
 import underhold.mechanics.soil.bearing.BearingCase;
 import underhold.mechanics.soil.bearing.BearingGround;
-import underhold.mechanics.soil.bearing.BearingCapacity;
 import underhold.mechanics.soil.bearing.DepthEffect;
 import underhold.mechanics.soil.bearing.Footing;
 import underhold.mechanics.soil.bearing.PresumptiveBearing;
@@ -77,12 +77,10 @@ final class SeatSection {
         site.has(SEAT_STRENGTH)
             ? BearingGround.undrained(site.get(SEAT_STRENGTH), 0)
             : new BearingGround(
-                site.has(SEAT_FRICTION) ? site.get(SEAT_FRICTION) : 0,
-                0,
-                0,
-                site.get(SEAT_WEIGHT));
+                site.has(SEAT_FRICTION) ? site.get(SEAT_FRICTION) : 0, 0, 0, site.get(SEAT_WEIGHT));
     return VesicBearing.ultimate(
-            BearingCase.centred(Footing.rectangle(pad.width(), pad.length(), 0), ground, DepthEffect.IGNORED),
+            BearingCase.centred(
+                Footing.rectangle(pad.width(), pad.length(), 0), ground, DepthEffect.IGNORED),
             VesicBearing.CohesionDepthFactor.LINEAR)
         .value();
   }
@@ -141,8 +139,14 @@ final class SeatSection {
       double ultimate = ultimateStep(pad);
       double allowable =
           sheet
-              .step("seat-allowable", "Allowable pressure under the pad", "qa = min({qp}, {qu} / {F})")
-              .with("qp", "presumptive value of the soil; 0 where there is none", Amount.pressure(listed))
+              .step(
+                  "seat-allowable",
+                  "Allowable pressure under the pad",
+                  "qa = min({qp}, {qu} / {F})")
+              .with(
+                  "qp",
+                  "presumptive value of the soil; 0 where there is none",
+                  Amount.pressure(listed))
               .with("qu", "ultimate pressure", Amount.pressure(ultimate))
               .with("F", "factor of safety", site.amount(SupportSettings.BEARING_FACTOR))
               .from(Sources.IBC_1806)
@@ -214,8 +218,7 @@ final class SeatSection {
             POISSON,
             1);
     double influence =
-        SteinbrennerSettlement.influence(pad.length() / width, 2 * LAYER_WIDTHS)
-            .combined(POISSON);
+        SteinbrennerSettlement.influence(pad.length() / width, 2 * LAYER_WIDTHS).combined(POISSON);
     double settlement =
         sheet
             .step(

@@ -48,8 +48,7 @@ final class SectionChooser {
     /** The strength limb that is used most. */
     Limb governingStrength() {
       return new Tried(
-              section,
-              limbs.stream().filter(limb -> !limb.id().equals(Deflection.ID)).toList())
+              section, limbs.stream().filter(limb -> !limb.id().equals(Deflection.ID)).toList())
           .governing();
     }
 

@@ -39,7 +39,8 @@ final class StageSection {
             Phrase.of(
                 "Survey the structure, note its cracks, set level points and crack gauges read to"
                     + " 1 mm or better; read until steady."),
-            Phrase.of("Take down the load of each support and its range; agree limits and who stops."),
+            Phrase.of(
+                "Take down the load of each support and its range; agree limits and who stops."),
             Phrase.of("Open up the pick-up: measure it, core or test it, find its steel.")),
         List.of(
             new HoldPoint(
@@ -53,13 +54,15 @@ final class StageSection {
     if (site.is(SupportSettings.SEAT, "crib")) {
       work.add(Phrase.of("Build the cribs plumb, every crossing tight, load in their middle."));
     }
-    work.add(Phrase.of("Set jacks over the web stiffeners, steel blocks as large as the jack base."));
+    work.add(
+        Phrase.of("Set jacks over the web stiffeners, steel blocks as large as the jack base."));
     return new Stage(
         "Seats",
         work,
         List.of(
             new HoldPoint(Phrase.of("Ground under each pad carries what it must"), GEOTECHNICAL),
-            new HoldPoint(Phrase.of("Cribs plumb, jacks rated, marked and calibrated"), COMPETENT)));
+            new HoldPoint(
+                Phrase.of("Cribs plumb, jacks rated, marked and calibrated"), COMPETENT)));
   }
 
   private static Stage setting(NeedleCase site, LoadSection.Load load) {
@@ -80,7 +83,8 @@ final class StageSection {
         List.of(
             Phrase.of("Strut openings nearby and tie the structure before it is cut."),
             place,
-            Phrase.of("Fix and cure seats, keys, collar or packs; fit stiffeners; bring jacks snug.")),
+            Phrase.of(
+                "Fix and cure seats, keys, collar or packs; fit stiffeners; bring jacks snug.")),
         List.of(
             new HoldPoint(
                 Phrase.of("Pick-up, welds, stiffeners and pocket grout have their strength"),
@@ -124,13 +128,15 @@ final class StageSection {
     if (beam instanceof NeedleBeam.Tailed) {
       work.add(Phrase.of("Check the hold-down of every tail before and after each stage."));
     }
-    work.add(Phrase.of("Excavate; no digging inside the seats' influence line unless it is shored."));
+    work.add(
+        Phrase.of("Excavate; no digging inside the seats' influence line unless it is shored."));
     work.add(Phrase.of("Read jacks and levels each shift; keep spare shims and wedges at hand."));
     return new Stage(
         "Cut free and excavate",
         work,
         List.of(
-            new HoldPoint(Phrase.of("The needles carry: no movement after the first cut"), ENGINEER),
+            new HoldPoint(
+                Phrase.of("The needles carry: no movement after the first cut"), ENGINEER),
             new HoldPoint(
                 Phrase.of("Seats, cribs and jacks at the start of each shift and after rain"),
                 COMPETENT)));
@@ -146,8 +152,7 @@ final class StageSection {
                     + " the same readings and pauses."),
             Phrase.of("Draw the needles, fill and pack the holes, read on until steady.")),
         List.of(
-            new HoldPoint(
-                Phrase.of("New support and dry pack have their strength"), INSPECTOR),
+            new HoldPoint(Phrase.of("New support and dry pack have their strength"), INSPECTOR),
             new HoldPoint(Phrase.of("Readings are steady before a needle is drawn"), ENGINEER)));
   }
 }

@@ -67,8 +67,10 @@ class TimberBoundariesTest {
   @ParameterizedTest(name = "{0} is refused")
   @ValueSource(doubles = {-1e-9, Double.NaN, Double.POSITIVE_INFINITY})
   void what_may_be_nothing_may_not_be_less(double bad) {
-    refused(() -> new BoardUnderPressure(bad, 2, 0.1), "pressure on the board is", "not be below 0");
-    refused(() -> BoardUnderPressure.thicknessForBending(bad, 1, 1), "pressure on the board is", "");
+    refused(
+        () -> new BoardUnderPressure(bad, 2, 0.1), "pressure on the board is", "not be below 0");
+    refused(
+        () -> BoardUnderPressure.thicknessForBending(bad, 1, 1), "pressure on the board is", "");
     refused(() -> CombinedStress.sum(bad, 1, 0, 1, 1), "axial stress is", "");
     refused(() -> CombinedStress.sum(0, 1, bad, 1, 1), "bending stress is", "");
     refused(() -> recommended(LaggingThickness.Ground.COMPETENT, bad, 1), "depth is", "");
@@ -261,8 +263,7 @@ class TimberBoundariesTest {
   void remarks_and_the_head_of_a_table_are_no_rows() {
     List<String[]> rows = TableRows.read("lagging-thickness.csv");
     assertThat(rows).hasSize(7);
-    assertThat(rows.get(0))
-        .containsExactly("COMPETENT", "0", "25", "2", "3", "3", "3", "4", "4");
+    assertThat(rows.get(0)).containsExactly("COMPETENT", "0", "25", "2", "3", "3", "3", "4", "4");
     assertThat(rows.get(6)[0]).isEqualTo("DANGEROUS");
   }
 

@@ -84,16 +84,15 @@ class NeedleColumnTest {
     assertThat(step(sheet, "jack-web-yielding") / KIP)
         .isCloseTo(50 * 0.47 * (2.5 * 1.27 + jack), withPercentage(0.01));
     assertThat(step(sheet, "load-web-crippling") / KIP)
-        .isCloseTo(
-            0.8 * 0.47 * 0.47 * (1 + 3 * load / 24.1 * ratio) * root, withPercentage(0.01));
+        .isCloseTo(0.8 * 0.47 * 0.47 * (1 + 3 * load / 24.1 * ratio) * root, withPercentage(0.01));
     assertThat(step(sheet, "jack-web-crippling") / KIP)
         .isCloseTo(
-            0.4 * 0.47 * 0.47 * (1 + (4 * jack / 24.1 - 0.2) * ratio) * root,
-            withPercentage(0.01));
+            0.4 * 0.47 * 0.47 * (1 + (4 * jack / 24.1 - 0.2) * ratio) * root, withPercentage(0.01));
     // squeezed: 24 tw^3 sqrt(E Fy)/h / 1.67, h = 45.9 tw
     double squeezed = 24 * Math.pow(0.47, 2) * Math.sqrt(29_000 * 50) / 45.9 / 1.67;
     assertThat(step(sheet, "load-bare-web")).isCloseTo(124.2 / squeezed, withPercentage(0.01));
-    assertThat(step(sheet, "jack-bare-web")).isCloseTo(62.688 / (squeezed / 2), withPercentage(0.02));
+    assertThat(step(sheet, "jack-bare-web"))
+        .isCloseTo(62.688 / (squeezed / 2), withPercentage(0.02));
     // plates 3/8 in are below tf/2 = 0.385 in, so 1/2 in
     double width = (9.02 - 0.47) / 2;
     assertThat(step(sheet, "load-stiffener-area") / INCH / INCH)
@@ -133,9 +132,7 @@ class NeedleColumnTest {
     assertThat(step(sheet, "load-not-jacked")).isCloseTo(0.15 / 1.15, within(1e-9));
     assertThat(step(sheet, "residual-movement"))
         .isCloseTo(
-            0.15
-                / 1.15
-                * (step(sheet, "needle-deflection") + step(sheet, "seat-settlement")),
+            0.15 / 1.15 * (step(sheet, "needle-deflection") + step(sheet, "seat-settlement")),
             within(1e-9));
     Sheet piles = NeedleSites.size(NeedleSites.column(), "seat=pile");
     assertThat(check(piles, "seat-bearing").verdict()).isEqualTo(Verdict.REFER);
@@ -153,8 +150,7 @@ class NeedleColumnTest {
       if (one.massKilogramsPerMetre() < 83.5 * 1.488) {
         double available =
             new StrongAxisFlexure(one, Steel.A992).nominal(14 * 0.3048, 1).nominal() / 1.67;
-        boolean stiff =
-            Steel.AISC_MODULUS_KILOPASCALS * one.strong().secondMoment() >= stiffness;
+        boolean stiff = Steel.AISC_MODULUS_KILOPASCALS * one.strong().secondMoment() >= stiffness;
         assertThat(available >= moment && stiff).as(one.name()).isFalse();
       }
     }

@@ -19,8 +19,16 @@ import underhold.sizing.Verdict;
 /** Invariants over many sites; own cases throughout. */
 class NeedlePropertiesTest {
   private static final String[] SOILS = {
-    "rock", "dense-gravel", "dense-sand", "loose-sand", "silt", "stiff-clay", "soft-clay", "fill",
-    "peat", ""
+    "rock",
+    "dense-gravel",
+    "dense-sand",
+    "loose-sand",
+    "silt",
+    "stiff-clay",
+    "soft-clay",
+    "fill",
+    "peat",
+    ""
   };
   private static final String[] TABLES = {"us-w", "us-hp", "eu-hea", "eu-heb", "eu-ipe"};
   private static final String[] CODES = {"aisc-asd", "aisc-lrfd", "eurocode"};
@@ -95,7 +103,8 @@ class NeedlePropertiesTest {
       @ForAll @DoubleRange(min = 1.01, max = 2) double factor) {
     Sheet less = NeedleSites.size(column(load, span));
     Sheet more = NeedleSites.size(column(load * factor, span));
-    for (String demand : new String[] {"needle-load", "needle-moment", "jack-demand", "seat-load"}) {
+    for (String demand :
+        new String[] {"needle-load", "needle-moment", "jack-demand", "seat-load"}) {
       assertThat(step(more, demand)).as(demand).isGreaterThan(step(less, demand));
     }
     if (more.check("needle-section").orElseThrow().verdict() == Verdict.PASSES) {

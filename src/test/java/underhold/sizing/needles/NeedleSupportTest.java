@@ -125,16 +125,14 @@ class NeedleSupportTest {
     assertThat(step(sheet, "residual-movement"))
         .isCloseTo(
             residual
-                * (step(sheet, "needle-deflection")
-                    + 2.5 / 1.5 * step(sheet, "seat-settlement")),
+                * (step(sheet, "needle-deflection") + 2.5 / 1.5 * step(sheet, "seat-settlement")),
             within(1e-9));
     assertThat(sheet.quantities().stream().filter(one -> one.name().equals("jacks")))
         .allMatch(one -> one.amount().si() == 2);
     assertThat(sheet.cautions().stream().map(one -> one.hazard())).contains("tail");
     assertThat(NeedleSites.size(NeedleSites.column()).check("tail-uplift")).isEmpty();
     Sheet asked =
-        NeedleSites.size(
-            NeedleSites.with(facts, "insideAccess", ""), "arrangement=cantilever");
+        NeedleSites.size(NeedleSites.with(facts, "insideAccess", ""), "arrangement=cantilever");
     assertThat(step(asked, "overhang")).isCloseTo(1, within(1e-9));
     Sheet wall = NeedleSites.size(NeedleSites.wall(), "arrangement=cantilever");
     StepProof.redo(wall);
@@ -196,8 +194,7 @@ class NeedleSupportTest {
     assertThat(pier.demand().si()).isCloseTo(230 / 0.24, withPercentage(0.001));
     assertThat(pier.capacity().si()).isCloseTo(100 * PSI, withPercentage(0.001));
     assertThat(pier.verdict()).isEqualTo(Verdict.REFER);
-    assertThat(
-            check(NeedleSites.size(facts, "masonry-stress=1 MPa"), "pick-up-bearing").verdict())
+    assertThat(check(NeedleSites.size(facts, "masonry-stress=1 MPa"), "pick-up-bearing").verdict())
         .isEqualTo(Verdict.PASSES);
     Sheet concrete =
         NeedleSites.size(
@@ -297,8 +294,7 @@ class NeedleSupportTest {
         .isEqualTo(step(needed, "load-bare-web") > 1);
     assertThat(needed.step("jack-stiffener-area")).isPresent(); // free ends always
     Sheet euro =
-        NeedleSites.size(
-            NeedleSites.column(), "stiffeners=none", "code=eurocode", "table=eu-heb");
+        NeedleSites.size(NeedleSites.column(), "stiffeners=none", "code=eurocode", "table=eu-heb");
     StepProof.redo(euro);
     assertThat(euro.step("load-stiffener-column")).isEmpty();
     assertThat(step(euro, "load-patch-load")).isGreaterThan(1.5 * step(euro, "needle-load"));

@@ -14,7 +14,9 @@ import underhold.sizing.SheetText;
 import underhold.sizing.pits.order.DiggingPlan;
 import underhold.sizing.zone.SoilClass;
 
-/** Own case: a tall brick wall on stiff clay, every line of its sheet worked apart from the code. */
+/**
+ * Own case: a tall brick wall on stiff clay, every line of its sheet worked apart from the code.
+ */
 class ClayPitsByHandTest {
   private static final double PSI = 6.894757293168361;
   private static final double PSF = 0.04788025898;
@@ -195,7 +197,8 @@ class ClayPitsByHandTest {
         .step("stand-up-height", (2.67 * su - q) / g)
         .step("dry-pack-stress", q0)
         .hasStepsOf(SHEET);
-    // Steinbrenner for L/B 18/1.1 on a layer of 4 B: checked on its own; here its place in the sheet
+    // Steinbrenner for L/B 18/1.1 on a layer of 4 B: checked on its own; here its place in the
+    // sheet
     double influence =
         underhold.mechanics.soil.settlement.SteinbrennerSettlement.influence(18 / 1.1, 8)
             .combined(0.3);
@@ -266,7 +269,8 @@ class ClayPitsByHandTest {
   }
 
   @Test
-  @DisplayName("Own case, by hand: 5 days of digging and concrete, 8.25 open, so 8.3; 15 x 40 x 3 person hours")
+  @DisplayName(
+      "Own case, by hand: 5 days of digging and concrete, 8.25 open, so 8.3; 15 x 40 x 3 person hours")
   void time() {
     assertThat(SHEET.time().stream().map(BillItem::name))
         .containsExactly(
@@ -307,7 +311,8 @@ class ClayPitsByHandTest {
             .startsWith("Pit " + (pit + 1) + ": begins after ");
         double begins = stage.work().get(i).amounts().get("first").si();
         double done = stage.work().get(i).amounts().get("done").si();
-        assertThat(begins).isBetween(plan.startDays().get(pit) - 1e-6, plan.startDays().get(pit) + 0.1);
+        assertThat(begins)
+            .isBetween(plan.startDays().get(pit) - 1e-6, plan.startDays().get(pit) + 0.1);
         assertThat(done).isBetween(plan.doneDay(pit) - 1e-6, plan.doneDay(pit) + 0.1);
       }
     }
@@ -324,7 +329,8 @@ class ClayPitsByHandTest {
             "    After 24 h ram the gap full with stiff cement-sand mortar, damp as earth, in layers from the back, until contact is complete.",
             "    Open no neighbour before 48 h more and before cubes or cylinders show the strength asked for.",
             "    Set braces or ties on every pier as the excavation goes down, before the soil in front of it is taken below their level.");
-    assertThat(SHEET.stages()).hasSize(3 + PitsSizing.order(INPUT, PitsSettings.defaults()).orElseThrow().roundCount());
+    assertThat(SHEET.stages())
+        .hasSize(3 + PitsSizing.order(INPUT, PitsSettings.defaults()).orElseThrow().roundCount());
     assertThat(SHEET.stages().get(0).title()).isEqualTo("Before digging");
     assertThat(SHEET.stages().get(1).title()).isEqualTo("Each pit");
     assertThat(SHEET.stages().get(1).holdPoints().stream().map(hold -> hold.releasedBy()))

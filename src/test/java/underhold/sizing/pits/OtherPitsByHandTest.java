@@ -66,7 +66,8 @@ class OtherPitsByHandTest {
   }
 
   @Test
-  @DisplayName("Own case, by hand: rubble wall on loose sand under water: arch with limited rise, 16 pits of 0.75 m")
+  @DisplayName(
+      "Own case, by hand: rubble wall on loose sand under water: arch with limited rise, 16 pits of 0.75 m")
   void rubble_steps() {
     Sheet sheet = size(rubble());
     double thrust = 60 * 6.894757 * 0.1 * 1 * 0.6; // 24.82 kN; 4 H / w = 2.48 passes 2 x 0.6
@@ -116,7 +117,8 @@ class OtherPitsByHandTest {
   }
 
   @Test
-  @DisplayName("Own case, by hand: the same wall: bearing with buoyancy, pier with water and uplift, brace not possible")
+  @DisplayName(
+      "Own case, by hand: the same wall: bearing with buoyancy, pier with water and uplift, brace not possible")
   void rubble_checks() {
     Sheet sheet = size(rubble());
     double ultimate = (18 - 9.81) * 0.3 * nq(34) + 0.5 * (18 - 9.81) * 0.8 * ng(34);
@@ -185,7 +187,8 @@ class OtherPitsByHandTest {
   }
 
   @Test
-  @DisplayName("Own case, by hand: reinforced strip of 36 x 12 in, bars too far from a free end to help there")
+  @DisplayName(
+      "Own case, by hand: reinforced strip of 36 x 12 in, bars too far from a free end to help there")
   void reinforced_strip() {
     Sheet sheet =
         size(
@@ -202,8 +205,7 @@ class OtherPitsByHandTest {
     double block = 240 / (0.85 * 2500 * PSI * 0.8); // 20.5 mm
     double moment = 0.9 * 240 * (0.508 - block / 2);
     // d = 20 in: size factor sqrt(2 / 3); rho 0.0008 / (0.8 x 0.508)
-    double v =
-        8 * Math.sqrt(2.0 / 3) * Math.cbrt(0.0008 / (0.8 * 0.508)) * Math.sqrt(2500) * PSI;
+    double v = 8 * Math.sqrt(2.0 / 3) * Math.cbrt(0.0008 / (0.8 * 0.508)) * Math.sqrt(2500) * PSI;
     double shear = 0.75 * v * 0.8 * 0.508;
     double byMoment = Math.sqrt(8 * moment / 64); // wu = 1.6 x 40
     double byShear = 2 * shear / 64;
@@ -222,13 +224,12 @@ class OtherPitsByHandTest {
     assertThat(sheet.step("span-free-end")).isEmpty();
     assertThat(sheet.check("free-end")).isEmpty();
     assertThat(sheet.check("dry-pack-masonry")).isEmpty();
-    new HandSheet()
-        .passes("span-checked", 1.4, Math.min(byMoment, byShear))
-        .hasChecksOf(sheet);
+    new HandSheet().passes("span-checked", 1.4, Math.min(byMoment, byShear)).hasChecksOf(sheet);
   }
 
   @Test
-  @DisplayName("Own case, by hand: plain strip 0.8 x 0.6 m under 40 kN/m, free at both ends: narrow end pits")
+  @DisplayName(
+      "Own case, by hand: plain strip 0.8 x 0.6 m under 40 kN/m, free at both ends: narrow end pits")
   void plain_strip_with_free_ends() {
     Sheet sheet =
         size(
@@ -293,7 +294,8 @@ class OtherPitsByHandTest {
   }
 
   @Test
-  @DisplayName("Own case: pits in sound rock, no excavation in front: listed bearing only, no pier as a wall")
+  @DisplayName(
+      "Own case: pits in sound rock, no excavation in front: listed bearing only, no pier as a wall")
   void rock() {
     Sheet sheet =
         size(
@@ -349,7 +351,8 @@ class OtherPitsByHandTest {
   }
 
   @Test
-  @DisplayName("Own case: peat over soft clay: no presumptive value, faces that run, clay without strength")
+  @DisplayName(
+      "Own case: peat over soft clay: no presumptive value, faces that run, clay without strength")
   void peat_over_soft_clay() {
     PitsInputBuilder peat =
         rubble()
@@ -405,7 +408,8 @@ class OtherPitsByHandTest {
   }
 
   @Test
-  @DisplayName("29 CFR 1926 Subpart P (secondary copies): below 20 ft no table row serves and an engineer designs")
+  @DisplayName(
+      "29 CFR 1926 Subpart P (secondary copies): below 20 ft no table row serves and an engineer designs")
   void deeper_than_the_tables() {
     Sheet deep =
         size(
@@ -421,14 +425,14 @@ class OtherPitsByHandTest {
   }
 
   @Test
-  @DisplayName("Own cases: what a value that nobody stated would fail is referred, a stated one fails")
+  @DisplayName(
+      "Own cases: what a value that nobody stated would fail is referred, a stated one fails")
   void assumed_water_and_soil_never_rule_pits_out() {
     Source guess = Source.judgement();
     Sheet soil = size(rubble().faceSoil(Given.assumed(SoilClass.LOOSE_SAND, guess)));
     assertThat(soil.check("water").orElseThrow().verdict()).isEqualTo(Verdict.REFER);
     assertThat(soil.check("piping").orElseThrow().verdict()).isEqualTo(Verdict.FAILS);
-    Sheet water =
-        size(rubble().amount(PitsFact.WATER_ABOVE_PIT_BASE, Given.assumed(0.4, guess)));
+    Sheet water = size(rubble().amount(PitsFact.WATER_ABOVE_PIT_BASE, Given.assumed(0.4, guess)));
     assertThat(water.check("water").orElseThrow().verdict()).isEqualTo(Verdict.REFER);
     assertThat(water.check("piping").orElseThrow().verdict()).isEqualTo(Verdict.REFER);
     // faces of clay, sand below them
@@ -476,8 +480,7 @@ class OtherPitsByHandTest {
     assertThat(type(200)).isEqualTo("type B");
     Sheet unstated =
         PitsSizing.size(
-            bare().faceSoil(Given.stated(SoilClass.STIFF_CLAY)).build(),
-            PitsSettings.defaults());
+            bare().faceSoil(Given.stated(SoilClass.STIFF_CLAY)).build(), PitsSettings.defaults());
     assertThat(unstated.input("osha-type").orElseThrow().words()).isEqualTo("type B");
     assertThat(unstated.input("osha-type").orElseThrow().source().basis())
         .isEqualTo(Basis.JUDGEMENT);
@@ -496,7 +499,8 @@ class OtherPitsByHandTest {
   }
 
   @Test
-  @DisplayName("Own case: dressed southern pine 2 x 8: actual thickness less 1/2 in, size factor already in Fb")
+  @DisplayName(
+      "Own case: dressed southern pine 2 x 8: actual thickness less 1/2 in, size factor already in Fb")
   void dressed_boards_of_another_timber() {
     PitsSettings settings =
         PitsSettings.parse(List.of("timber=southern-pine-2x8", "board-loss=12.7 mm")).settings();
@@ -514,7 +518,8 @@ class OtherPitsByHandTest {
   }
 
   @Test
-  @DisplayName("Own case: wall too weak for the narrowest pit: by stated numbers it fails, by practice it refers")
+  @DisplayName(
+      "Own case: wall too weak for the narrowest pit: by stated numbers it fails, by practice it refers")
   void narrowest_pit_that_the_wall_cannot_span() {
     Sheet stated = size(rubble().amount(PitsFact.CLEAR_SPAN, 0.9));
     new HandSheet()
@@ -559,8 +564,7 @@ class OtherPitsByHandTest {
     assertThat(limit(WallMaterial.SOLID_MASONRY, WallCondition.POOR, settings)).isEqualTo(0.7);
     assertThat(limit(WallMaterial.RUBBLE, WallCondition.SOUND, settings)).isEqualTo(0.6);
     Sheet short0 =
-        PitsSizing.size(
-            bare().amount(PitsFact.WALL_LENGTH, 0.5).build(), PitsSettings.defaults());
+        PitsSizing.size(bare().amount(PitsFact.WALL_LENGTH, 0.5).build(), PitsSettings.defaults());
     new HandSheet().refers("open-share-one-pit", 0.5, 0.5 / 6).hasChecksOf(short0);
     assertThat(short0.quantities().get(6).amount().si()).isEqualTo(1);
   }
@@ -572,10 +576,7 @@ class OtherPitsByHandTest {
   private static double limit(
       WallMaterial material, WallCondition condition, PitsSettings settings) {
     return PitsSizing.size(
-            bare()
-                .material(Given.stated(material))
-                .condition(Given.stated(condition))
-                .build(),
+            bare().material(Given.stated(material)).condition(Given.stated(condition)).build(),
             settings)
         .step("pit-width-limit")
         .orElseThrow()

@@ -52,8 +52,7 @@ class PitsFromSiteByHandTest {
   }
 
   private static Site site(Map<String, String> facts, String layers) {
-    List<String> siteWide =
-        List.of("excavationDepth", "groundWaterDepth");
+    List<String> siteWide = List.of("excavationDepth", "groundWaterDepth");
     String text =
         """
         { "underhold": "site/1", "name": "Own case, Bell Yard", "units": "SI",
@@ -96,7 +95,8 @@ class PitsFromSiteByHandTest {
   }
 
   @Test
-  @DisplayName("Own case: 2.5 - 1.0 + 0.3 = 1.8 m of pit; water 1.0 + 1.8 - 6.0 = -3.2 m above its base")
+  @DisplayName(
+      "Own case: 2.5 - 1.0 + 0.3 = 1.8 m of pit; water 1.0 + 1.8 - 6.0 = -3.2 m above its base")
   void numbers_of_the_zone() {
     PitsInput input = input();
     assertThat(number(input, PitsFact.WALL_LINE_LOAD)).isEqualTo(90);
@@ -109,8 +109,7 @@ class PitsFromSiteByHandTest {
     assertThat(input.amount(PitsFact.PIT_DEPTH).orElseThrow().origin()).isEqualTo(Origin.DERIVED);
     assertThat(input.amount(PitsFact.PIT_DEPTH).orElseThrow().source().basis())
         .isEqualTo(Basis.STATICS);
-    assertThat(input.amount(PitsFact.CLEAR_SPAN).orElseThrow().origin())
-        .isEqualTo(Origin.ASSUMED);
+    assertThat(input.amount(PitsFact.CLEAR_SPAN).orElseThrow().origin()).isEqualTo(Origin.ASSUMED);
     assertThat(number(input, PitsFact.CLEAR_SPAN)).isEqualTo(0.6);
     assertThat(number(input, PitsFact.FACE_UNIT_WEIGHT)).isEqualTo(19);
     assertThat(input.amount(PitsFact.WALL_THICKNESS)).isEmpty();
@@ -119,7 +118,8 @@ class PitsFromSiteByHandTest {
   }
 
   @Test
-  @DisplayName("Own cases: pits go to the deeper of the excavation with its toe and the bearing layer, 0.3 m at least")
+  @DisplayName(
+      "Own cases: pits go to the deeper of the excavation with its toe and the bearing layer, 0.3 m at least")
   void depth_of_pits() {
     assertThat(number(input("bearingDepth", "1.7 m"), PitsFact.PIT_DEPTH))
         .isCloseTo(1.8, within(1e-12));
@@ -139,7 +139,8 @@ class PitsFromSiteByHandTest {
   }
 
   @Test
-  @DisplayName("Own cases: water by what was stated of the pit base, of the ground, of the excavation, in that order")
+  @DisplayName(
+      "Own cases: water by what was stated of the pit base, of the ground, of the excavation, in that order")
   void water_above_the_base() {
     // stated above the base of the deepest pit, 1.5 m by the site; pits go 0.3 m deeper
     PitsInput stated = input("headAbovePitBase", "0.5 m");
@@ -203,8 +204,7 @@ class PitsFromSiteByHandTest {
         .isEqualTo(Origin.ASSUMED);
     assertThat(silent.bracePossible()).isEmpty();
     assertThat(silent.lateralStabilityVerified().orElseThrow().value()).isFalse();
-    assertThat(silent.lateralStabilityVerified().orElseThrow().origin())
-        .isEqualTo(Origin.ASSUMED);
+    assertThat(silent.lateralStabilityVerified().orElseThrow().origin()).isEqualTo(Origin.ASSUMED);
     assertThat(input("standUp", "hours").standUp().orElseThrow())
         .satisfies(
             given -> {
@@ -218,8 +218,16 @@ class PitsFromSiteByHandTest {
   void facts_of_the_zone_serve_where_there_are_no_layers() {
     PitsInput clay =
         input(
-            "worstSoil", "soft-clay", "undrainedStrength", "18 kPa", "soilUnitWeight", "17 kN/m3",
-            "bearingDepth", "2.5 m", "bearingKind", "hard-clay");
+            "worstSoil",
+            "soft-clay",
+            "undrainedStrength",
+            "18 kPa",
+            "soilUnitWeight",
+            "17 kN/m3",
+            "bearingDepth",
+            "2.5 m",
+            "bearingKind",
+            "hard-clay");
     assertThat(clay.faceSoil().orElseThrow().value()).isEqualTo(SoilClass.SOFT_CLAY);
     assertThat(clay.baseSoil().orElseThrow().value()).isEqualTo(SoilClass.STIFF_CLAY);
     assertThat(number(clay, PitsFact.FACE_UNDRAINED_STRENGTH)).isEqualTo(18);
@@ -292,10 +300,15 @@ class PitsFromSiteByHandTest {
   @Test
   void heavier_load_makes_the_clay_press_more_than_the_sand() {
     // 200 / 0.9 = 222 kPa: sand of 36 degrees 0.26 x 222 = 58, clay 222 - 120 = 102
-    assertThat(input(wall("lineLoad", "200 kN/m", "worstSoil", "-"), LAYERS).faceSoil().orElseThrow().value())
+    assertThat(
+            input(wall("lineLoad", "200 kN/m", "worstSoil", "-"), LAYERS)
+                .faceSoil()
+                .orElseThrow()
+                .value())
         .isEqualTo(SoilClass.STIFF_CLAY);
     // without a load 100 kPa stand in
-    assertThat(input(wall("lineLoad", "-", "worstSoil", "-"), LAYERS).faceSoil().orElseThrow().value())
+    assertThat(
+            input(wall("lineLoad", "-", "worstSoil", "-"), LAYERS).faceSoil().orElseThrow().value())
         .isEqualTo(SoilClass.DENSE_SAND);
   }
 
@@ -343,8 +356,14 @@ class PitsFromSiteByHandTest {
     Sheet still =
         size(
             wall(
-                "excavationPosition", "no-excavation", "excavationDepth", "-", "bearingDepth",
-                "0 m", "lineLoad", "-"),
+                "excavationPosition",
+                "no-excavation",
+                "excavationDepth",
+                "-",
+                "bearingDepth",
+                "0 m",
+                "lineLoad",
+                "-"),
             NO_LAYERS);
     assertThat(still.missing()).hasSize(1);
     assertThat(still.missing().get(0).why())
@@ -366,8 +385,20 @@ class PitsFromSiteByHandTest {
     Sheet sheet =
         size(
             wall(
-                "lineLoad", "-", "wallLength", "-", "footingWidth", "-", "foundingDepth", "-",
-                "groundWaterDepth", "-", "footingStrength", "-", "worstSoil", "-"),
+                "lineLoad",
+                "-",
+                "wallLength",
+                "-",
+                "footingWidth",
+                "-",
+                "foundingDepth",
+                "-",
+                "groundWaterDepth",
+                "-",
+                "footingStrength",
+                "-",
+                "worstSoil",
+                "-"),
             NO_LAYERS);
     assertThat(sheet.missing().stream().map(MissingInput::name))
         .contains("lineLoad", "wallLength", "footingWidth", "foundingDepth", "groundWaterDepth")
@@ -382,8 +413,7 @@ class PitsFromSiteByHandTest {
     assertThat(method.id()).isEqualTo("pits");
     assertThat(method.settings()).isSameAs(PitsSettings.TABLE);
     Site site = site(wall(), NO_LAYERS);
-    Sheet sheet =
-        method.size(view(site), site.ground(), PitsSettings.TABLE.defaults());
+    Sheet sheet = method.size(view(site), site.ground(), PitsSettings.TABLE.defaults());
     assertThat(sheet.methodId()).isEqualTo("pits");
     assertThat(sheet.complete()).isTrue();
   }
