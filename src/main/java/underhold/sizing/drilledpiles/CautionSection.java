@@ -12,6 +12,9 @@ final class CautionSection {
   private static final String ENGINEER = "the engineer of record";
   private static final String GEOTECHNICAL = "the geotechnical engineer";
 
+  /** Nearer than this a pile must be proved upright, m. */
+  private static final double NEAR_METRES = 1;
+
   private CautionSection() {}
 
   static void write(PileCase site, SheetBuilder sheet) {
@@ -96,6 +99,16 @@ final class CautionSection {
           GEOTECHNICAL,
           Source.judgement());
     }
+    if (site.inputs().has(LIVE) && site.get(LIVE) < NEAR_METRES) {
+      sheet.caution(
+          "live structure beside the piles",
+          Phrase.of(
+              "A pile passes {d} from it: guide the casing, measure its plumb at every joint, and watch the structure.",
+              "d",
+              site.amount(LIVE)),
+          ENGINEER,
+          Source.judgement());
+    }
     if (site.is(UPLIFT, "yes")) {
       sheet.caution(
           "uplift",
@@ -123,6 +136,7 @@ final class CautionSection {
     sheet.notCovered("threaded joints of casing in bending");
     sheet.notCovered("settlement of the group, creep, and consolidation below the toes");
     sheet.notCovered("downdrag, uplift and heave of the base as numbers");
+    sheet.notCovered("upward seepage into the cut, which lowers the effective stress of sand");
     sheet.notCovered("stability of the excavation and of its edge");
     sheet.notCovered("forces in the structure itself when the load moves to the piles");
   }

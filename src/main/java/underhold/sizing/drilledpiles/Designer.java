@@ -83,14 +83,14 @@ final class Designer {
   private boolean strongEnough(PileLayout layout, Toe toe) {
     double section = Math.min(toe.structural(), bared);
     return layout.pileKilonewtons() <= section
-        && layout.lossKilonewtons() <= (1 + site.get(PileNumbers.OVERSTRESS)) * section;
+        && layout.lossKilonewtons() <= (1 + site.get(GroupNumbers.OVERSTRESS)) * section;
   }
 
   private boolean groundSuffices(PileLayout layout, Toe toe) {
     double factor = groupFactor(site, layout, toe.pieces());
     double allowable = toe.ultimate() / site.safetyFactor();
     return layout.pileKilonewtons() <= factor * allowable
-        && layout.lossKilonewtons() * site.get(PileNumbers.LOSS_FACTOR) <= toe.ultimate()
+        && layout.lossKilonewtons() * site.get(GroupNumbers.LOSS_FACTOR) <= toe.ultimate()
         && site.totalLoad()
             <= blockAllowable(site, layout, toe.pieces(), ground.unitBase(toe.depth()))
                 .orElse(Double.MAX_VALUE);
@@ -122,7 +122,7 @@ final class Designer {
     } else if (meets(pieces, Kind.SAND)) {
       factor = GroupEfficiency.sand(ratio);
     }
-    return factor.value().orElse(0.65);
+    return factor.value().orElse(GroupEfficiency.AT_CLOSEST);
   }
 
   static boolean meets(List<SidePiece> pieces, Kind kind) {

@@ -33,8 +33,13 @@ public final class DrilledPiles implements SizingMethod {
   public static final SettingTable TABLE =
       new SettingTable(
           METHOD,
-          Stream.concat(PileNumbers.all().stream(), WorkNumbers.all().stream()).toList(),
+          Stream.of(PileNumbers.all(), GroupNumbers.all(), ColumnNumbers.all(), WorkNumbers.all())
+              .flatMap(List::stream)
+              .toList(),
           PileChoices.all());
+
+  /** Title of the stage whose hold point releases digging below the foundation. */
+  public static final String TRANSFER_STAGE = "Load on the piles, before support is cut";
 
   private static final String TITLE = "Drilled piles";
 

@@ -196,7 +196,7 @@ final class Ground {
           ClayBase.baseKilopascals(
               ClayBase.factor(countedStrength(layer), baseDepthRatio(toe)), countedStrength(layer));
       case SAND ->
-          SandBase.baseKilopascals(Math.min(layer.blowCount(), 50)).orThrow()
+          SandBase.baseKilopascals(Math.min(layer.blowCount(), SandBase.SAND_END)).orThrow()
               * SandBase.wideBaseFactor(site.diameter());
       case ROCK -> RockBase.baseKilopascals(layer.rockStrength(), site.get(PileNumbers.CONCRETE));
       case NONE -> 0;

@@ -118,15 +118,15 @@ final class GroupSection {
   }
 
   private void lost() {
-    switch (site.pattern()) {
+    switch (site.kind()) {
       case COLUMN -> lostUnderCap();
       case WALL ->
           lostUnderStructure(
-              PileNumbers.LOSS_WALL,
+              GroupNumbers.LOSS_WALL,
               "At an end the whole load of the needle lost falls on its neighbour, by the lever; a needle is lost with either of its piles.");
       default ->
           lostUnderStructure(
-              PileNumbers.LOSS_SLAB,
+              GroupNumbers.LOSS_SLAB,
               "The slab must carry over the place of the pile lost: not checked here.");
     }
     double section = Math.min(design.structuralKilonewtons(), design.baredKilonewtons());
@@ -136,19 +136,19 @@ final class GroupSection {
                 "loss-capacity",
                 "What a pile may take when another is lost",
                 "Rl = min((1 + {o}) × {Ps}, {Qu} / {F})")
-            .with("o", "overstress allowed", site.amount(PileNumbers.OVERSTRESS))
+            .with("o", "overstress allowed", site.amount(GroupNumbers.OVERSTRESS))
             .with("Ps", "the less of the held and the bared section", Amount.force(section))
             .with(
                 "Qu",
                 "ultimate resistance by the ground",
                 Amount.force(design.ultimateKilonewtons()))
-            .with("F", "factor of safety for this case", site.amount(PileNumbers.LOSS_FACTOR))
+            .with("F", "factor of safety for this case", site.amount(GroupNumbers.LOSS_FACTOR))
             .from(Source.judgement())
             .gives(
                 Amount.force(
                     Math.min(
-                        (1 + site.get(PileNumbers.OVERSTRESS)) * section,
-                        design.ultimateKilonewtons() / site.get(PileNumbers.LOSS_FACTOR))));
+                        (1 + site.get(GroupNumbers.OVERSTRESS)) * section,
+                        design.ultimateKilonewtons() / site.get(GroupNumbers.LOSS_FACTOR))));
     sheet.check(
         "group-loss",
         "Pile loaded most when any one is lost",
@@ -169,7 +169,7 @@ final class GroupSection {
   }
 
   private void lostUnderCap() {
-    double off = site.get(PileNumbers.ECCENTRICITY);
+    double off = site.get(GroupNumbers.ECCENTRICITY);
     RigidCap cap = layout.cap();
     Loss loss = cap.worstLoss(site.totalLoad(), new Position(off, off)).orThrow();
     Remaining left = Remaining.of(cap, loss, off);

@@ -25,12 +25,12 @@ final class LoadSection {
         .gives(Amount.length(site.dugLevel()));
     total(site, sheet);
     pile(site, design.layout(), sheet);
-    sheet.verdict(
+    sheet.check(
         "rig-access",
-        "A rig can stand where the piles are",
-        Amount.count(1),
-        Amount.count(site.access().reached() ? 1 : 0),
-        site.access().reached() ? Verdict.PASSES : site.otherwiseWord(INSIDE),
+        "Places where a rig must stand against those where it can",
+        Amount.count(site.access().sidesNeeded()),
+        Amount.count(site.access().sidesReached()),
+        guessed(site) ? Verdict.REFER : Verdict.FAILS,
         Source.judgement(),
         Phrase.of(
             "Drilled from "
@@ -40,8 +40,24 @@ final class LoadSection {
                 + " rig."));
   }
 
+  /** Whether what bars a rig is only assumed or not told. */
+  private static boolean guessed(PileCase site) {
+    boolean aboveNotTold =
+        site.kind().equals(SLAB)
+            && site.access().from().equals("outside")
+            && site.inputs().find(FROM_ABOVE).isEmpty();
+    boolean sidesNotTold = site.access().rows() && site.inputs().find(BOTH_SIDES).isEmpty();
+    boolean needsInside = !site.access().rows() && !site.access().from().equals("outside");
+    boolean outsideNotTold =
+        !site.access().from().equals("inside") && site.otherwiseWord(OUTSIDE) == Verdict.REFER;
+    return outsideNotTold
+        || aboveNotTold
+        || sidesNotTold
+        || needsInside && site.otherwiseWord(INSIDE) == Verdict.REFER;
+  }
+
   private static void total(PileCase site, SheetBuilder sheet) {
-    Amount share = site.amount(PileNumbers.CAP_ALLOWANCE);
+    Amount share = site.amount(GroupNumbers.CAP_ALLOWANCE);
     Amount load = Amount.force(site.totalLoad());
     String title = "Working load on all piles, with caps and beams";
     String meaning = "weight of caps and beams, share of the load";
@@ -71,10 +87,18 @@ final class LoadSection {
   }
 
   private static void pile(PileCase site, PileLayout layout, SheetBuilder sheet) {
+    if (site.access().rows()) {
+      sheet
+          .step("line-load", "Load on the beams across, per length", "q = {p} × {B}")
+          .with("p", "load of the slab or box", site.amount(AREA_LOAD))
+          .with("B", "reach under the structure", site.amount(WIDTH))
+          .note("Two rows of piles beside the structure, beams across between them.")
+          .gives(Amount.lineLoad(site.lineLoad()));
+    }
     Amount load = Amount.force(layout.pileKilonewtons());
     String title = "Working load of the pile loaded most";
     String caps = "weight of caps and beams, share of the load";
-    switch (site.pattern()) {
+    switch (site.kind()) {
       case COLUMN -> {
         double x = (layout.columns() - 1) / 2.0 * layout.spacingAlongMetres();
         double y = layout.spacingAcrossMetres() / 2;
@@ -87,7 +111,7 @@ final class LoadSection {
                 "P1 = {P} / {n} + {P} × {e} × {x} / {Iy} + {P} × {e} × {y} / {Ix}")
             .with("P", "load on all piles", Amount.force(site.totalLoad()))
             .with("n", "piles", Amount.count(layout.piles()))
-            .with("e", "load off the centre, each way", site.amount(PileNumbers.ECCENTRICITY))
+            .with("e", "load off the centre, each way", site.amount(GroupNumbers.ECCENTRICITY))
             .with("x", "corner pile from the centre, along", Amount.length(x))
             .with("y", "corner pile from the centre, across", Amount.length(y))
             .with("Iy", "sum of squares of distances along", Amount.area(squaresX))
@@ -98,10 +122,10 @@ final class LoadSection {
       case WALL ->
           sheet
               .step("pile-load", title, "P1 = {q} × {s} × (1 + {c}) × (0.5 + {e} / {R})")
-              .with("q", "wall load", site.amount(LINE_LOAD))
+              .with("q", "load per length", Amount.lineLoad(site.lineLoad()))
               .with("s", "spacing of needle beams", Amount.length(layout.spacingAlongMetres()))
-              .with("c", caps, site.amount(PileNumbers.CAP_ALLOWANCE))
-              .with("e", "load off the centre", site.amount(PileNumbers.ECCENTRICITY))
+              .with("c", caps, site.amount(GroupNumbers.CAP_ALLOWANCE))
+              .with("e", "load off the centre", site.amount(GroupNumbers.ECCENTRICITY))
               .with("R", "distance between the two rows", Amount.length(site.rowDistance()))
               .note("One needle beam on two piles at each place, the end ones at the ends.")
               .gives(load);
@@ -111,8 +135,8 @@ final class LoadSection {
               .with("p", "load of the slab or box", site.amount(AREA_LOAD))
               .with("sx", "spacing along", Amount.length(layout.spacingAlongMetres()))
               .with("sy", "spacing across", Amount.length(layout.spacingAcrossMetres()))
-              .with("c", caps, site.amount(PileNumbers.CAP_ALLOWANCE))
-              .with("u", "factor for uneven load", site.amount(PileNumbers.UNEVEN))
+              .with("c", caps, site.amount(GroupNumbers.CAP_ALLOWANCE))
+              .with("u", "factor for uneven load", site.amount(GroupNumbers.UNEVEN))
               .gives(load);
     }
   }

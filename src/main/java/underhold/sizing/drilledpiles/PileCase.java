@@ -28,6 +28,18 @@ record PileCase(Inputs inputs, Settings settings, List<BondLayer> layers, Access
   /** A micropile is at most so wide; larger pipe has other allowable stresses (12 in). */
   static final double WIDEST_MICROPILE = 0.3048 + 1e-9;
 
+  /** Rust takes at most this share of a wall; judgement. */
+  private static final double MOST_RUST = 0.9;
+
+  /** A socket keeps at least this share of the casing's inner diameter; judgement. */
+  private static final double LEAST_SOCKET = 0.5;
+
+  /** Bars take at most this share of the socket, so that grout surrounds them; judgement. */
+  private static final double MOST_BARS = 0.125;
+
+  /** Ec over sqrt(f'c), both in MPa; ACI 318, 19.2.2, from memory. */
+  private static final double CONCRETE_MODULUS = 4700;
+
   PileCase {
     layers = List.copyOf(layers);
   }
@@ -66,6 +78,21 @@ record PileCase(Inputs inputs, Settings settings, List<BondLayer> layers, Access
 
   String pattern() {
     return inputs.get(PATTERN);
+  }
+
+  /** How the piles stand: as under a column, in two rows, or in a grid. */
+  String kind() {
+    return access.rows() ? WALL : pattern();
+  }
+
+  /** Load per length on two rows of piles, kN/m. */
+  double lineLoad() {
+    return access.rows() ? get(AREA_LOAD) * get(WIDTH) : get(LINE_LOAD);
+  }
+
+  /** Length of the rows, m. */
+  double lineLength() {
+    return access.rows() ? get(LENGTH) : get(WALL_LENGTH);
   }
 
   double founding() {
@@ -116,25 +143,26 @@ record PileCase(Inputs inputs, Settings settings, List<BondLayer> layers, Access
 
   /** The casing after rust. */
   PileSection rusted() {
-    double rust = Math.min(get(PileNumbers.RUST), 0.9 * get(wallSetting()));
+    double rust = Math.min(get(PileNumbers.RUST), MOST_RUST * get(wallSetting()));
     return new PileSection(diameter() - 2 * rust, get(wallSetting()) - rust);
   }
 
   /** Diameter of a socket in rock, m. */
   double socketDiameter() {
     double inner = casing().innerDiameterMetres();
-    return Math.max(inner - get(PileNumbers.SOCKET_CLEARANCE), 0.5 * inner);
+    return Math.max(inner - get(PileNumbers.SOCKET_CLEARANCE), LEAST_SOCKET * inner);
   }
 
   /** Area of bars, m2, at most an eighth of the socket. */
   double barArea() {
     return Math.min(
-        get(barSetting()), PileSection.uncased(socketDiameter()).grossAreaSquareMetres() / 8);
+        get(barSetting()),
+        MOST_BARS * PileSection.uncased(socketDiameter()).grossAreaSquareMetres());
   }
 
   /** Modulus of concrete or grout, kPa: 4700 sqrt(f'c) in MPa. */
   double concreteModulus() {
-    return 4700 * Math.sqrt(get(PileNumbers.CONCRETE) / 1000) * 1000;
+    return CONCRETE_MODULUS * Math.sqrt(get(PileNumbers.CONCRETE) / 1000) * 1000;
   }
 
   /** E A of casing, fill and bars, kN. */
@@ -170,17 +198,27 @@ record PileCase(Inputs inputs, Settings settings, List<BondLayer> layers, Access
           case WALL -> get(LINE_LOAD) * get(WALL_LENGTH);
           default -> get(AREA_LOAD) * get(LENGTH) * get(WIDTH);
         };
-    return structure * (1 + get(PileNumbers.CAP_ALLOWANCE));
+    return structure * (1 + get(GroupNumbers.CAP_ALLOWANCE));
   }
 
   /** Distance between the two rows of piles either side of a footing, m. */
   double rowDistance() {
-    return get(FOOTING_WIDTH) + 2 * get(PileNumbers.OFF_WALL);
+    return get(access.rows() ? WIDTH : FOOTING_WIDTH) + 2 * get(GroupNumbers.OFF_WALL);
   }
 
   /** Least spacing of piles, m. */
   double leastSpacing() {
-    return Math.max(get(PileNumbers.SPACING_RATIO) * diameter(), get(PileNumbers.LEAST_SPACING));
+    return Math.max(get(GroupNumbers.SPACING_RATIO) * diameter(), get(GroupNumbers.LEAST_SPACING));
+  }
+
+  /** Width over which the load bears on a transfer beam, m. */
+  double loadWidth() {
+    double width =
+        switch (kind()) {
+          case COLUMN -> get(WorkNumbers.LOAD_WIDTH);
+          default -> get(access.rows() ? WIDTH : WALL_THICKNESS);
+        };
+    return Math.min(width, rowDistance());
   }
 
   /** Verdict of a check that does not pass: a value that nobody stated rules nothing out. */

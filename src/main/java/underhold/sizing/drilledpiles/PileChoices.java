@@ -18,6 +18,18 @@ final class PileChoices {
           "where piles are drilled from",
           List.of("by-access", "inside", "outside", "both-sides"),
           Source.judgement());
+  static final Choice SLAB_LAYOUT =
+      new Choice(
+          "slab-layout",
+          "piles under a slab or box: in a grid under it, or in two rows beside it with beams across",
+          List.of("by-access", "grid", "rows"),
+          Source.judgement());
+  static final Choice WORK_BY =
+      new Choice(
+          "work-by",
+          "hours of work: by the facts, or day shifts, or night closures",
+          List.of("by-facts", "day", "night"),
+          Source.judgement());
   static final Choice ALPHA =
       new Choice(
           "alpha-method",
@@ -84,6 +96,12 @@ final class PileChoices {
           "depth at which a bared pile is held: 5 ft stiff and 10 ft soft by rule, 1.8 T in sand, or 1.4 R in clay",
           List.of("rule", "sand", "clay"),
           Sources.IBC_FREE);
+  static final Choice STEEL_DESIGN =
+      new Choice(
+          "steel-design",
+          "bared casing by allowable strength (1.67), or by LRFD (0.90 and a load factor)",
+          List.of("asd", "lrfd"),
+          Sources.AISC);
   static final Choice STEEL_RULE =
       new Choice(
           "steel-rule",
@@ -97,6 +115,8 @@ final class PileChoices {
     return List.of(
         RIG,
         DRILL_FROM,
+        SLAB_LAYOUT,
+        WORK_BY,
         ALPHA,
         BETA,
         GRAVEL,
@@ -108,6 +128,7 @@ final class PileChoices {
         BARED,
         HEAD_HELD,
         FIXITY,
-        STEEL_RULE);
+        STEEL_RULE,
+        STEEL_DESIGN);
   }
 }

@@ -115,7 +115,7 @@ final class PileInputs {
           List.of("none", "hand", "small-rig", "large-rig"),
           "outsideAccess");
   static final WordInput INSIDE =
-      WordInput.of(
+      careful(
           "inside-access",
           "what can work inside",
           List.of("none", "hand", "small-rig", "large-rig"),
@@ -138,6 +138,24 @@ final class PileInputs {
       careful("uplift", "the foundation also holds down", List.of("yes", "no"), "uplift");
   static final WordInput ARTESIAN =
       careful("artesian", "water under pressure below", List.of("yes", "no"), "artesian");
+  static final WordInput BOTH_SIDES =
+      careful(
+          "rig-both-sides", "a rig can work on both sides", List.of("yes", "no"), "rigBothSides");
+  static final WordInput FROM_ABOVE =
+      careful(
+          "drilling-from-above",
+          "piles can be drilled through the structure from above",
+          List.of("yes", "no"),
+          "drillingFromAbove");
+  static final NumberInput LIVE =
+      NumberInput.of(
+              "live-structure",
+              "nearest live structure to a pile",
+              Amount.length(0),
+              0,
+              100,
+              "liveStructureDistance")
+          .tried(Trial.NONE);
   static final WordInput OBSTRUCTIONS =
       careful(
           "obstructions",
@@ -177,7 +195,7 @@ final class PileInputs {
         .orAssume(WATER, 0, Source.judgement())
         .knownOrAssumed(LIMIT)
         .known(OUTSIDE)
-        .need(OUTSIDE, "it decides which rig can reach the piles")
+        .orAssume(OUTSIDE, "none", Source.judgement())
         .knownOrAssumed(INSIDE)
         .known(OUTSIDE_HEADROOM)
         .orAssume(OUTSIDE_HEADROOM, ASSUMED_OUTSIDE_HEADROOM, Source.judgement())
@@ -188,6 +206,9 @@ final class PileInputs {
         .known(FROM_TRACK)
         .known(UPLIFT)
         .known(ARTESIAN)
+        .known(LIVE)
+        .known(BOTH_SIDES)
+        .known(FROM_ABOVE)
         .knownOrAssumed(OBSTRUCTIONS);
     if (column.isEmpty()) {
       inputs.ask(

@@ -48,9 +48,9 @@ record PileLayout(
             Math.round(
                 site.get(
                     site.pattern().equals(COLUMN)
-                        ? PileNumbers.MOST_COLUMN_PILES
-                        : PileNumbers.MOST_PILES));
-    int set = (int) Math.round(site.get(PileNumbers.PILES));
+                        ? GroupNumbers.MOST_COLUMN_PILES
+                        : GroupNumbers.MOST_PILES));
+    int set = (int) Math.round(site.get(GroupNumbers.PILES));
     List<PileLayout> options = new ArrayList<>();
     int first = set > 0 ? set : 1;
     for (int number = first; number <= Math.max(most, first); number++) {
@@ -73,7 +73,7 @@ record PileLayout(
 
   /** The least layout with at least that many piles. */
   private static PileLayout of(PileCase site, int number) {
-    return switch (site.pattern()) {
+    return switch (site.kind()) {
       case COLUMN -> column(site, number);
       case WALL -> wall(site, number);
       default -> slab(site, number);
@@ -83,7 +83,7 @@ record PileLayout(
   private static PileLayout column(PileCase site, int number) {
     int columns = Math.max(2, (number + 1) / 2);
     double load = site.totalLoad();
-    double off = site.get(PileNumbers.ECCENTRICITY);
+    double off = site.get(GroupNumbers.ECCENTRICITY);
     PileLayout plain = new PileLayout(columns, 2, site.leastSpacing(), site.rowDistance(), 0, 0);
     Position at = new Position(off, off);
     double largest =
@@ -96,24 +96,24 @@ record PileLayout(
   }
 
   private static PileLayout wall(PileCase site, int number) {
-    double length = site.get(WALL_LENGTH);
+    double length = site.lineLength();
     int spans =
         Math.max(
-            (int) Math.ceil(length / site.get(PileNumbers.WIDEST_NEEDLES) - 1e-9),
+            (int) Math.ceil(length / site.get(GroupNumbers.WIDEST_NEEDLES) - 1e-9),
             (number + 1) / 2 - 1);
     spans = Math.max(spans, 1);
     double spacing = length / spans;
     double row = site.rowDistance();
-    double needle = site.get(LINE_LOAD) * spacing * (1 + site.get(PileNumbers.CAP_ALLOWANCE));
-    double share = 0.5 + Math.min(site.get(PileNumbers.ECCENTRICITY) / row, 0.5);
+    double needle = site.lineLoad() * spacing * (1 + site.get(GroupNumbers.CAP_ALLOWANCE));
+    double share = 0.5 + Math.min(site.get(GroupNumbers.ECCENTRICITY) / row, 0.5);
     return new PileLayout(spans + 1, 2, spacing, row, 0, 0)
-        .loaded(needle * share, needle * share * (1 + site.get(PileNumbers.LOSS_WALL)));
+        .loaded(needle * share, needle * share * (1 + site.get(GroupNumbers.LOSS_WALL)));
   }
 
   private static PileLayout slab(PileCase site, int number) {
     double length = site.get(LENGTH);
     double width = site.get(WIDTH);
-    double widest = site.get(PileNumbers.WIDEST_GRID);
+    double widest = site.get(GroupNumbers.WIDEST_GRID);
     int columns =
         (int) Math.max(Math.ceil(length / widest), Math.ceil(Math.sqrt(number * length / width)));
     columns = Math.max(columns, 2);
@@ -125,10 +125,10 @@ record PileLayout(
         site.get(AREA_LOAD)
             * along
             * across
-            * (1 + site.get(PileNumbers.CAP_ALLOWANCE))
-            * site.get(PileNumbers.UNEVEN);
+            * (1 + site.get(GroupNumbers.CAP_ALLOWANCE))
+            * site.get(GroupNumbers.UNEVEN);
     return new PileLayout(columns, rows, along, across, 0, 0)
-        .loaded(load, load * (1 + site.get(PileNumbers.LOSS_SLAB)));
+        .loaded(load, load * (1 + site.get(GroupNumbers.LOSS_SLAB)));
   }
 
   private PileLayout loaded(double pile, double lost) {

@@ -7,14 +7,12 @@ import underhold.sizing.Amount;
 import underhold.sizing.Setting;
 import underhold.sizing.Source;
 
-/** Numbers of the method that the user may change, for piles and ground. */
+/** Numbers of the method that the user may change: the pile and the ground. */
 final class PileNumbers {
   private static final double INCH = 0.0254;
   private static final double KSI = 6894.757293;
   private static final Source JUDGE = Source.judgement();
 
-  static final Setting CAP_ALLOWANCE =
-      ratio("cap-allowance", "weight of caps and beams, share of the load", 0.10, 0, 0.5, JUDGE);
   static final Setting SMALL_DIAMETER =
       small(
           "small-diameter",
@@ -153,141 +151,10 @@ final class PileNumbers {
   static final Setting BELOW_TOE =
       length("ground-below-toe", "ground that must be known below the toes", 3, 0, 20, JUDGE);
 
-  static final Setting PILES =
-      count("piles", "number of piles of one group; 0 for as many as needed", 0, 0, 4000, JUDGE);
-  static final Setting MOST_PILES =
-      count(
-          "most-piles", "largest number of piles tried under a wall or slab", 2000, 4, 4000, JUDGE);
-  static final Setting MOST_COLUMN_PILES =
-      count(
-          "most-column-piles", "largest number of piles tried under one column", 40, 4, 200, JUDGE);
-  static final Setting SPACING_RATIO =
-      ratio(
-          "spacing",
-          "least spacing of piles, in diameters; 2.5 to 3 in practice",
-          3,
-          2.5,
-          10,
-          Sources.SPACING);
-  static final Setting LEAST_SPACING =
-      length("least-spacing", "least spacing of piles", 0.75, 0.3, 5, JUDGE);
-  static final Setting WIDEST_NEEDLES =
-      length("needle-spacing", "widest spacing of needle beams under a wall", 2, 0.5, 6, JUDGE);
-  static final Setting WIDEST_GRID =
-      length("grid-spacing", "widest spacing of piles under a slab or box", 5, 1, 15, JUDGE);
-  static final Setting OFF_WALL =
-      length(
-          "off-wall",
-          "centre of pile from the side of the footing, 550 mm",
-          0.55,
-          0.2,
-          3,
-          Sources.SMALL_RIG);
-  static final Setting ECCENTRICITY =
-      small("eccentricity", "load off the centre of its piles", 0.075, 0, 1, Sources.TOLERANCE);
-  static final Setting UNEVEN =
-      ratio("uneven-slab", "factor for uneven load of piles under a slab", 1.1, 1, 2, JUDGE);
-  static final Setting OVERSTRESS =
-      ratio("loss-overstress", "overstress allowed when one pile is lost", 0.33, 0, 0.5, JUDGE);
-  static final Setting LOSS_FACTOR =
-      ratio(
-          "loss-factor", "factor of safety on the ground when one pile is lost", 1.5, 1, 3, JUDGE);
-  static final Setting LOSS_WALL =
-      ratio(
-          "loss-share-wall",
-          "share of a lost needle that falls on one neighbour; at an end all of it, by the lever",
-          1,
-          0.5,
-          1.5,
-          Source.statics());
-  static final Setting LOSS_SLAB =
-      ratio(
-          "loss-share-slab",
-          "share of a lost pile under a slab that falls on one neighbour",
-          0.5,
-          0.25,
-          1,
-          JUDGE);
-
-  static final Setting BRACE_LEVELS =
-      count("brace-levels", "levels of bracing, where there is room for them", 1, 0, 10, JUDGE);
-  static final Setting FIRST_BRACE =
-      length("first-brace", "first bracing below the cap", 1.5, 0.3, 10, JUDGE);
-  static final Setting DIG_BELOW =
-      length(
-          "dig-below-brace",
-          "how far a stage digs below the brace it makes room for",
-          0.5,
-          0,
-          2,
-          JUDGE);
-  static final Setting K_HELD =
-      ratio(
-          "k-held",
-          "K of the span under a cap held sideways",
-          1,
-          0.65,
-          1.5,
-          Source.memory("ANSI/AISC 360, commentary"));
-  static final Setting K_SWAY =
-      ratio(
-          "k-sway",
-          "K of the span under a cap that may sway",
-          2.1,
-          1.5,
-          3,
-          Source.memory("ANSI/AISC 360, commentary"));
-  static final Setting NH =
-      new Setting(
-          "nh",
-          "growth of the horizontal modulus of sand with depth, 20 pci",
-          Amount.unitWeight(5429),
-          200,
-          50_000,
-          JUDGE);
-  static final Setting K_CLAY =
-      new Setting(
-          "k-clay",
-          "horizontal modulus of clay at the dug level, 500 psi",
-          Amount.stress(3447),
-          100,
-          200_000,
-          JUDGE);
-
-  static final Setting SIDE_FULL =
-      ratio(
-          "side-full",
-          "movement at which the side of soil is fully called up, share of the diameter (0.5 to 1 %)",
-          0.01,
-          0.002,
-          0.05,
-          Sources.CURVES);
-  static final Setting SOCKET_FULL =
-      ratio("socket-full", "the same for rock", 0.005, 0.001, 0.05, Source.judgement());
-  static final Setting BASE_FULL_CLAY =
-      ratio(
-          "base-full-clay",
-          "movement at which a base in clay or rock is fully called up, share of the diameter (4 to 5 %)",
-          0.05,
-          0.01,
-          0.2,
-          Sources.CURVES);
-  static final Setting BASE_FULL_SAND =
-      ratio("base-full-sand", "the same for sand (5 to 10 %)", 0.1, 0.01, 0.2, Sources.CURVES);
-  static final Setting SETTLEMENT_FELT =
-      ratio(
-          "settlement-felt",
-          "share of the head settlement that the structure feels; below 1 only with proved preloading",
-          1,
-          0,
-          1,
-          JUDGE);
-
   private PileNumbers() {}
 
   static List<Setting> all() {
     return List.of(
-        CAP_ALLOWANCE,
         SMALL_DIAMETER,
         SMALL_WALL,
         LARGE_DIAMETER,
@@ -310,33 +177,7 @@ final class PileNumbers {
         LONGEST_BOND,
         PROVED_BELOW,
         BORING_DEPTH,
-        BELOW_TOE,
-        PILES,
-        MOST_PILES,
-        MOST_COLUMN_PILES,
-        SPACING_RATIO,
-        LEAST_SPACING,
-        WIDEST_NEEDLES,
-        WIDEST_GRID,
-        OFF_WALL,
-        ECCENTRICITY,
-        UNEVEN,
-        OVERSTRESS,
-        LOSS_FACTOR,
-        LOSS_WALL,
-        LOSS_SLAB,
-        BRACE_LEVELS,
-        FIRST_BRACE,
-        DIG_BELOW,
-        K_HELD,
-        K_SWAY,
-        NH,
-        K_CLAY,
-        SIDE_FULL,
-        SOCKET_FULL,
-        BASE_FULL_CLAY,
-        BASE_FULL_SAND,
-        SETTLEMENT_FELT);
+        BELOW_TOE);
   }
 
   static Setting length(

@@ -88,20 +88,28 @@ final class PileStrength {
     return column().inertia() * column().modulusKilopascals();
   }
 
-  /** Whether any ground in which a stage ends is soft. */
+  /** Whether the ground just below the dug level of any stage is soft. */
   boolean softGround() {
+    List<Double> dug = new ArrayList<>(List.of(site.dugLevel()));
+    for (double brace : braces()) {
+      dug.add(
+          Math.min(site.capLevel() + brace + site.get(ColumnNumbers.DIG_BELOW), site.dugLevel()));
+    }
     return site.layers().stream()
+        .filter(BondLayer::soft)
         .anyMatch(
             one ->
-                one.soft()
-                    && one.topMetres() < site.dugLevel() + DepthOfFixity.STIFF_METRES
-                    && one.bottomMetres() > site.capLevel());
+                dug.stream()
+                    .anyMatch(
+                        level ->
+                            one.topMetres() < level + DepthOfFixity.STIFF_METRES
+                                && one.bottomMetres() > level));
   }
 
   double fixity() {
     return switch (site.settings().get(PileChoices.FIXITY)) {
-      case "sand" -> DepthOfFixity.sandMetres(bendingStiffness(), site.get(PileNumbers.NH));
-      case "clay" -> DepthOfFixity.clayMetres(bendingStiffness(), site.get(PileNumbers.K_CLAY));
+      case "sand" -> DepthOfFixity.sandMetres(bendingStiffness(), site.get(ColumnNumbers.NH));
+      case "clay" -> DepthOfFixity.clayMetres(bendingStiffness(), site.get(ColumnNumbers.K_CLAY));
       default -> softGround() ? DepthOfFixity.SOFT_METRES : DepthOfFixity.STIFF_METRES;
     };
   }
@@ -113,8 +121,8 @@ final class PileStrength {
   /** Depths of braces below the cap, m; none without room for them. */
   List<Double> braces() {
     double height = site.baredHeight();
-    double first = site.get(PileNumbers.FIRST_BRACE);
-    int levels = (int) Math.round(site.get(PileNumbers.BRACE_LEVELS));
+    double first = site.get(ColumnNumbers.FIRST_BRACE);
+    int levels = (int) Math.round(site.get(ColumnNumbers.BRACE_LEVELS));
     List<Double> braces = new ArrayList<>();
     if (site.is(BRACING, "yes") && height > first) {
       for (int i = 0; i < levels; i++) {
@@ -132,16 +140,27 @@ final class PileStrength {
         new BaringStages.Case(
             site.baredHeight(),
             braces(),
-            site.get(PileNumbers.DIG_BELOW),
+            site.get(ColumnNumbers.DIG_BELOW),
             fixity(),
-            site.get(headHeld() ? PileNumbers.K_HELD : PileNumbers.K_SWAY)));
+            site.get(headHeld() ? ColumnNumbers.K_HELD : ColumnNumbers.K_SWAY)));
   }
 
   /** Allowable load as a column, least of all stages, kN. */
   double bared(List<BaringStages.Stage> stages) {
     return stages.stream()
-        .mapToDouble(one -> column().allowableKilonewtons(one.factor(), one.spanMetres()))
+        .mapToDouble(one -> column(one.factor(), one.spanMetres()))
         .min()
-        .orElseGet(() -> column().allowableKilonewtons(1, 0));
+        .orElseGet(() -> column(1, 0));
+  }
+
+  boolean lrfd() {
+    return site.is(PileChoices.STEEL_DESIGN, "lrfd");
+  }
+
+  /** Working load that the bared casing may carry over a length, kN. */
+  double column(double factor, double length) {
+    return lrfd()
+        ? column().designKilonewtons(factor, length) / site.get(ColumnNumbers.STEEL_LOAD_FACTOR)
+        : column().allowableKilonewtons(factor, length);
   }
 }

@@ -53,20 +53,21 @@ final class SettlementSection {
         bond.flatMap(pile -> pile.under(working).value()).map(state -> head(working, state));
     Amount limit = site.amount(LIMIT);
     if (head.isEmpty()) {
+      double least = bond.map(this::all).orElse(limit.si());
       sheet.verdict(
           "head-settlement",
           "Settlement of a pile head under its working load",
-          limit.with(2 * limit.si()),
+          Amount.thickness(Math.max(least, limit.si())),
           limit,
           Verdict.FAILS,
           Sources.CURVES,
           Phrase.of(
-              "The working load exceeds all that the ground holds: no settlement can be found; twice the limit stands for it."));
+              "The working load exceeds all that the ground holds: the settlement is more than this, without end."));
       return;
     }
     sheet
         .step("settlement-felt", "Settlement that the structure feels", "sf = {k} × {s}")
-        .with("k", "share felt", site.amount(PileNumbers.SETTLEMENT_FELT))
+        .with("k", "share felt", site.amount(ColumnNumbers.SETTLEMENT_FELT))
         .with("s", "settlement of the head at the working load", Amount.thickness(head.get()))
         .gives(Amount.thickness(felt(head.get())));
     sheet.check(
@@ -80,8 +81,14 @@ final class SettlementSection {
             "Without credit for jacking unless set. A single pile: a group settles more, beams and caps bend, creep is not counted."));
   }
 
+  /** Settlement of the head when all is called up, m. */
+  private double all(LoadSettlement pile) {
+    State state = pile.atBaseMovement(site.diameter() * site.get(ColumnNumbers.BASE_FULL_SAND));
+    return head(state.headLoadKilonewtons(), state);
+  }
+
   private double felt(double head) {
-    return site.get(PileNumbers.SETTLEMENT_FELT) * head;
+    return site.get(ColumnNumbers.SETTLEMENT_FELT) * head;
   }
 
   private void point(int percent, double load, State state) {
@@ -128,7 +135,7 @@ final class SettlementSection {
               piece.lengthMetres(),
               piece.resistanceKilonewtons(),
               MobilisationCurve.straight(
-                  site.get(rock ? PileNumbers.SOCKET_FULL : PileNumbers.SIDE_FULL)),
+                  site.get(rock ? ColumnNumbers.SOCKET_FULL : ColumnNumbers.SIDE_FULL)),
               site.uncasedStiffness(piece.diameterMetres())));
       at = piece.bottomMetres();
     }
@@ -143,7 +150,7 @@ final class SettlementSection {
             stretches,
             design.baseKilonewtons(),
             MobilisationCurve.straight(
-                site.get(sand ? PileNumbers.BASE_FULL_SAND : PileNumbers.BASE_FULL_CLAY))));
+                site.get(sand ? ColumnNumbers.BASE_FULL_SAND : ColumnNumbers.BASE_FULL_CLAY))));
   }
 
   private void gap(List<Stretch> stretches, double from, double to) {
@@ -152,7 +159,7 @@ final class SettlementSection {
           new Stretch(
               to - from,
               0,
-              MobilisationCurve.straight(site.get(PileNumbers.SIDE_FULL)),
+              MobilisationCurve.straight(site.get(ColumnNumbers.SIDE_FULL)),
               site.uncasedStiffness(site.socketDiameter())));
     }
   }

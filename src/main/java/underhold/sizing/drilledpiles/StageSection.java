@@ -114,7 +114,7 @@ final class StageSection {
 
   private static Stage jack(PileCase site, PileDesign design) {
     return new Stage(
-        "Load on the piles, before support is cut",
+        DrilledPiles.TRANSFER_STAGE,
         List.of(
             Phrase.of(
                 "Jack in steps of 25, 50, 75 and 100 % of {P}, together or from the middle outwards; hold each until readings are steady.",

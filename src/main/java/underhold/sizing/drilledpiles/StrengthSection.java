@@ -80,9 +80,10 @@ final class StrengthSection {
     SteelColumn column = strength.column();
     if (design.stages().isEmpty()) {
       sheet
-          .step("bared-none", "The casing without free length", "Pb = {Fy} × {A} / 1.67")
+          .step("bared-none", "The casing without free length", "Pb = {Fy} × {A}" + safety())
           .with("Fy", "yield stress of the casing", site.amount(PileNumbers.CASING_YIELD))
           .with("A", "casing after rust", Amounts.section(column.areaSquareMetres()))
+          .with("g", safetyMeaning(), safetyFactor())
           .from(Sources.AISC)
           .gives(Amount.force(design.baredKilonewtons()));
     } else {
@@ -153,7 +154,7 @@ final class StrengthSection {
                   "r",
                   "radius of gyration",
                   Amount.thickness(strength.column().radiusOfGyrationMetres()))
-              .with("nh", "growth of the horizontal modulus", site.amount(PileNumbers.NH))
+              .with("nh", "growth of the horizontal modulus", site.amount(ColumnNumbers.NH))
               .from(Sources.FIXITY)
               .gives(depth);
       case "clay" ->
@@ -168,7 +169,7 @@ final class StrengthSection {
                   "r",
                   "radius of gyration",
                   Amount.thickness(strength.column().radiusOfGyrationMetres()))
-              .with("k", "horizontal modulus", site.amount(PileNumbers.K_CLAY))
+              .with("k", "horizontal modulus", site.amount(ColumnNumbers.K_CLAY))
               .from(Sources.FIXITY)
               .gives(depth);
       default ->
@@ -191,19 +192,20 @@ final class StrengthSection {
     String sign = "Pb" + stage.number();
     String formula =
         ratio <= 2.25
-            ? " = 0.658^({Fy} × ({K} × {L} / {r})^2 / (9.8696 × {E})) × {Fy} × {A} / 1.67"
-            : " = 0.877 × 9.8696 × {E} / ({K} × {L} / {r})^2 × {A} / 1.67";
+            ? " = 0.658^({Fy} × ({K} × {L} / {r})^2 / (9.8696 × {E})) × {Fy} × {A}"
+            : " = 0.877 × 9.8696 × {E} / ({K} × {L} / {r})^2 × {A}";
     sheet
         .step(
             "bared-stage-" + stage.number(),
             "Stage " + stage.number() + " of digging, " + braces(stage.bracesSet()),
-            sign + formula)
+            sign + formula + safety())
         .with("Fy", "yield stress of the casing", site.amount(PileNumbers.CASING_YIELD))
         .with("K", "effective length factor of the governing span", Amount.ratio(stage.factor()))
         .with("L", "governing span with its fixity", Amount.length(stage.spanMetres()))
         .with("r", "radius of gyration", Amount.thickness(column.radiusOfGyrationMetres()))
         .with("E", "modulus of steel", site.amount(PileNumbers.STEEL_MODULUS))
         .with("A", "casing after rust", Amounts.section(column.areaSquareMetres()))
+        .with("g", safetyMeaning(), safetyFactor())
         .from(Sources.AISC)
         .note(
             Phrase.of(
@@ -212,7 +214,22 @@ final class StrengthSection {
                 Amount.length(stage.dugMetres()),
                 "ratio",
                 Amount.ratio(ratio)))
-        .gives(Amount.force(column.allowableKilonewtons(stage.factor(), stage.spanMetres())));
+        .gives(Amount.force(strength.column(stage.factor(), stage.spanMetres())));
+  }
+
+  /** The end of a column formula: the factor of safety, or those of LRFD. */
+  private String safety() {
+    return strength.lrfd() ? " × 0.9 / {g}" : " / {g}";
+  }
+
+  private Amount safetyFactor() {
+    return strength.lrfd()
+        ? site.amount(ColumnNumbers.STEEL_LOAD_FACTOR)
+        : Amount.ratio(SteelColumn.OMEGA);
+  }
+
+  private String safetyMeaning() {
+    return strength.lrfd() ? "factor on all loads" : "factor of safety of compression";
   }
 
   static String braces(int set) {

@@ -7,6 +7,7 @@ import underhold.sizing.Amount;
 import underhold.sizing.Phrase;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.Source;
+import underhold.sizing.Verdict;
 
 /** The beam or cap that hands the load to the piles, and the jacking. */
 final class TransferSection {
@@ -20,6 +21,17 @@ final class TransferSection {
 
   static void write(PileCase site, PileDesign design, SheetBuilder sheet) {
     beam(site, design.layout(), sheet);
+    if (!site.kind().equals(SLAB)) {
+      sheet.check(
+          "beam-span",
+          "Span of the transfer beams",
+          Amount.length(site.rowDistance()),
+          site.amount(GroupNumbers.LONGEST_BEAM),
+          Verdict.REFER,
+          Source.practice(),
+          Phrase.of(
+              "Longer beams are too deep and too limber: set piles between, or drill from inside."));
+    }
     for (int percent : STEPS) {
       sheet
           .step(
@@ -56,26 +68,28 @@ final class TransferSection {
   }
 
   private static void beam(PileCase site, PileLayout layout, SheetBuilder sheet) {
-    switch (site.pattern()) {
+    switch (site.kind()) {
       case COLUMN ->
           needle(
               sheet,
               site.totalLoad(),
               "load on all beams of the column together",
               site.rowDistance(),
-              Math.min(site.get(WorkNumbers.LOAD_WIDTH), site.rowDistance()),
+              site.loadWidth(),
               "All beams under the column together; share them out by their stiffness. " + SECTION);
       case WALL -> {
         needle(
             sheet,
-            site.get(LINE_LOAD)
+            site.lineLoad()
                 * layout.spacingAlongMetres()
-                * (1 + site.get(PileNumbers.CAP_ALLOWANCE)),
+                * (1 + site.get(GroupNumbers.CAP_ALLOWANCE)),
             "load of one needle",
             site.rowDistance(),
-            Math.min(site.get(WALL_THICKNESS), site.rowDistance()),
+            site.loadWidth(),
             "Each needle beam. " + SECTION);
-        span(site, layout, sheet);
+        if (site.pattern().equals(WALL)) {
+          span(site, layout, sheet);
+        }
       }
       default ->
           sheet

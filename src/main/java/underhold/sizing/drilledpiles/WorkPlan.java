@@ -59,7 +59,11 @@ record WorkPlan(
 
   /** Whether work is possible in night closures only. */
   static boolean byNight(PileCase site) {
-    return site.is(FROM_TRACK, "yes") && site.inputs().has(NIGHT);
+    return switch (site.settings().get(PileChoices.WORK_BY)) {
+      case "day" -> false;
+      case "night" -> site.inputs().has(NIGHT);
+      default -> site.is(FROM_TRACK, "yes") && site.inputs().has(NIGHT);
+    };
   }
 
   /** Working hours of a shift or a night, h. */

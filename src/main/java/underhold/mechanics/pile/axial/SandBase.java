@@ -22,7 +22,10 @@ public final class SandBase {
   public static final double WIDE_METRES = 1.27;
 
   private static final double PER_BLOW = 57.5;
-  private static final double SAND_END = 50;
+
+  /** N60 at which sand ends and intermediate ground begins. */
+  public static final double SAND_END = 50;
+
   private static final double INTERMEDIATE_FACTOR = 0.59;
   private static final double INTERMEDIATE_POWER = 0.8;
 

@@ -17,7 +17,9 @@ public final class GroupEfficiency {
   /** Closest spacing over diameter for which factors are given. */
   public static final double CLOSEST = 2.5;
 
-  private static final double AT_CLOSEST = 0.65;
+  /** Factor at that spacing. */
+  public static final double AT_CLOSEST = 0.65;
+
   private static final double FREE_IN_SAND = 4;
   private static final double FREE_IN_CLAY = 6;
 

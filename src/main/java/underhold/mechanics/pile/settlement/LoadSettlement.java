@@ -19,7 +19,7 @@ import underhold.mechanics.soil.Require;
 public final class LoadSettlement {
   private static final double PIECE_METRES = 0.25;
   private static final int LARGEST_PIECES = 400;
-  private static final int HALVINGS = 200;
+  private static final int HALVINGS = 80;
   private static final int REPEATS = 60;
 
   private final double diameterMetres;
