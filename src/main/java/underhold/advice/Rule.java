@@ -46,6 +46,8 @@ public record Rule(
     DERIVE,
     /** What speaks for and against the options. */
     SCREEN,
+    /** What the quick sizing of the options says. */
+    CONFIRM,
     /** What follows once it is known which options are left. */
     SETTLE
   }

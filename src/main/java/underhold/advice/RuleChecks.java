@@ -70,7 +70,8 @@ final class RuleChecks {
         return phase;
       }
     }
-    wrong.add("agenda-group is derive, screen or settle, not " + Texts.shorten(draft.phase()));
+    wrong.add(
+        "agenda-group is derive, screen, confirm or settle, not " + Texts.shorten(draft.phase()));
     return Rule.Phase.SCREEN;
   }
 

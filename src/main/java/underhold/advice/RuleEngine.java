@@ -1,5 +1,6 @@
 package underhold.advice;
 
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -21,11 +22,10 @@ public final class RuleEngine {
     this.pack = pack;
     this.session = base.newKieSession();
     this.session.setGlobal("findings", sink);
-    this.rules =
-        Map.of(
-            Rule.Phase.DERIVE, pack.byId(Rule.Phase.DERIVE),
-            Rule.Phase.SCREEN, pack.byId(Rule.Phase.SCREEN),
-            Rule.Phase.SETTLE, pack.byId(Rule.Phase.SETTLE));
+    this.rules = new EnumMap<>(Rule.Phase.class);
+    for (Rule.Phase phase : Rule.Phase.values()) {
+      this.rules.put(phase, pack.byId(phase));
+    }
   }
 
   public RulePack pack() {

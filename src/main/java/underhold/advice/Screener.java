@@ -2,6 +2,7 @@ package underhold.advice;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,41 +35,54 @@ public final class Screener {
     return pack;
   }
 
-  /** All that the rules say of a zone. */
+  /** All that the rules say of a zone, without any sizing. */
   public Screening screen(FactView facts, Wording wording) {
+    return screen(facts, wording, Confirmation.NONE);
+  }
+
+  /** All that the rules say of a zone, the options left being sized in between. */
+  public Screening screen(FactView facts, Wording wording, Confirmation confirmation) {
     Derived known = derive(facts, Origin.DERIVED, wording);
-    List<Rule> fired = engine.fire(known.view, Rule.Phase.SCREEN);
-    FactView settled = settle(known.view, fired);
-    List<Rule> last = engine.fire(settled, Rule.Phase.SETTLE);
-    List<Finding> findings = new ArrayList<>();
-    fired.forEach(rule -> findings.add(wording.finding(rule, settled, false)));
-    last.forEach(rule -> findings.add(wording.finding(rule, settled, false)));
+    Fired fired = fire(known.view, confirmation);
     return new Screening(
-        settled,
+        fired.view,
         known.findings,
-        findings,
-        assumed(settled, new HashSet<>(fired), wording),
-        holds(settled, fired, wording),
-        nearMisses(settled, wording),
+        fired.rules.stream().map(rule -> wording.finding(rule, fired.view, false)).toList(),
+        assumed(fired.view, new HashSet<>(fired.rules), wording),
+        holds(fired.view, fired.rules, wording),
+        nearMisses(fired.view, wording),
         known.conflicts);
   }
 
   /** Only what counts in a ranking: for trials of many sites. */
-  public Screening score(FactView facts, Wording wording) {
+  public Screening score(FactView facts, Wording wording, Confirmation confirmation) {
     Derived known = derive(facts, Origin.DERIVED, wording);
-    List<Rule> fired = engine.fire(known.view, Rule.Phase.SCREEN);
-    FactView settled = settle(known.view, fired);
-    List<Finding> findings = new ArrayList<>();
-    fired.forEach(rule -> findings.add(bare(rule)));
-    engine.fire(settled, Rule.Phase.SETTLE).forEach(rule -> findings.add(bare(rule)));
+    Fired fired = fire(known.view, confirmation);
     return new Screening(
-        settled,
+        fired.view,
         List.of(),
-        findings,
+        fired.rules.stream().map(Screener::bare).toList(),
         List.of(),
-        holds(settled, fired, wording),
+        holds(fired.view, fired.rules, wording),
         List.of(),
         known.conflicts);
+  }
+
+  /** A view completed by what was sized and settled, and the rules that fired on it. */
+  private record Fired(FactView view, List<Rule> rules) {}
+
+  private Fired fire(FactView known, Confirmation confirmation) {
+    List<Rule> fired = new ArrayList<>(engine.fire(known, Rule.Phase.SCREEN));
+    Set<SupportOption> left = EnumSet.allOf(SupportOption.class);
+    left.removeAll(ruledOut(fired));
+    List<Fact> sized = confirmation.facts(known, left);
+    FactView confirmed = known.with(sized);
+    if (!sized.isEmpty()) {
+      fired.addAll(engine.fire(confirmed, Rule.Phase.CONFIRM));
+    }
+    FactView settled = settle(confirmed, fired);
+    fired.addAll(engine.fire(settled, Rule.Phase.SETTLE));
+    return new Fired(settled, fired);
   }
 
   private static Finding bare(Rule rule) {

@@ -3,6 +3,7 @@ package underhold.consult;
 import java.util.ArrayList;
 import java.util.List;
 import underhold.advice.BuiltInPack;
+import underhold.advice.Confirmation;
 import underhold.advice.Ranking;
 import underhold.advice.RuleEngine;
 import underhold.advice.RulePack;
@@ -19,6 +20,7 @@ import underhold.site.ZoneViews;
 public final class Consultant {
   private final FactDictionary dictionary;
   private final Screener screener;
+  private final SizingDesk desk = new SizingDesk();
   private final QuestionFinder finder;
 
   /** Answers by the rules of the engine. */
@@ -50,22 +52,25 @@ public final class Consultant {
   public ZoneAdvice advise(Site site, Zone zone) {
     Wording wording = new Wording(screener.pack(), site.units());
     FactView facts = ZoneViews.known(site, zone, dictionary);
-    Screening screening = screener.screen(facts, wording);
+    QuickDesk quick = new QuickDesk(desk, site, zone.name());
+    Screening screening = screener.screen(facts, wording, quick);
     Ranking ranking = Ranking.of(screening, screener.pack(), wording);
-    OpenQuestions questions = finder.find(site, zone, screening, ranking, wording);
-    return new ZoneAdvice(zone.name(), screening, ranking, questions);
+    List<QuickSizing> sizings = quick.sizings(); // before the trials of the questions
+    OpenQuestions questions = finder.find(site, zone, screening, ranking, wording, quick);
+    return new ZoneAdvice(zone.name(), screening, ranking, questions, sizings);
   }
 
-  /** What the rules say of one zone, without ranking or questions. */
+  /** What the rules say of one zone, without sizing, ranking or questions. */
   public Screening screen(Site site, Zone zone) {
     Wording wording = new Wording(screener.pack(), site.units());
     return screener.screen(ZoneViews.known(site, zone, dictionary), wording);
   }
 
-  /** The ranking of one zone alone, without its open questions: for sweeps over many sites. */
+  /** The ranking of one zone by the rules alone, without sizing or open questions: for sweeps. */
   public Ranking rank(Site site, Zone zone) {
     Wording wording = new Wording(screener.pack(), site.units());
-    Screening screening = screener.score(ZoneViews.known(site, zone, dictionary), wording);
+    Screening screening =
+        screener.score(ZoneViews.known(site, zone, dictionary), wording, Confirmation.NONE);
     return Ranking.of(screening, screener.pack(), wording);
   }
 }

@@ -47,7 +47,13 @@ final class QuestionFinder {
     this.values = new TrialValues(screener.pack());
   }
 
-  OpenQuestions find(Site site, Zone zone, Screening screening, Ranking ranking, Wording wording) {
+  OpenQuestions find(
+      Site site,
+      Zone zone,
+      Screening screening,
+      Ranking ranking,
+      Wording wording,
+      QuickDesk quick) {
     List<OpenQuestion> questions = new ArrayList<>();
     int trials = 0;
     int kept = 0;
@@ -62,6 +68,7 @@ final class QuestionFinder {
               screening,
               ranking,
               wording,
+              quick,
               frees.getOrDefault(name, List.of()));
       trials += question.answers().size();
       kept += question.answers().size() - question.leaderChanges();
@@ -104,6 +111,7 @@ final class QuestionFinder {
       Screening screening,
       Ranking ranking,
       Wording wording,
+      QuickDesk quick,
       List<String> frees) {
     List<OpenQuestion.Answer> answers = new ArrayList<>();
     Set<SupportOption> moved = new LinkedHashSet<>();
@@ -113,7 +121,7 @@ final class QuestionFinder {
     for (FactValue value : values.of(definition)) {
       Zone trial = with(zone, definition.name(), value);
       FactView facts = ZoneViews.known(site, trial, dictionary);
-      Screening tried = screener.score(facts, wording);
+      Screening tried = screener.score(facts, wording, quick);
       Ranking after = Ranking.of(tried, screener.pack(), wording);
       String newLeader = leader(after);
       answers.add(new OpenQuestion.Answer(value.text(), newLeader));

@@ -1,6 +1,7 @@
 package underhold.consult;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import underhold.advice.Effect;
 import underhold.advice.Finding;
@@ -16,13 +17,26 @@ import underhold.site.FactView;
  * @param screening what the rules said
  * @param ranking the options in rank order
  * @param questions the open questions, those that could change most first
+ * @param sizings the quick sizing of each option not ruled out by the screening
  */
 public record ZoneAdvice(
-    String name, Screening screening, Ranking ranking, OpenQuestions questions) {
+    String name,
+    Screening screening,
+    Ranking ranking,
+    OpenQuestions questions,
+    List<QuickSizing> sizings) {
+  public ZoneAdvice {
+    sizings = List.copyOf(sizings);
+  }
 
   /** The facts, with what follows from them. */
   public FactView view() {
     return screening.view();
+  }
+
+  /** The quick sizing of an option, if there is one. */
+  public Optional<QuickSizing> sizing(SupportOption option) {
+    return sizings.stream().filter(one -> one.option() == option).findFirst();
   }
 
   /** The requirements that hold for an option still in play, on known facts first. */

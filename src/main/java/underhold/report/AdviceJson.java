@@ -68,6 +68,7 @@ public final class AdviceJson {
             Stream.concat(advice.findings().stream(), Words.assumed(zone, advice.option()).stream())
                 .map(finding -> FindingJson.of(finding, Words.counted(advice, finding)))
                 .toList(),
+        "sizing", SizingWords.json(zone.sizing(advice.option()).orElse(null)),
         "wayBack", advice.wayBack(),
         "heldBy", advice.holds().stream().map(AdviceJson::hold).toList());
   }

@@ -37,6 +37,8 @@ final class OptionSection {
     }
     advice.holds().forEach(this::hold);
     reasons(advice);
+    zone.sizing(advice.option())
+        .ifPresent(sizing -> item(Tint.NONE, "sizing", SizingWords.of(sizing, zone.view())));
     if (!advice.spokenFor()) {
       page.para(MARGIN, "Nothing speaks for it.");
     }

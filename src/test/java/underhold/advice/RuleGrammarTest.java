@@ -54,7 +54,7 @@ class RuleGrammarTest {
           another pattern             ¦ ZoneFacts(                        ¦ Limit(                                                ¦ ZoneFacts
           a binding                   ¦ ZoneFacts(                        ¦ $z : ZoneFacts(                                       ¦ '$'
           salience                    ¦ agenda-group "screen"             ¦ salience 10 agenda-group "screen"                     ¦ agenda-group
-          a phase of its own          ¦ agenda-group "screen"             ¦ agenda-group "mine"                                   ¦ derive, screen or settle
+          a phase of its own          ¦ agenda-group "screen"             ¦ agenda-group "mine"                                   ¦ derive, screen, confirm or settle
           a header of its own         ¦ @cause("load pattern")            ¦ @cause("load pattern") @timer("1")                    ¦ @timer
           a header twice              ¦ @cause("load pattern")            ¦ @cause("load pattern") @cause("x")                    ¦ twice
           no header                   ¦ @cause("load pattern")            ¦ @hold("always")                                       ¦ @cause is missing

@@ -59,7 +59,8 @@ public final class SizingSites {
         zone.name(),
         screening,
         Ranking.of(screening, SCREENER.pack(), wording),
-        new OpenQuestions(List.of(), 0, 0));
+        new OpenQuestions(List.of(), 0, 0),
+        List.of());
   }
 
   public static Site demo(String name) {
@@ -141,9 +142,13 @@ public final class SizingSites {
               Quantity.of(5 + random.nextInt(200), Measure.PRESSURE, "kPa"),
               Quantity.of(random.nextInt(61), Measure.ANGLE, "deg"),
               null,
-              null,
-              null,
-              null,
+              random.nextBoolean() ? Quantity.of(random.nextInt(101), Measure.COUNT, "") : null,
+              random.nextBoolean()
+                  ? Quantity.of(random.nextInt(200_000), Measure.PRESSURE, "kPa")
+                  : null,
+              random.nextBoolean()
+                  ? Quantity.of(random.nextInt(101) / 100.0, Measure.RATIO, "")
+                  : null,
               null,
               random.nextBoolean() ? "hours" : null,
               ""));
