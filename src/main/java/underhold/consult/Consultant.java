@@ -27,7 +27,7 @@ public final class Consultant {
   public Consultant(RuleEngine engine) {
     this.dictionary = FactDictionary.standard();
     this.screener = new Screener(engine);
-    this.finder = new QuestionFinder(screener, dictionary, desk);
+    this.finder = new QuestionFinder(screener, dictionary);
   }
 
   /** Answers by the rules built in. */
@@ -55,8 +55,9 @@ public final class Consultant {
     QuickDesk quick = new QuickDesk(desk, site, zone.name());
     Screening screening = screener.screen(facts, wording, quick);
     Ranking ranking = Ranking.of(screening, screener.pack(), wording);
-    OpenQuestions questions = finder.find(site, zone, screening, ranking, wording);
-    return new ZoneAdvice(zone.name(), screening, ranking, questions, quick.sizings());
+    List<QuickSizing> sizings = quick.sizings(); // before the trials of the questions
+    OpenQuestions questions = finder.find(site, zone, screening, ranking, wording, quick);
+    return new ZoneAdvice(zone.name(), screening, ranking, questions, sizings);
   }
 
   /** What the rules say of one zone, without sizing, ranking or questions. */

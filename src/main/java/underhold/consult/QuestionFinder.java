@@ -39,17 +39,21 @@ final class QuestionFinder {
   private final FactDictionary dictionary;
   private final FactRoots roots;
   private final TrialValues values;
-  private final SizingDesk desk;
 
-  QuestionFinder(Screener screener, FactDictionary dictionary, SizingDesk desk) {
-    this.desk = desk;
+  QuestionFinder(Screener screener, FactDictionary dictionary) {
     this.screener = screener;
     this.dictionary = dictionary;
     this.roots = new FactRoots(screener.pack());
     this.values = new TrialValues(screener.pack());
   }
 
-  OpenQuestions find(Site site, Zone zone, Screening screening, Ranking ranking, Wording wording) {
+  OpenQuestions find(
+      Site site,
+      Zone zone,
+      Screening screening,
+      Ranking ranking,
+      Wording wording,
+      QuickDesk quick) {
     List<OpenQuestion> questions = new ArrayList<>();
     int trials = 0;
     int kept = 0;
@@ -64,6 +68,7 @@ final class QuestionFinder {
               screening,
               ranking,
               wording,
+              quick,
               frees.getOrDefault(name, List.of()));
       trials += question.answers().size();
       kept += question.answers().size() - question.leaderChanges();
@@ -106,6 +111,7 @@ final class QuestionFinder {
       Screening screening,
       Ranking ranking,
       Wording wording,
+      QuickDesk quick,
       List<String> frees) {
     List<OpenQuestion.Answer> answers = new ArrayList<>();
     Set<SupportOption> moved = new LinkedHashSet<>();
@@ -115,7 +121,7 @@ final class QuestionFinder {
     for (FactValue value : values.of(definition)) {
       Zone trial = with(zone, definition.name(), value);
       FactView facts = ZoneViews.known(site, trial, dictionary);
-      Screening tried = screener.score(facts, wording, new QuickDesk(desk, site, zone.name()));
+      Screening tried = screener.score(facts, wording, quick);
       Ranking after = Ranking.of(tried, screener.pack(), wording);
       String newLeader = leader(after);
       answers.add(new OpenQuestion.Answer(value.text(), newLeader));

@@ -5,18 +5,22 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import underhold.advice.Confirmation;
 import underhold.advice.SupportOption;
 import underhold.site.Fact;
 import underhold.site.FactView;
 import underhold.site.Site;
+import underhold.site.ZoneViews;
+import underhold.sizing.Sheet;
 
-/** Sizes every option that the screening of one zone left, once, and keeps the sheets. */
+/** Sizes every option that the screening of one zone left. */
 final class QuickDesk implements Confirmation {
   private final SizingDesk desk;
   private final Site site;
   private final String zone;
-  private final Map<SupportOption, QuickSizing> sizings = new EnumMap<>(SupportOption.class);
+  private final SheetMemory memory = new SheetMemory();
+  private final Map<SupportOption, QuickSizing> last = new EnumMap<>(SupportOption.class);
 
   QuickDesk(SizingDesk desk, Site site, String zone) {
     this.desk = desk;
@@ -26,20 +30,45 @@ final class QuickDesk implements Confirmation {
 
   @Override
   public List<Fact> facts(FactView view, Set<SupportOption> left) {
+    Supplier<FactView> cautious = new Cautious(view);
     List<Fact> facts = new ArrayList<>();
+    last.clear();
     for (SupportOption option : left) {
-      desk.quick(site, zone, view, option)
-          .ifPresent(
-              sheet -> {
-                sizings.put(option, new QuickSizing(option, sheet));
-                facts.addAll(SizingFact.of(option, sheet, view.dictionary()));
-              });
+      memory
+          .sheet(option, view, cautious, noting -> desk.quick(site, zone, noting, option))
+          .ifPresent(sheet -> note(option, sheet, view, facts));
     }
     return facts;
   }
 
-  /** The sheets made. */
+  private void note(SupportOption option, Sheet sheet, FactView view, List<Fact> facts) {
+    last.put(option, new QuickSizing(option, sheet));
+    facts.addAll(SizingFact.of(option, sheet, view.dictionary()));
+  }
+
+  /** The sheets of the view sized last. */
   List<QuickSizing> sizings() {
-    return List.copyOf(sizings.values());
+    return List.copyOf(last.values());
+  }
+
+  /** Made once, and only if it is asked for. */
+  private static final class Cautious implements Supplier<FactView> {
+    private final FactView known;
+    private FactView made;
+    private boolean ready;
+
+    Cautious(FactView known) {
+      this.known = known;
+      this.made = known;
+    }
+
+    @Override
+    public FactView get() {
+      if (!ready) {
+        made = ZoneViews.cautious(known);
+        ready = true;
+      }
+      return made;
+    }
   }
 }

@@ -9,8 +9,10 @@ import underhold.advice.SupportOption;
 import underhold.site.FactView;
 import underhold.site.GroundProfile;
 import underhold.site.Site;
+import underhold.sizing.MissingInput;
 import underhold.sizing.SettingTable;
 import underhold.sizing.Sheet;
+import underhold.sizing.SheetBuilder;
 import underhold.sizing.SizingMethod;
 import underhold.sizing.pits.PitsMethod;
 
@@ -57,7 +59,7 @@ public final class SizingDesk {
 
   /**
    * The sheet of an option with the site's own settings, for its checks alone; empty where there is
-   * no calculation or the file's settings cannot be used.
+   * no calculation. Where the file's settings cannot be used it asks about them.
    */
   public Optional<Sheet> quick(Site site, String zone, FactView facts, SupportOption option) {
     SizingMethod method = METHODS.get(option);
@@ -65,9 +67,22 @@ public final class SizingDesk {
       return Optional.empty();
     }
     SettingTable.Read read = method.settings().parse(filed(site, method));
-    return read.problems().isEmpty()
-        ? Optional.of(method.size(facts, ground(site, zone), read.settings()))
-        : Optional.empty();
+    return Optional.of(
+        read.problems().isEmpty()
+            ? method.size(facts, ground(site, zone), read.settings())
+            : refused(option, read.problems()));
+  }
+
+  /** A sheet without numbers that asks about the settings in the site's file. */
+  private static Sheet refused(SupportOption option, List<String> problems) {
+    return SheetBuilder.titled(option.label(), option.id())
+        .missing(
+            List.of(
+                new MissingInput(
+                    "the sizing settings in the site's file",
+                    "What should these settings be?",
+                    String.join("; ", problems))))
+        .build();
   }
 
   /** The settings of an option; none where there is no calculation for it. */

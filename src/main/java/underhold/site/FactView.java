@@ -13,10 +13,35 @@ import underhold.quantity.Quantity;
 public final class FactView {
   private final FactDictionary dictionary;
   private final Fact[] facts;
+  private final @Nullable FactReads reads;
 
-  private FactView(FactDictionary dictionary, Fact[] facts) {
+  private FactView(FactDictionary dictionary, Fact[] facts, @Nullable FactReads reads) {
     this.dictionary = dictionary;
     this.facts = facts;
+    this.reads = reads;
+  }
+
+  /** The same facts; each one looked at from now on is noted. */
+  public FactView noting(FactReads noted) {
+    return new FactView(dictionary, facts, noted);
+  }
+
+  /** The same facts; none looked at is noted. */
+  public FactView quiet() {
+    return reads == null ? this : new FactView(dictionary, facts, null);
+  }
+
+  /** Where facts looked at are noted, if anywhere. */
+  public Optional<FactReads> reads() {
+    return Optional.ofNullable(reads);
+  }
+
+  private Fact read(int index) {
+    Fact fact = facts[index];
+    if (reads != null) {
+      reads.note(fact);
+    }
+    return fact;
   }
 
   /** A view in which nothing is known but the facts given. */
@@ -26,7 +51,7 @@ public final class FactView {
       Fact fact = known.get(definition.name());
       facts[definition.index()] = fact == null ? Fact.unknown(definition) : fact;
     }
-    return new FactView(dictionary, facts);
+    return new FactView(dictionary, facts, null);
   }
 
   /** The same view with one fact replaced. */
@@ -43,7 +68,7 @@ public final class FactView {
     for (Fact fact : changed) {
       copy[fact.definition().index()] = fact;
     }
-    return new FactView(dictionary, copy);
+    return new FactView(dictionary, copy, null);
   }
 
   public FactDictionary dictionary() {
@@ -51,7 +76,7 @@ public final class FactView {
   }
 
   public Fact fact(int index) {
-    return facts[index];
+    return read(index);
   }
 
   /**
@@ -60,17 +85,17 @@ public final class FactView {
    * @throws IllegalArgumentException if the dictionary has no such fact
    */
   public Fact fact(String name) {
-    return facts[dictionary.require(name).index()];
+    return read(dictionary.require(name).index());
   }
 
   /** The word that is the value of the fact at that place of the dictionary; null if unknown. */
   public @Nullable String word(int index) {
-    return facts[index].value() instanceof FactValue.Choice choice ? choice.text() : null;
+    return read(index).value() instanceof FactValue.Choice choice ? choice.text() : null;
   }
 
   /** The amount at that place of the dictionary, in its inside unit; null if unknown. */
   public @Nullable Double number(int index) {
-    return facts[index].value() instanceof FactValue.Amount amount ? amount.quantity().si() : null;
+    return read(index).value() instanceof FactValue.Amount amount ? amount.quantity().si() : null;
   }
 
   /** The amount of that name, if known. */
@@ -85,7 +110,7 @@ public final class FactView {
     return Optional.ofNullable(word(dictionary.require(name).index()));
   }
 
-  /** All facts in the order of the dictionary. */
+  /** All facts in the order of the dictionary; this notes none. */
   public List<Fact> all() {
     return List.of(facts);
   }

@@ -20,14 +20,25 @@ public record Formula(String siText, String usText, List<Symbol> symbols) {
 
   public Formula {
     symbols = List.copyOf(symbols);
-    for (String text : List.of(siText, usText)) {
-      Matcher slot = SLOT.matcher(text);
-      while (slot.find()) {
-        find(symbols, slot.group(1));
+    check(siText, symbols);
+    if (!usText.equals(siText)) {
+      check(usText, symbols);
+    }
+  }
+
+  /** Every slot has its symbol; by plain search, for sheets hold hundreds of formulas. */
+  private static void check(String text, List<Symbol> symbols) {
+    int open = text.indexOf('{');
+    while (open >= 0) {
+      int close = text.indexOf('}', open);
+      if (close < 0) {
+        throw new IllegalArgumentException("\"" + text + "\" has an open brace");
       }
-      if (!text.contains(" = ")) {
-        throw new IllegalArgumentException("\"" + text + "\" does not say what it gives");
-      }
+      find(symbols, text.substring(open + 1, close));
+      open = text.indexOf('{', close);
+    }
+    if (!text.contains(" = ")) {
+      throw new IllegalArgumentException("\"" + text + "\" does not say what it gives");
     }
   }
 
@@ -75,9 +86,11 @@ public record Formula(String siText, String usText, List<Symbol> symbols) {
   }
 
   private static Symbol find(List<Symbol> symbols, String sign) {
-    return symbols.stream()
-        .filter(symbol -> symbol.sign().equals(sign))
-        .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException("the formula lacks a value for " + sign));
+    for (Symbol symbol : symbols) {
+      if (symbol.sign().equals(sign)) {
+        return symbol;
+      }
+    }
+    throw new IllegalArgumentException("the formula lacks a value for " + sign);
   }
 }

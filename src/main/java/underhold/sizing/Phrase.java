@@ -18,12 +18,14 @@ public record Phrase(String template, Map<String, Amount> amounts) {
 
   public Phrase {
     amounts = Collections.unmodifiableMap(new LinkedHashMap<>(amounts));
-    Matcher slot = SLOT.matcher(template);
-    while (slot.find()) {
-      if (!amounts.containsKey(slot.group(1))) {
-        throw new IllegalArgumentException(
-            "\"" + template + "\" lacks a value for " + slot.group(1));
+    int open = template.indexOf('{');
+    while (open >= 0) {
+      int close = template.indexOf('}', open);
+      String name = close < 0 ? template.substring(open) : template.substring(open + 1, close);
+      if (!amounts.containsKey(name)) {
+        throw new IllegalArgumentException("\"" + template + "\" lacks a value for " + name);
       }
+      open = template.indexOf('{', close);
     }
   }
 

@@ -142,9 +142,13 @@ public final class SizingSites {
               Quantity.of(5 + random.nextInt(200), Measure.PRESSURE, "kPa"),
               Quantity.of(random.nextInt(61), Measure.ANGLE, "deg"),
               null,
-              null,
-              null,
-              null,
+              random.nextBoolean() ? Quantity.of(random.nextInt(101), Measure.COUNT, "") : null,
+              random.nextBoolean()
+                  ? Quantity.of(random.nextInt(200_000), Measure.PRESSURE, "kPa")
+                  : null,
+              random.nextBoolean()
+                  ? Quantity.of(random.nextInt(101) / 100.0, Measure.RATIO, "")
+                  : null,
               null,
               random.nextBoolean() ? "hours" : null,
               ""));

@@ -1,7 +1,7 @@
 /**
  * Timber in bending, shear, bearing and compression by allowable stress, as used for box sheeting
- * of hand-dug pits, with the published timber tables. Units: metres, kilonewtons, kilopascals,
- * days.
+ * of hand-dug pits and in cribs, with the published timber tables. Units: metres, kilonewtons,
+ * kilopascals, days.
  */
 @NullMarked
 package underhold.mechanics.timber;

@@ -43,7 +43,7 @@ final class BaseSection {
     double gross = section.grossPressure(net);
     OptionalDouble listed = section.listed(net);
     OptionalDouble reckoned = section.reckoned(gross);
-    MovementSection.write(site, sheet, layout, net);
+    MovementSection.write(site, sheet, layout, net, gross);
     BetweenPitsSection.write(site, sheet);
     return site.has(BASE_ALLOWABLE) || reckoned.isEmpty() ? listed : reckoned;
   }

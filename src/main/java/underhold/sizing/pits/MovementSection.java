@@ -16,6 +16,23 @@ final class MovementSection {
   /** Compressible layer below the base, in pier thicknesses. */
   private static final double LAYER_WIDTHS = 4;
 
+  /** A pressure at the base, in words. */
+  private record Pressure(String step, String title, String words, String note) {}
+
+  private static final Pressure WITHOUT_PIER =
+      new Pressure(
+          "base-settlement",
+          "Elastic settlement of the finished row of piers",
+          "pressure without the pier's weight",
+          "");
+
+  private static final Pressure WITH_PIER =
+      new Pressure(
+          "base-settlement-gross",
+          "The same with the weight of the piers",
+          "pressure with the pier's weight",
+          "The piers settle by their own weight before the dry pack is rammed, and they replace soil of nearly their weight: the wall feels the settlement above, which the check takes.");
+
   private final PitsCase site;
   private final SheetBuilder sheet;
 
@@ -24,11 +41,11 @@ final class MovementSection {
     this.sheet = sheet;
   }
 
-  static void write(PitsCase site, SheetBuilder sheet, Layout layout, double net) {
-    new MovementSection(site, sheet).settlement(net, layout);
+  static void write(PitsCase site, SheetBuilder sheet, Layout layout, double net, double gross) {
+    new MovementSection(site, sheet).settlement(net, gross, layout);
   }
 
-  private void settlement(double net, Layout layout) {
+  private void settlement(double net, double gross, Layout layout) {
     double shortening =
         sheet
             .step("pier-shortening", "Elastic shortening of the pier", "d = {q} × {D} / {E}")
@@ -36,7 +53,11 @@ final class MovementSection {
             .with("D", "height of the pier", site.amount(PIT_DEPTH))
             .with("E", "modulus of concrete", Amount.stress(concreteModulus()))
             .gives(Amount.thickness(net * site.get(PIT_DEPTH) / concreteModulus()));
-    double elastic = site.has(BASE_MODULUS) ? elastic(net, layout) : 0;
+    double elastic = 0;
+    if (site.has(BASE_MODULUS)) {
+      elastic = elastic(WITHOUT_PIER, net, layout);
+      elastic(WITH_PIER, gross, layout);
+    }
     if (!site.has(MOVEMENT_LIMIT)) {
       return;
     }
@@ -60,20 +81,20 @@ final class MovementSection {
     return 57_000 * Math.sqrt(site.get(PitsSetting.PIER_STRENGTH) / psi) * psi;
   }
 
-  private double elastic(double net, Layout layout) {
+  private double elastic(Pressure which, double pressure, Layout layout) {
     double width = site.pierThickness();
     double length = Math.max(width, layout.row().lengthMetres());
     SteinbrennerSettlement.Case footing =
         new SteinbrennerSettlement.Case(
-            net, width, length, LAYER_WIDTHS * width, site.get(BASE_MODULUS), POISSON, 1);
+            pressure, width, length, LAYER_WIDTHS * width, site.get(BASE_MODULUS), POISSON, 1);
     double influence =
         SteinbrennerSettlement.influence(length / width, LAYER_WIDTHS * 2).combined(POISSON);
     return sheet
         .step(
-            "base-settlement",
-            "Elastic settlement of the finished row of piers",
+            which.step(),
+            which.title(),
             "S = 0.93 × 4 × {q} × ({t} / 2) × (1 - {v}^2) / {E} × {Is}")
-        .with("q", "pressure without the pier's weight", Amount.pressure(net))
+        .with("q", which.words(), Amount.pressure(pressure))
         .with("t", "thickness of the pier", Amount.length(width))
         .with("v", "Poisson's ratio, assumed", Amount.ratio(POISSON))
         .with("E", "modulus of the soil", site.amount(BASE_MODULUS))
@@ -84,6 +105,7 @@ final class MovementSection {
         .from(
             Source.memory(
                 "Steinbrenner 1934, in the form of Bowles, Foundation Analysis and Design"))
+        .note(which.note())
         .gives(Amount.thickness(SteinbrennerSettlement.rigidMetres(footing)));
   }
 }

@@ -79,7 +79,8 @@ final class OrderSection {
     return plan;
   }
 
-  private static PitTimes times(PitsCase site, SheetBuilder sheet, Layout layout) {
+  /** Working days of the widest pit. */
+  static PitTimes times(PitsCase site, SheetBuilder sheet, Layout layout) {
     double dug =
         sheet
             .step(
@@ -140,7 +141,8 @@ final class OrderSection {
     };
   }
 
-  private static double rounded(double days) {
+  /** Days up to the next tenth. */
+  static double rounded(double days) {
     return Math.ceil(days * 10 - 1e-6) / 10;
   }
 }

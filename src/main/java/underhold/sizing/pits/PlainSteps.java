@@ -4,14 +4,20 @@ import underhold.mechanics.concrete.PlainConcrete;
 import underhold.sizing.Amount;
 import underhold.sizing.SheetBuilder;
 
-/** Steps of plain concrete that the strip and the pier share. */
-final class PlainSteps {
+/** Steps of plain concrete that strip, pier and wall share. */
+public final class PlainSteps {
   private PlainSteps() {}
 
-  /** Nominal stresses, kPa. */
-  record Strengths(double flexure, double shear) {}
+  /**
+   * Nominal stresses.
+   *
+   * @param flexure flexural tension, kPa
+   * @param shear shear stress, kPa
+   */
+  public record Strengths(double flexure, double shear) {}
 
-  static Strengths stresses(
+  /** Writes both steps, their ids begun by the prefix. */
+  public static Strengths stresses(
       SheetBuilder sheet, String prefix, PlainConcrete concrete, Amount strength) {
     double flexure =
         sheet

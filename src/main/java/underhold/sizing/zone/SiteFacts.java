@@ -1,6 +1,7 @@
 package underhold.sizing.zone;
 
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import underhold.site.Fact;
 import underhold.site.FactValue;
 import underhold.site.FactView;
@@ -13,11 +14,20 @@ import underhold.sizing.Source;
 /** The facts of a zone as given values: known ones, and assumed ones where they are asked for. */
 public final class SiteFacts {
   private final FactView known;
-  private final FactView cautious;
+  private @Nullable FactView cautious;
 
   public SiteFacts(FactView known) {
     this.known = known;
-    this.cautious = ZoneViews.cautious(known);
+  }
+
+  /** The fact with the worse value assumed; the view notes that it was looked at. */
+  private Fact assumed(String name) {
+    if (cautious == null) {
+      cautious = ZoneViews.cautious(known.quiet());
+    }
+    Fact fact = cautious.fact(name);
+    known.reads().ifPresent(reads -> reads.noteAssumed(fact));
+    return fact;
   }
 
   /** The number of a fact that is known, inside unit. */
@@ -27,7 +37,7 @@ public final class SiteFacts {
 
   /** The same, or the value that is assumed meanwhile. */
   public Optional<Given<Double>> numberOrAssumed(String name) {
-    return number(name).or(() -> number(cautious.fact(name)));
+    return number(name).or(() -> number(assumed(name)));
   }
 
   /** The word of a fact that is known. */
@@ -37,7 +47,7 @@ public final class SiteFacts {
 
   /** The same, or the word that is assumed meanwhile. */
   public Optional<Given<String>> wordOrAssumed(String name) {
-    return word(name).or(() -> word(cautious.fact(name)));
+    return word(name).or(() -> word(assumed(name)));
   }
 
   /** How the sheet asks for a fact. */

@@ -105,6 +105,17 @@ class PlainConcreteTest {
     assertThatThrownBy(() -> concrete.designBearing(0.3, 0.2)).hasMessageContaining("smaller");
   }
 
+  @Test
+  @DisplayName(
+      "Own case: slab edge 4 in thick, f'c 3,000 psi, no soil deduction: 0.438 kip-ft/ft, continuous over 2.1 ft under 1 kip/ft")
+  void unreinforced_slab_edge_between_brackets() {
+    PlainConcrete concrete = PlainConcrete.normalWeight(3000 * PSI);
+    double moment =
+        concrete.designMoment(PlainConcrete.sectionModulus(4 * INCH)) / KIP; // kip-ft per ft
+    assertThat(moment).isCloseTo(0.438, withPercentage(0.1));
+    assertThat(Math.sqrt(10 * moment / 1)).isCloseTo(2.1, within(0.01)); // M = w L^2 / 10
+  }
+
   @Property
   void a_heavier_load_never_lengthens_the_span(
       @ForAll @DoubleRange(min = 1, max = 500) double moment,

@@ -10,6 +10,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class MasonryTest {
   private static final double FOOT = 0.3048;
@@ -89,5 +91,23 @@ class MasonryTest {
   void a_wall_without_height_is_refused() {
     assertThatThrownBy(() -> new ArchOverGap(100, 0, 0.4, 0.6, 0.1))
         .hasMessageContaining("wall height");
+  }
+
+  @ParameterizedTest(name = "TMS 402-13 Table A.4 (from memory): {0}: mortar M or S {1}, N {2} psi")
+  @CsvSource({
+    "solid-brick-4500, 225, 200",
+    "solid-brick-2500, 160, 140",
+    "solid-brick-1500, 115, 100",
+    "ashlar-granite, 720, 640",
+    "ashlar-limestone, 450, 400",
+    "ashlar-sandstone, 360, 320",
+    "rubble, 120, 100"
+  })
+  void every_row_of_the_bearing_table(String name, double strong, double ordinary) {
+    MasonryBearing row = MasonryBearing.named(name).orElseThrow();
+    assertThat(row.strongMortarKilopascals() / 6.894757293168361).isCloseTo(strong, within(1e-9));
+    assertThat(row.ordinaryMortarKilopascals() / 6.894757293168361)
+        .isCloseTo(ordinary, within(1e-9));
+    assertThat(MasonryBearing.names()).hasSize(7);
   }
 }

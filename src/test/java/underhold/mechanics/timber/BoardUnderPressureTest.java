@@ -129,4 +129,27 @@ class BoardUnderPressureTest {
     assertThat(NdsFactors.bearingArea(0.05, true)).isEqualTo(1.0);
     assertThat(NdsFactors.bearingArea(0.0762, false)).isCloseTo(1.125, within(1e-9));
   }
+
+  @ParameterizedTest(
+      name =
+          "NDS 2018 Supplement, No. 2 (from memory): {0}: Fb {1}, Fv {2}, Fc-perp {3}, Fc {4} psi")
+  @CsvSource({
+    "douglas-fir-larch, 900, 180, 625, 1350, 1600000",
+    "hem-fir, 850, 150, 405, 1300, 1300000",
+    "spruce-pine-fir, 875, 135, 425, 1150, 1400000",
+    "southern-pine-2x6, 1000, 175, 565, 1400, 1400000",
+    "southern-pine-2x8, 925, 175, 565, 1350, 1400000",
+    "southern-pine-2x10, 800, 175, 565, 1300, 1400000",
+    "southern-pine-2x12, 750, 175, 565, 1250, 1400000",
+    "mixed-oak, 800, 170, 800, 550, 900000"
+  })
+  void reference_values(
+      String name, double bending, double shear, double across, double along, double modulus) {
+    ReferenceValues values = ReferenceValues.named(name).orElseThrow();
+    assertThat(values.bending() / PSI).isCloseTo(bending, within(0.01));
+    assertThat(values.shear() / PSI).isCloseTo(shear, within(0.01));
+    assertThat(values.compressionAcrossGrain() / PSI).isCloseTo(across, within(0.01));
+    assertThat(values.compressionAlongGrain() / PSI).isCloseTo(along, within(0.01));
+    assertThat(values.elasticModulus() / PSI).isCloseTo(modulus, within(1.0));
+  }
 }

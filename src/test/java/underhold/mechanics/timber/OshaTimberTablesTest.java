@@ -47,16 +47,55 @@ class OshaTimberTablesTest {
       "29 CFR 1926 Subpart P App. C: Pa = 25, 45 or 80 H + 72 psf (Examples 1 and 2 print 397; others by the formula)")
   @CsvSource({
     "A, 5, 197",
+    "A, 8, 272",
+    "A, 10, 322",
     "A, 13, 397",
+    "A, 15, 447",
     "A, 20, 572",
+    "B, 5, 297",
     "B, 8, 432",
+    "B, 10, 522",
     "B, 13, 657",
+    "B, 15, 747",
     "B, 20, 972",
+    "C, 5, 472",
     "C, 8, 712",
+    "C, 10, 872",
+    "C, 13, 1112",
+    "C, 15, 1272",
     "C, 20, 1672"
   })
   void table_pressures(SheetingSoil soil, double feet, double psf) {
     assertThat(soil.tablePressure(feet * FOOT) / PSF).isCloseTo(psf, within(0.01));
+  }
+
+  @ParameterizedTest(name = "Own case, the same in metric units: type {0}, {1} h + 3.447 kPa")
+  @CsvSource({"A, 3.927", "B, 7.069", "C, 12.567"})
+  void table_pressures_in_metric_units(SheetingSoil soil, double slope) {
+    for (double metres : new double[] {1.6, 3, 6}) {
+      assertThat(soil.tablePressure(metres)).isCloseTo(slope * metres + 3.447, within(0.005));
+    }
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @DisplayName("29 CFR 1926 Subpart P App. C: rows of each table, with the bars it prints as empty")
+  @CsvSource({
+    "C-1.1, A, MIXED_OAK, 4, 4, 4",
+    "C-1.2, B, MIXED_OAK, 3, 3, 3",
+    "C-1.3, C, MIXED_OAK, 3, 2, 1",
+    "C-2.1, A, DOUGLAS_FIR, 4, 4, 4",
+    "C-2.2, B, DOUGLAS_FIR, 3, 3, 3",
+    "C-2.3, C, DOUGLAS_FIR, 3, 2, 1"
+  })
+  void rows_of_each_table(
+      String table, SheetingSoil soil, Timber timber, int to10, int to15, int to20) {
+    int[] rows = {to10, to15, to20};
+    double[] feet = {9, 14, 19};
+    for (int i = 0; i < rows.length; i++) {
+      assertThat(OshaTimberTables.rows(timber, soil, feet[i] * FOOT))
+          .hasSize(rows[i])
+          .allSatisfy(row -> assertThat(row.table()).isEqualTo(table));
+    }
   }
 
   @Test
@@ -105,5 +144,34 @@ class OshaTimberTablesTest {
     assertThat(LaggingThickness.recommended(LaggingThickness.Ground.DANGEROUS, 40 * FOOT, 5 * FOOT))
         .isEmpty();
     assertThat(LaggingThickness.recommended(competent, 8 * FOOT, 11 * FOOT)).isEmpty();
+  }
+
+  @ParameterizedTest(
+      name =
+          "FHWA-RD-75-130 (numbers from memory): {0} to {1} ft, spans of 5 to 10 ft: {2} {3} {4} {5} {6} {7} in, 0 for none")
+  @CsvSource({
+    "COMPETENT, 25, 2, 3, 3, 3, 4, 4",
+    "COMPETENT, 60, 3, 3, 3, 4, 4, 5",
+    "DIFFICULT, 25, 3, 3, 3, 4, 4, 5",
+    "DIFFICULT, 60, 3, 3, 4, 4, 5, 5",
+    "DANGEROUS, 15, 3, 3, 4, 5, 0, 0",
+    "DANGEROUS, 25, 3, 4, 5, 6, 0, 0",
+    "DANGEROUS, 35, 4, 5, 6, 0, 0, 0"
+  })
+  void every_row_of_the_lagging_table(
+      LaggingThickness.Ground ground,
+      double depth,
+      int five,
+      int six,
+      int seven,
+      int eight,
+      int nine,
+      int ten) {
+    int[] inches = {five, six, seven, eight, nine, ten};
+    for (int i = 0; i < inches.length; i++) {
+      double found =
+          LaggingThickness.recommended(ground, depth * FOOT, (5 + i) * FOOT).orElse(0) / 0.0254;
+      assertThat(found).isCloseTo(inches[i], within(1e-9));
+    }
   }
 }

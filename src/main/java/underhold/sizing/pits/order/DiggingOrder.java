@@ -3,7 +3,9 @@ package underhold.sizing.pits.order;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 
 /**
@@ -37,10 +39,32 @@ public final class DiggingOrder {
 
   private static final double SAME_DAY = 1e-6;
 
+  /** The last plans: a sheet is reckoned again for every value that is only assumed. */
+  private static final Map<Question, DiggingPlan> RECENT =
+      Collections.synchronizedMap(
+          new LinkedHashMap<>() {
+            @Override
+            protected boolean removeEldestEntry(Map.Entry<Question, DiggingPlan> eldest) {
+              return size() > KEPT;
+            }
+          });
+
+  private static final int KEPT = 64;
+
   private DiggingOrder() {}
+
+  private record Question(List<Double> widthsMetres, OrderRules rules) {}
 
   /** The best order found; lawful for every row and all rules. */
   public static DiggingPlan plan(PitRow row, OrderRules rules) {
+    Question question = new Question(row.widthsMetres(), rules);
+    DiggingPlan known = RECENT.get(question);
+    DiggingPlan plan = known == null ? find(row, rules) : known;
+    RECENT.put(question, plan);
+    return plan;
+  }
+
+  private static DiggingPlan find(PitRow row, OrderRules rules) {
     List<List<Integer>> fewest = fewestRounds(row, rules);
     DiggingPlan best = shortest(row, rules, fewest);
     DiggingPlan plain = plain(row, rules);

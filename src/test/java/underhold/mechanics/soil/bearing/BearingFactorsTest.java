@@ -40,6 +40,19 @@ class BearingFactorsTest {
 
   @ParameterizedTest(
       name =
+          "Own case, formulas of EN 1997-1 Annex D.4 below the published table: angle {0} has Nc {1}, Nq {2}, N-gamma {3}")
+  @CsvSource({
+    "0, 5.14, 1.00, 0",
+    "5, 6.49, 1.57, 0.10",
+    "10, 8.34, 2.47, 0.52",
+    "15, 10.98, 3.94, 1.58"
+  })
+  void eurocodeFactorsAtSmallAngles(double angle, double nc, double nq, double weight) {
+    eurocodeFactorsAgreeWithAPublishedTable(angle, nc, nq, weight);
+  }
+
+  @ParameterizedTest(
+      name =
           "Textbook tables, from memory: angle {0} has N-gamma Hansen {1}, Meyerhof {2}, Vesic {3}")
   @CsvSource({
     "0, 0, 0, 0",
@@ -48,9 +61,15 @@ class BearingFactorsTest {
     "15, 1.18, 1.13, 2.65",
     "20, 2.95, 2.87, 5.39",
     "25, 6.76, 6.77, 10.88",
+    "28, 10.94, 11.19, 16.72",
     "30, 15.07, 15.67, 22.40",
+    "32, 20.79, 22.02, 30.21",
+    "34, 28.77, 31.15, 41.06",
+    "35, 33.92, 37.15, 48.03",
     "36, 40.05, 44.43, 56.31",
+    "38, 56.17, 64.07, 78.02",
     "40, 79.54, 93.69, 109.41",
+    "42, 113.96, 139.32, 155.54",
     "45, 200.81, 262.74, 271.75"
   })
   void weightFactorsOfTheAuthorsDiffer(double angle, double hansen, double meyerhof, double vesic) {
@@ -67,9 +86,15 @@ class BearingFactorsTest {
     "15, 12.86, 4.45",
     "20, 17.69, 7.44",
     "25, 25.13, 12.72",
+    "28, 31.61, 17.81",
     "30, 37.16, 22.46",
+    "32, 44.04, 28.52",
+    "34, 52.64, 36.50",
     "35, 57.75, 41.44",
+    "36, 63.53, 47.16",
+    "38, 77.50, 61.55",
     "40, 95.66, 81.27",
+    "42, 119.67, 108.75",
     "45, 172.29, 173.29"
   })
   void terzaghiFactorsAgreeWithHisTable(double angle, double nc, double nq) {

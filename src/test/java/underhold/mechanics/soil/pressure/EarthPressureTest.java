@@ -171,4 +171,46 @@ class EarthPressureTest {
     assertThat(EquivalentFluid.rows())
         .allMatch(row -> row.activeKilopascalsPerMetre() < row.atRestKilopascalsPerMetre());
   }
+
+  @ParameterizedTest(
+      name =
+          "AASHTO LRFD, Table C3.11.5.3-1, in the Caltrans manual (secondary; rock from memory): {0}: {1} to {2} degrees")
+  @CsvSource({
+    "sound-rock, 35, 35",
+    "gravel, 29, 31",
+    "medium-sand, 24, 29",
+    "fine-sand, 19, 24",
+    "sandy-silt, 17, 19",
+    "hard-clay, 22, 26",
+    "stiff-clay, 17, 19"
+  })
+  void everyRowOfBaseFriction(String id, double low, double high) {
+    BaseFriction row = BaseFriction.find(id).orElseThrow();
+    assertThat(row.lowDegrees()).isEqualTo(low);
+    assertThat(row.highDegrees()).isEqualTo(high);
+  }
+
+  @ParameterizedTest(
+      name =
+          "International Building Code (2021 family), Table 1610.1: {0}: {1} and {2} psf per ft, {3}")
+  @CsvSource({
+    "GW, 30, 60, cited",
+    "GP, 30, 60, cited",
+    "SW, 30, 60, cited",
+    "GM, 40, 60, cited",
+    "GC, 45, 60, cited",
+    "SP, 30, 60, from memory",
+    "SM, 45, 60, from memory",
+    "SM-SC, 45, 100, from memory",
+    "SC, 60, 100, from memory",
+    "ML, 45, 100, from memory",
+    "ML-CL, 60, 100, from memory",
+    "CL, 60, 100, from memory"
+  })
+  void everyRowOfEquivalentFluid(String id, double active, double atRest, String basis) {
+    EquivalentFluid row = EquivalentFluid.find(id).orElseThrow();
+    assertThat(row.activeKilopascalsPerMetre() / Us.PCF).isCloseTo(active, within(1e-6));
+    assertThat(row.atRestKilopascalsPerMetre() / Us.PCF).isCloseTo(atRest, within(1e-6));
+    assertThat(row.basis()).startsWith(basis);
+  }
 }

@@ -6,8 +6,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
@@ -23,17 +27,15 @@ class DiggingOrderTest {
   @Property(tries = 1000)
   void every_plan_is_proved_by_the_checker_and_never_worse_than_the_plain_order(
       @ForAll @IntRange(min = 2, max = 200) int count,
-      @ForAll @DoubleRange(min = 0.8, max = 1.3) double width,
-      @ForAll @DoubleRange(min = 0.3, max = 1) double endOverWidth,
+      @ForAll @DoubleRange(min = 0.5, max = 1.6) double width,
+      @ForAll @DoubleRange(min = 0.2, max = 1) double endOverWidth,
       @ForAll @IntRange(min = 0, max = 2) int narrowEnds,
-      @ForAll @DoubleRange(min = 0, max = 6) double clearWidths,
-      @ForAll @DoubleRange(min = 0.1, max = 0.5) double share,
-      @ForAll @IntRange(min = 1, max = 6) int crews,
-      @ForAll @DoubleRange(min = 0.5, max = 8) double digDays,
-      @ForAll @DoubleRange(min = 0, max = 7) double waitDays) {
+      @ForAll @DoubleRange(min = 0, max = 12) double clearWidths,
+      @ForAll @DoubleRange(min = 0.01, max = 1) double share,
+      @ForAll @IntRange(min = 1, max = 40) int crews,
+      @ForAll("times") PitTimes times) {
     PitRow row = row(count, width, endOverWidth * width, narrowEnds);
-    OrderRules rules =
-        new OrderRules(clearWidths, share, crews, new PitTimes(digDays, 0.5, 1, 0.5, waitDays));
+    OrderRules rules = new OrderRules(clearWidths, share, crews, times);
     DiggingPlan plan = DiggingOrder.plan(row, rules);
     DiggingPlan plain = DiggingOrder.plain(row, rules);
     assertThat(PlanChecker.violations(plan)).isEmpty();
@@ -47,14 +49,22 @@ class DiggingOrderTest {
             Math.max(Collections.max(row.widthsMetres()), share * row.lengthMetres()) + 1e-6);
   }
 
+  @Provide
+  Arbitrary<PitTimes> times() {
+    Arbitrary<Double> days = Arbitraries.doubles().between(0, 7);
+    return Combinators.combine(Arbitraries.doubles().between(0.25, 8), days, days, days, days)
+        .as(PitTimes::new);
+  }
+
   @Property(tries = 1000)
   void short_walls_of_any_widths_are_proved_too(
-      @ForAll @Size(min = 2, max = 24) List<@DoubleRange(min = 0.4, max = 1.3) Double> widths,
-      @ForAll @DoubleRange(min = 0, max = 4) double clearWidths,
-      @ForAll @DoubleRange(min = 0.1, max = 0.5) double share,
-      @ForAll @IntRange(min = 1, max = 4) int crews) {
+      @ForAll @Size(min = 2, max = 24) List<@DoubleRange(min = 0.4, max = 1.5) Double> widths,
+      @ForAll @DoubleRange(min = 0, max = 6) double clearWidths,
+      @ForAll @DoubleRange(min = 0.02, max = 1) double share,
+      @ForAll @IntRange(min = 1, max = 8) int crews,
+      @ForAll("times") PitTimes times) {
     PitRow row = new PitRow(widths);
-    OrderRules rules = new OrderRules(clearWidths, share, crews, TIMES);
+    OrderRules rules = new OrderRules(clearWidths, share, crews, times);
     DiggingPlan plan = DiggingOrder.plan(row, rules);
     DiggingPlan plain = DiggingOrder.plain(row, rules);
     assertThat(PlanChecker.violations(plan)).isEmpty();

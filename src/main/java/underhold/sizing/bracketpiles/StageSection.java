@@ -1,0 +1,152 @@
+package underhold.sizing.bracketpiles;
+
+import static underhold.sizing.bracketpiles.BracketInputs.*;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import underhold.sizing.Amount;
+import underhold.sizing.HoldPoint;
+import underhold.sizing.Phrase;
+import underhold.sizing.SheetBuilder;
+import underhold.sizing.Stage;
+
+/** Order of work: everything carries before the ground goes. */
+final class StageSection {
+  private static final String ENGINEER = "engineer of record";
+  private static final String GEOTECHNICAL = "geotechnical engineer";
+  private static final String WELDING = "special inspector, welding";
+
+  private StageSection() {}
+
+  static void write(BracketCase site, PileTrial pile, SheetBuilder sheet) {
+    sheet.stage(
+        stage(
+            "Before drilling",
+            List.of(
+                Phrase.of(
+                    "Survey the structure and its cracks; set level points at every bracket and sideways targets at the edge; read until steady."),
+                Phrase.of(
+                    "Expose the edge at each seat; core or sound it; find services on the pile line."),
+                Phrase.of("Verification test on a sacrificial pile in each bond stratum.")),
+            hold(
+                "The edge, who carries the moment, the load and the bond are as assumed",
+                ENGINEER)));
+    sheet.stage(
+        stage(
+            "Install",
+            List.of(
+                Phrase.of(
+                    "Drill and grout from the surface, no two fresh piles side by side; first threaded joint {d} below the bracket, marked on each pile.",
+                    "d",
+                    Amount.length(pile.jointDepth())),
+                Phrase.of(
+                    "Survey each pile: place within {m}, plumb within 2 %; reckon the eccentricity anew from what was built.",
+                    "m", Amount.thickness(0.0254))),
+            hold(
+                "As-built eccentricity is within the design, or the design was changed",
+                ENGINEER)));
+    sheet.stage(
+        stage(
+            "Cure and test",
+            List.of(
+                Phrase.of(
+                    "Wait {c} and until the grout has reached its strength.",
+                    "c",
+                    site.amount(BracketSetting.CURE)),
+                TestSection.proof(site)),
+            hold(
+                "Tests accepted: creep, slope at most 0.025 in/kip (0.14 mm/kN), movement",
+                GEOTECHNICAL)));
+    sheet.stage(
+        stage(
+            "Brackets", brackets(site), hold("Welds and anchors inspected; seats full", WELDING)));
+    sheet.stage(
+        stage(
+            "Preload",
+            preload(site),
+            hold("All brackets locked off, readings steady for a day, nothing lifted", ENGINEER)));
+    sheet.stage(
+        stage(
+            "Dig",
+            dig(site),
+            hold(
+                "Before each lift: readings within limits, shims tight, braces of the lift above carry",
+                ENGINEER)));
+  }
+
+  private static List<Phrase> brackets(BracketCase site) {
+    List<Phrase> work = new ArrayList<>();
+    work.add(
+        site.onColumn()
+            ? Phrase.of(
+                "Expose one side of the column's footing at a time, fit its bracket, close it before the next.")
+            : Phrase.of(
+                "Expose the underside in bays no longer than {s}, never two next to each other; fit and shim the bracket before the next bay.",
+                "s",
+                Amount.length(site.spacing())));
+    work.add(
+        Phrase.of(
+            "Weld sleeve and plates; seat on dry pack or non-shrink grout of 50 to 75 mm (2 to 3 in), shims over the full width."));
+    if (site.path() == MomentPath.COUPLE) {
+      work.add(Phrase.of("Drill and set the anchors, prove a sample by pulling."));
+    }
+    if (site.path() == MomentPath.TIED) {
+      work.add(Phrase.of("Pack the pile head tight against the edge, steel to steel or concrete."));
+    }
+    return work;
+  }
+
+  private static List<Phrase> preload(BracketCase site) {
+    double load = site.get(BracketSetting.PRELOAD) * site.load();
+    return List.of(
+        Phrase.of(
+            "Jack between bracket and edge to {a}, {b}, {c}, {d}; hold each for 5 to 15 minutes and read edge and pile head.",
+            Map.of(
+                "a", Amount.force(load * 0.25),
+                "b", Amount.force(load * 0.5),
+                "c", Amount.force(load * 0.75),
+                "d", Amount.force(load))),
+        Phrase.of(
+            "Stop when the edge lifts {l}, the head leans {h}, or the load does not hold; never above 1.1 times the dead load's share.",
+            "l",
+            site.amount(BracketSetting.LIFT_LIMIT),
+            "h",
+            site.amount(BracketSetting.HEAD_SIDEWAYS)),
+        Phrase.of(
+            "Shim, weld the shims, release; expect {l} to be lost. Read again after a day and re-level.",
+            "l",
+            site.amount(BracketSetting.LOCK_OFF)));
+  }
+
+  private static List<Phrase> dig(BracketCase site) {
+    List<Phrase> work = new ArrayList<>();
+    work.add(Phrase.of("Dig in lifts; read after each; check and re-level shims after each."));
+    if (site.bareLength() > 0) {
+      work.add(
+          site.braceLevels() > 0
+              ? Phrase.of(
+                  "No pile stands bare for more than {b} below a waler that carries.",
+                  "b",
+                  Amount.length(site.bareBay()))
+              : Phrase.of(
+                  "The piles stand bare over {b} without braces.",
+                  "b",
+                  Amount.length(site.bareLength())));
+    }
+    work.add(
+        Phrase.of(
+            "Warn at half of the movement limit, stop at the limit of {m}.",
+            "m",
+            site.amount(MOVEMENT_LIMIT)));
+    return work;
+  }
+
+  private static Stage stage(String title, List<Phrase> work, HoldPoint hold) {
+    return new Stage(title, work, List.of(hold));
+  }
+
+  private static HoldPoint hold(String condition, String by) {
+    return new HoldPoint(Phrase.of(condition), by);
+  }
+}

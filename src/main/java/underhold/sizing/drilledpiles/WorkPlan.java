@@ -1,0 +1,79 @@
+package underhold.sizing.drilledpiles;
+
+import static underhold.sizing.drilledpiles.PileInputs.*;
+
+import underhold.sizing.drilledpiles.BondLayer.Kind;
+
+/**
+ * Lengths and hours of one pile and of all.
+ *
+ * @param casingMetres casing of one pile
+ * @param soilMetres drilled in soil, one pile
+ * @param rockMetres drilled in rock, one pile
+ * @param pieceMetres length of a piece of casing that fits
+ * @param joints joints of one pile
+ * @param pileHours hours of one pile
+ * @param piles piles of all groups
+ * @param groups columns, or 1
+ */
+record WorkPlan(
+    double casingMetres,
+    double soilMetres,
+    double rockMetres,
+    double pieceMetres,
+    int joints,
+    double pileHours,
+    int piles,
+    int groups) {
+
+  static WorkPlan of(PileCase site, PileDesign design) {
+    double bottom =
+        design.pieces().isEmpty() ? design.toeMetres() : design.pieces().get(0).topMetres();
+    double casing = bottom - site.capLevel();
+    double rockTop =
+        site.layers().stream()
+            .filter(one -> one.kind() == Kind.ROCK)
+            .mapToDouble(BondLayer::topMetres)
+            .findFirst()
+            .orElse(Double.MAX_VALUE);
+    double rock = Math.max(0, design.toeMetres() - Math.max(rockTop, site.capLevel()));
+    double soil = design.toeMetres() - site.capLevel() - rock;
+    double piece = piece(site);
+    int joints = piece > 0 ? (int) Math.max(0, Math.ceil(casing / piece - 1e-9) - 1) : 0;
+    double slow = site.is(OBSTRUCTIONS, "frequent") ? site.get(WorkNumbers.OBSTRUCTION) : 1;
+    double hours =
+        site.get(WorkNumbers.SETUP)
+            + slow
+                * (soil / site.get(WorkNumbers.SOIL_RATE) + rock / site.get(WorkNumbers.ROCK_RATE))
+            + joints * site.get(WorkNumbers.JOINT_HOURS);
+    int groups = site.pattern().equals(COLUMN) ? (int) Math.round(site.get(COLUMN_COUNT)) : 1;
+    return new WorkPlan(
+        casing, soil, rock, piece, joints, hours, groups * design.layout().piles(), groups);
+  }
+
+  /** Headroom less what the rig takes, at most the longest piece; 0 where nothing is left. */
+  private static double piece(PileCase site) {
+    double room = site.access().headroomMetres() - site.get(WorkNumbers.RIG_TOP);
+    return Math.max(0, Math.min(room, site.get(WorkNumbers.LONGEST_PIECE)));
+  }
+
+  /** Whether work is possible in night closures only. */
+  static boolean byNight(PileCase site) {
+    return switch (site.settings().get(PileChoices.WORK_BY)) {
+      case "day" -> false;
+      case "night" -> site.inputs().has(NIGHT);
+      default -> site.is(FROM_TRACK, "yes") && site.inputs().has(NIGHT);
+    };
+  }
+
+  /** Working hours of a shift or a night, h. */
+  static double hoursPerShift(PileCase site) {
+    return byNight(site)
+        ? Math.max(
+            0,
+            Math.min(
+                site.get(NIGHT) - site.get(WorkNumbers.POSSESSION_LOSS),
+                site.get(WorkNumbers.SHIFT)))
+        : site.get(WorkNumbers.SHIFT);
+  }
+}

@@ -1,0 +1,62 @@
+package underhold.sizing.edgepits;
+
+import static underhold.sizing.edgepits.EdgeInputs.*;
+
+import java.util.Locale;
+import underhold.sizing.Given;
+import underhold.sizing.SheetBuilder;
+import underhold.sizing.pits.OpenPits;
+import underhold.sizing.pits.PitsFact;
+import underhold.sizing.pits.PitsInput;
+import underhold.sizing.pits.PitsInputBuilder;
+import underhold.sizing.pits.StandUp;
+import underhold.sizing.pits.WallCondition;
+import underhold.sizing.pits.WallMaterial;
+import underhold.sizing.pits.order.PitRow;
+
+/** The open pits: their row, order, times and boards, by the sheet of pits. */
+final class DigSection {
+  private DigSection() {}
+
+  /** Fewest pits not wider than the setting; a millionth over is rounding. */
+  static PitRow row(EdgeCase site) {
+    double length = site.get(EDGE_LENGTH);
+    int count = (int) Math.max(1, Math.ceil(length / site.get(EdgeSetting.PIT_WIDTH) - 1e-6));
+    return PitRow.equal(count, length / count);
+  }
+
+  static OpenPits write(EdgeCase site, SheetBuilder sheet) {
+    PitRow row = row(site);
+    double thickness = site.thickness();
+    PitsInputBuilder input =
+        PitsInput.builder()
+            .amount(
+                PitsFact.WALL_LINE_LOAD,
+                Math.min(5000, site.designShare() * site.structurePressure() * thickness))
+            .amount(PitsFact.WALL_LENGTH, row.lengthMetres())
+            .amount(PitsFact.FOOTING_WIDTH, thickness)
+            .amount(PitsFact.FOUNDING_DEPTH, site.get(FOUNDING_DEPTH))
+            .amount(PitsFact.EXCAVATION_BELOW_FOOTING, site.get(EXCAVATION))
+            .amount(PitsFact.PIT_DEPTH, Math.max(0.3, site.height()))
+            .amount(PitsFact.WATER_ABOVE_PIT_BASE, 0)
+            .amount(PitsFact.FACE_UNIT_WEIGHT, site.get(FACE_WEIGHT))
+            .amount(PitsFact.FACE_FRICTION_ANGLE, site.get(FACE_FRICTION))
+            .amount(PitsFact.SURCHARGE, site.get(EdgeSetting.SITE_SURCHARGE))
+            .material(Given.stated(WallMaterial.REINFORCED_CONCRETE))
+            .condition(Given.stated(WallCondition.SOUND))
+            .faceSoil(given(FACE_SOIL, site))
+            .baseSoil(Given.stated(site.base))
+            .standUp(
+                Given.stated(StandUp.valueOf(site.inputs.get(STAND_UP).toUpperCase(Locale.ROOT))));
+    site.inputs
+        .find(FACE_STRENGTH)
+        .ifPresent(strength -> input.amount(PitsFact.FACE_UNDRAINED_STRENGTH, strength));
+    return OpenPits.write(input.build(), site.settings, row, sheet);
+  }
+
+  private static Given<underhold.sizing.zone.SoilClass> given(
+      underhold.sizing.zone.WordInput input, EdgeCase site) {
+    Given<String> word = site.inputs.find(input).orElseThrow();
+    return new Given<>(soil(word.value()), word.origin(), word.source());
+  }
+}

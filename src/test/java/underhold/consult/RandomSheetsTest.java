@@ -1,0 +1,74 @@
+package underhold.consult;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import underhold.advice.SupportOption;
+import underhold.quantity.Measure;
+import underhold.quantity.UnitSystem;
+import underhold.site.FactDictionary;
+import underhold.site.FactView;
+import underhold.site.Site;
+import underhold.site.ZoneViews;
+import underhold.sizing.BillItem;
+import underhold.sizing.Sheet;
+import underhold.sizing.SheetText;
+import underhold.sizing.StepProof;
+
+/**
+ * Every sheet on random sites. An amount that is not finite cannot be made at all ({@link
+ * underhold.sizing.Amount} refuses it), so a sheet that comes back holds none.
+ */
+class RandomSheetsTest {
+  private static final int SITES = 10_000;
+
+  /** Every how many sites the steps are redone and the text is read; they take longest. */
+  private static final int LOOKED_AT = 25;
+
+  private final SizingDesk desk = new SizingDesk();
+
+  @Test
+  @DisplayName("10,000 random sites: every sheet is whole or asks, without NaN or negative amounts")
+  void random_sites_never_break_a_sheet() {
+    Map<SupportOption, Integer> complete = new EnumMap<>(SupportOption.class);
+    int number = 0;
+    for (Site site : SizingSites.random(SITES, 20261125L)) {
+      number++;
+      FactView view = ZoneViews.known(site, site.zones().get(0), FactDictionary.standard());
+      for (SupportOption option : SupportOption.values()) {
+        Optional<Sheet> sheet = desk.quick(site, site.zones().get(0).name(), view, option);
+        if (sheet.isPresent()) {
+          look(sheet.get(), number);
+          complete.merge(option, sheet.get().complete() ? 1 : 0, Integer::sum);
+        }
+      }
+    }
+    System.out.println("sheets sized to the end, of " + SITES + " random sites: " + complete);
+    assertThat(complete.values()).allSatisfy(count -> assertThat(count).isGreaterThan(SITES / 50));
+  }
+
+  private static void look(Sheet sheet, int number) {
+    assertThat(sheet.complete()).isEqualTo(!sheet.steps().isEmpty());
+    noneNegative(sheet.quantities());
+    noneNegative(sheet.time());
+    if (number % LOOKED_AT == 0) {
+      StepProof.redo(sheet);
+      for (UnitSystem system : UnitSystem.values()) {
+        assertThat(SheetText.lines(sheet, system))
+            .noneMatch(line -> line.contains("NaN") || line.contains("Infinity"));
+      }
+    }
+  }
+
+  private static void noneNegative(List<BillItem> items) {
+    for (BillItem item : items) {
+      Measure measure = item.amount().measure();
+      assertThat(item.amount().si()).as(item.name() + ", " + measure).isNotNegative();
+    }
+  }
+}
