@@ -49,8 +49,7 @@ class SettingsByHandTest {
   private static final Setting SEAT =
       new Setting("seat-depth", "depth of the seat", Amount.length(1), 0.5, 2, GUIDE);
   private static final Choice FORM = new Choice("form", "form", List.of("asd", "lrfd"), GUIDE);
-  private static final SettingTable TABLE =
-      new SettingTable("props", List.of(SEAT), List.of(FORM));
+  private static final SettingTable TABLE = new SettingTable("props", List.of(SEAT), List.of(FORM));
 
   @Test
   void settings_are_found_however_their_name_is_written() {
