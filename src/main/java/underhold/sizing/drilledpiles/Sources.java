@@ -11,7 +11,7 @@ final class Sources {
   static final Source ALPHA_2018 = Source.memory("FHWA GEC 10, FHWA-NHI-18-024, 2018");
   static final Source ALPHA_FIXED =
       Source.published(
-          "Tomlinson and Woodward, Pile Design and Construction Practice, 5th ed., p. 229 (0.45 in an example; 0.5 used in London Clay, 0.6 where load tests allow)");
+          "Tomlinson and Woodward, Pile Design and Construction Practice, 5th ed., p. 229 (0.45 in an example); Martin and others, ICE Geotechnical Engineering 169(2), 2016, abstract (0.5 in London Clay, 0.6 where load tests allow)");
   static final Source BETA_1999 =
       Source.memory("O'Neill and Reese, FHWA drilled shafts manual, 1999");
   static final Source BETA_GRAVEL =
@@ -41,7 +41,7 @@ final class Sources {
   static final Source LRFD = Source.memory("AASHTO LRFD, Table 10.5.5.2.4-1");
   static final Source EC7 =
       Source.published(
-          "Bond and Harris, Decoding Eurocode 7 (1.7/1.4); model factor 1.2 as in a Heriot-Watt University class example");
+          "UK national annex to Eurocode 7, set R4, bored piles, as tabled in a Heriot-Watt University class example (2.0 and 1.6, model factor 1.2)");
   static final Source IBC_STRESS =
       Source.memory("International Building Code, Table 1810.3.2.6; check the edition in force");
   static final Source IBC_FREE =
