@@ -102,6 +102,17 @@ class EdgeVariantsTest {
   }
 
   @Test
+  void rock_at_the_bottom_itself_leaves_no_face() {
+    Sheet sheet = EdgeSites.size(EdgeSites.with(BOX, "rockDepth", "5 m"));
+    gives(sheet, "wall-height", 5);
+    assertThat(sheet.check("rock-wedge")).isEmpty();
+    assertThat(EdgeSites.size(EdgeSites.with(BOX, "rockDepth", "4.9995 m")).check("rock-wedge"))
+        .isEmpty();
+    assertThat(EdgeSites.size(EdgeSites.with(BOX, "rockDepth", "4.99 m")).check("rock-wedge"))
+        .isPresent();
+  }
+
+  @Test
   void rock_in_the_borings_counts_as_rock() {
     GroundProfile ground =
         new GroundProfile(
