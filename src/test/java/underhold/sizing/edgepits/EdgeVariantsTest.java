@@ -310,6 +310,22 @@ class EdgeVariantsTest {
   }
 
   @Test
+  @DisplayName(
+      "Own case: from a bench 2 m down the approach pit is 2.8 m deep and 40 kPa of soil stands behind")
+  void bench_shortens_the_pits_but_not_the_soil_behind() {
+    Sheet ground = EdgeSites.size(BOX);
+    Sheet bench = EdgeSites.size(BOX, "working-level=2 m");
+    gives(bench, "pit-volume", 1.2 * 0.9 * 5.6 + 1.2 * 1.5 * 2.8);
+    gives(bench, "stress-beside-wall", 20 * 8.6 + 10.44);
+    gives(ground, "stress-beside-wall", 20 * 8.6 + 10.44);
+    gives(bench, "brace-line-1", 68.56584);
+    assertThat(check(bench, "sheeting-depth").demand().si()).isCloseTo(6.6, within(1e-9));
+    Sheet lowest = EdgeSites.size(BOX, "working-level=9 m");
+    assertThat(check(lowest, "sheeting-depth").demand().si()).isCloseTo(5.6, within(1e-9));
+    StepProof.redo(lowest);
+  }
+
+  @Test
   void sand_and_water_under_pressure_are_named() {
     Sheet sheet = EdgeSites.size(EdgeSites.with(BOX, "artesian", "yes"));
     assertThat(sheet.cautions())
