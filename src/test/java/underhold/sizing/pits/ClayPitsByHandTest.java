@@ -138,7 +138,7 @@ class ClayPitsByHandTest {
         .step("approach-bending", pa * 2.25 / 8 * 6 / (b * b))
         .step("approach-use", approachUse())
         .hasStepsOf(SHEET);
-    assertThat(SHEET.steps().size()).isEqualTo(67);
+    assertThat(SHEET.steps().size()).isEqualTo(68);
   }
 
   @Test
@@ -205,6 +205,8 @@ class ClayPitsByHandTest {
     double settlement = 0.93 * 4 * q0 * 0.55 * (1 - 0.09) / 40_000 * influence;
     assertThat(SHEET.step("base-settlement").orElseThrow().result().si())
         .isCloseTo(settlement, within(1e-9));
+    assertThat(SHEET.step("base-settlement-gross").orElseThrow().result().si())
+        .isCloseTo(settlement * gross / q0, within(1e-9));
     HandSheet checks =
         new HandSheet()
             .passes("pit-width-workable", 0.75, 1.2)

@@ -22,7 +22,10 @@ public final class CoulombPressure {
   /** Below this the root of the passive formula makes Kp grow without bound (judgement). */
   private static final double LEAST_BRACKET = 0.02;
 
-  /** Largest wall lean accepted [degrees] (judgement). */
+  /**
+   * Largest wall lean accepted [degrees] (judgement). With the other limits no sum of angles passes
+   * 90 degrees, so that every cosine of the formulas stays above 0.
+   */
   private static final double MOST_LEAN_DEGREES = 30;
 
   private CoulombPressure() {}
@@ -65,9 +68,6 @@ public final class CoulombPressure {
     double d = Math.toRadians(wall.wallFrictionDegrees());
     double b = Math.toRadians(wall.groundSlopeDegrees());
     double t = Math.toRadians(wall.wallLeanDegrees());
-    if (Math.cos(d + t) <= 0 || Math.cos(t - b) <= 0) {
-      return Outcome.outOfRange("wall friction and lean together leave no wedge");
-    }
     double root =
         Math.sqrt(Math.sin(f + d) * Math.sin(f - b) / (Math.cos(d + t) * Math.cos(t - b)));
     return Outcome.of(
@@ -83,8 +83,10 @@ public final class CoulombPressure {
     if (f + b < 0) {
       return Outcome.outOfRange("the ground falls away more steeply than it can stand");
     }
-    double below = Math.cos(d - t) * Math.cos(t - b);
-    double bracket = below > 0 ? 1 - Math.sqrt(Math.sin(f + d) * Math.sin(f + b) / below) : 0;
+    double bracket =
+        1
+            - Math.sqrt(
+                Math.sin(f + d) * Math.sin(f + b) / (Math.cos(d - t) * Math.cos(t - b)));
     if (bracket < LEAST_BRACKET) {
       return Outcome.outOfRange("wall friction and ground slope leave no plane passive wedge");
     }
