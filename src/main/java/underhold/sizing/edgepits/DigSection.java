@@ -25,9 +25,11 @@ final class DigSection {
     return PitRow.equal(count, length / count);
   }
 
+  /** From a bench the soil above it stands behind the pits as a surcharge. */
   static OpenPits write(EdgeCase site, SheetBuilder sheet) {
     PitRow row = row(site);
     double thickness = site.thickness();
+    double bench = Math.min(site.get(EdgeSetting.WORKING_LEVEL), site.get(FOUNDING_DEPTH));
     PitsInputBuilder input =
         PitsInput.builder()
             .amount(
@@ -35,13 +37,15 @@ final class DigSection {
                 Math.min(5000, site.designShare() * site.structurePressure() * thickness))
             .amount(PitsFact.WALL_LENGTH, row.lengthMetres())
             .amount(PitsFact.FOOTING_WIDTH, thickness)
-            .amount(PitsFact.FOUNDING_DEPTH, site.get(FOUNDING_DEPTH))
+            .amount(PitsFact.FOUNDING_DEPTH, site.get(FOUNDING_DEPTH) - bench)
             .amount(PitsFact.EXCAVATION_BELOW_FOOTING, site.get(EXCAVATION))
             .amount(PitsFact.PIT_DEPTH, Math.max(0.3, site.height()))
             .amount(PitsFact.WATER_ABOVE_PIT_BASE, 0)
             .amount(PitsFact.FACE_UNIT_WEIGHT, site.get(FACE_WEIGHT))
             .amount(PitsFact.FACE_FRICTION_ANGLE, site.get(FACE_FRICTION))
-            .amount(PitsFact.SURCHARGE, site.get(EdgeSetting.SITE_SURCHARGE))
+            .amount(
+                PitsFact.SURCHARGE,
+                site.get(EdgeSetting.SITE_SURCHARGE) + site.get(FACE_WEIGHT) * bench)
             .material(Given.stated(WallMaterial.REINFORCED_CONCRETE))
             .condition(Given.stated(WallCondition.SOUND))
             .faceSoil(given(FACE_SOIL, site))

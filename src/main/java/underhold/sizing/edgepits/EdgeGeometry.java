@@ -24,14 +24,17 @@ record EdgeGeometry(Rock rock, double wallHeight, double ground, double rockFace
     ABOVE_EXCAVATION
   }
 
+  /** Rock this little above the bottom of the excavation counts as at it, m. */
+  private static final double AT_THE_BOTTOM = 0.001;
+
   static EdgeGeometry of(double excavation, OptionalDouble rockDepth, Settings settings) {
     double onSoil = excavation + settings.get(EdgeSetting.TOE_EMBEDMENT.setting());
     double rock = rockDepth.orElse(Double.MAX_VALUE);
     if (rock >= onSoil) {
       return new EdgeGeometry(Rock.NONE, onSoil, excavation, 0);
     }
-    return rock >= excavation
-        ? new EdgeGeometry(Rock.BELOW_EXCAVATION, rock, excavation, 0)
+    return rock >= excavation - AT_THE_BOTTOM
+        ? new EdgeGeometry(Rock.BELOW_EXCAVATION, rock, Math.min(excavation, rock), 0)
         : new EdgeGeometry(Rock.ABOVE_EXCAVATION, rock, rock, excavation - rock);
   }
 

@@ -30,6 +30,9 @@ final class EdgeReader {
   /** Just below the toe, m. */
   private static final double BELOW = 0.01;
 
+  /** Light soil below the toe lowers the critical gradient, kN/m3. */
+  private static final double LIGHT_SOIL = 16;
+
   private final SiteFacts facts;
   private final GroundColumn column;
   private final Settings settings;
@@ -297,7 +300,8 @@ final class EdgeReader {
               Origin origin = word.origin() == Origin.STATED ? Origin.STATED : Origin.ASSUMED;
               inputs.put(STAND_UP, new Given<>(word.value(), origin, word.source()));
             });
-    inputs.orAssume(BASE_WEIGHT, 16, Source.judgement());
+    inputs.orAssume(STAND_UP, "minutes", Source.judgement());
+    inputs.orAssume(BASE_WEIGHT, LIGHT_SOIL, Source.judgement());
   }
 
   private static Given<String> judged(String word, String how) {

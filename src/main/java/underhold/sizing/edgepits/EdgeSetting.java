@@ -23,6 +23,12 @@ enum EdgeSetting {
       Source.judgement()),
   PIT_WIDTH(
       Amount.length(1.2), 0.75, 1.5, "width of a pit along the edge, 4 ft", Source.practice()),
+  WORKING_LEVEL(
+      Amount.length(0),
+      0,
+      15,
+      "level below ground from which the pits are sunk: 0 from the ground, more from a bench dug after the piles are released, never below the underside of the structure",
+      Source.judgement()),
   TOE_EMBEDMENT(
       Amount.length(0.6),
       0.3,
@@ -50,7 +56,7 @@ enum EdgeSetting {
   SITE_SURCHARGE(
       Amount.pressure(10.44),
       0,
-      500,
+      95,
       "surcharge on the ground behind, 2 ft of soil at 109 pcf at least",
       Sources.CALTRANS_SURCHARGE),
   OVERBURDEN_SHARE(

@@ -102,6 +102,17 @@ class EdgeVariantsTest {
   }
 
   @Test
+  void rock_at_the_bottom_itself_leaves_no_face() {
+    Sheet sheet = EdgeSites.size(EdgeSites.with(BOX, "rockDepth", "5 m"));
+    gives(sheet, "wall-height", 5);
+    assertThat(sheet.check("rock-wedge")).isEmpty();
+    assertThat(EdgeSites.size(EdgeSites.with(BOX, "rockDepth", "4.9995 m")).check("rock-wedge"))
+        .isEmpty();
+    assertThat(EdgeSites.size(EdgeSites.with(BOX, "rockDepth", "4.99 m")).check("rock-wedge"))
+        .isPresent();
+  }
+
+  @Test
   void rock_in_the_borings_counts_as_rock() {
     GroundProfile ground =
         new GroundProfile(
@@ -296,6 +307,22 @@ class EdgeVariantsTest {
     assertThat(sheet.check("brace-capacity")).isEmpty();
     // H 1.3: 45.525 x 1.3 + 8.24429 x 0.845
     gives(sheet, "toe-force", 66.14892);
+  }
+
+  @Test
+  @DisplayName(
+      "Own case: from a bench 2 m down the approach pit is 2.8 m deep and 40 kPa of soil stands behind")
+  void bench_shortens_the_pits_but_not_the_soil_behind() {
+    Sheet ground = EdgeSites.size(BOX);
+    Sheet bench = EdgeSites.size(BOX, "working-level=2 m");
+    gives(bench, "pit-volume", 1.2 * 0.9 * 5.6 + 1.2 * 1.5 * 2.8);
+    gives(bench, "stress-beside-wall", 20 * 8.6 + 10.44);
+    gives(ground, "stress-beside-wall", 20 * 8.6 + 10.44);
+    gives(bench, "brace-line-1", 68.56584);
+    assertThat(check(bench, "sheeting-depth").demand().si()).isCloseTo(6.6, within(1e-9));
+    Sheet lowest = EdgeSites.size(BOX, "working-level=9 m");
+    assertThat(check(lowest, "sheeting-depth").demand().si()).isCloseTo(5.6, within(1e-9));
+    StepProof.redo(lowest);
   }
 
   @Test
