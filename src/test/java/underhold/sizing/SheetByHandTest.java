@@ -174,14 +174,15 @@ class SheetByHandTest {
   private static SheetBuilder checked(Verdict... verdicts) {
     SheetBuilder sheet = builder();
     for (int i = 0; i < verdicts.length; i++) {
-      sheet.verdict(
-          "c" + i,
-          "check",
-          Amount.force(1),
-          Amount.force(2),
-          verdicts[i],
-          Source.statics(),
-          Phrase.of(""));
+      sheet =
+          sheet.verdict(
+              "c" + i,
+              "check",
+              Amount.force(1),
+              Amount.force(2),
+              verdicts[i],
+              Source.statics(),
+              Phrase.of(""));
     }
     return sheet;
   }

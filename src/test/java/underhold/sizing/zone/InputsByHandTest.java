@@ -68,6 +68,24 @@ class InputsByHandTest {
   }
 
   @Test
+  void input_that_stands_at_its_unfavourable_end_is_no_guess() {
+    NumberInput still = SPAN.tried(NumberInput.Trial.NONE);
+    assertThat(still.trial()).isEqualTo(NumberInput.Trial.NONE);
+    assertThat(still.most()).isEqualTo(5);
+    SiteFacts facts = facts("\"bracingRoom\": \"yes\"");
+    Inputs inputs =
+        Inputs.from(facts)
+            .known(ROOM)
+            .put(CAREFUL, Given.stated("good"))
+            .orAssume(still, 2, GUESS)
+            .orAssume(LEVEL, 1, GUESS)
+            .build();
+    assertThat(inputs.guessedNumbers()).containsExactly(LEVEL);
+    assertThat(inputs.get(ROOM)).isEqualTo("yes");
+    assertThat(inputs.get(CAREFUL)).isEqualTo("good");
+  }
+
+  @Test
   void number_input_accepts_its_ends() {
     assertThat(SPAN.accepts(0.5)).isTrue();
     assertThat(SPAN.accepts(5)).isTrue();
