@@ -49,8 +49,7 @@ class SettingsByHandTest {
   private static final Setting SEAT =
       new Setting("seat-depth", "depth of the seat", Amount.length(1), 0.5, 2, GUIDE);
   private static final Choice FORM = new Choice("form", "form", List.of("asd", "lrfd"), GUIDE);
-  private static final SettingTable TABLE =
-      new SettingTable("props", List.of(SEAT), List.of(FORM));
+  private static final SettingTable TABLE = new SettingTable("props", List.of(SEAT), List.of(FORM));
 
   @Test
   void settings_are_found_however_their_name_is_written() {
@@ -71,10 +70,12 @@ class SettingsByHandTest {
         .containsExactly("\"y\" is not NAME=VALUE");
     assertThat(TABLE.parse(List.of("sead-depth=1 m")).problems())
         .containsExactly(
-            "there is no setting \"sead-depth\" for props, so \"1 m\" was not used; did you mean \"seat-depth\"?");
+            "there is no setting \"sead-depth\" for props, so \"1 m\" was not used; did you mean"
+                + " \"seat-depth\"?");
     assertThat(TABLE.parse(List.of("zzzzzzzz=1")).problems())
         .containsExactly(
-            "there is no setting \"zzzzzzzz\" for props, so \"1\" was not used; known: seat-depth, form");
+            "there is no setting \"zzzzzzzz\" for props, so \"1\" was not used; known: seat-depth,"
+                + " form");
     assertThat(TABLE.parse(List.of("=1")).problems().get(0))
         .startsWith("there is no setting \"\" for props, so \"1\" was not used; ");
     assertThat(TABLE.parse(List.of("form=b=c")).problems())

@@ -17,7 +17,8 @@ class SheetByHandTest {
   private static final Source GUIDE = Source.memory("a guide");
 
   @Test
-  @DisplayName("Exact factors: 1 ft 0.3048 m, 1 lb 0.45359237 kg at 9.80665 m/s2, 1 yd3 0.764555 m3")
+  @DisplayName(
+      "Exact factors: 1 ft 0.3048 m, 1 lb 0.45359237 kg at 9.80665 m/s2, 1 yd3 0.764555 m3")
   void amounts_in_both_unit_systems() {
     assertThat(both(Amount.length(3.048))).containsExactly("3.048 m", "10 ft");
     assertThat(both(Amount.thickness(0.0254))).containsExactly("25.4 mm", "1 in");
@@ -315,12 +316,10 @@ class SheetByHandTest {
     assertThatIllegalArgumentException()
         .isThrownBy(
             () ->
-                new SheetInput(
-                    "a", "a", Optional.of(Amount.count(1)), "one", Origin.STATED, GUIDE))
+                new SheetInput("a", "a", Optional.of(Amount.count(1)), "one", Origin.STATED, GUIDE))
         .withMessage("a must be an amount or words");
     assertThatIllegalArgumentException()
-        .isThrownBy(
-            () -> new SheetInput("a", "a", Optional.empty(), "", Origin.STATED, GUIDE));
+        .isThrownBy(() -> new SheetInput("a", "a", Optional.empty(), "", Origin.STATED, GUIDE));
   }
 
   @Test

@@ -49,14 +49,14 @@ class ConcreteBoundariesTest {
 
   @Test
   @DisplayName(
-      "ACI 318-19 chapter 14 (from memory): 3,000 psi gives fr 273.9 psi, v 73.03 psi, bearing 0.51 f'c sqrt(A2/A1)")
+      "ACI 318-19 chapter 14 (from memory): 3,000 psi gives fr 273.9 psi, v 73.03 psi, bearing 0.51"
+          + " f'c sqrt(A2/A1)")
   void plain_concrete_by_hand() {
     PlainConcrete plain = PlainConcrete.normalWeight(3000 * PSI);
     // sqrt 3,000 = 54.772; x 5 = 273.86; x 4/3 = 73.03
     assertThat(plain.flexuralTension() / PSI).isCloseTo(273.86, within(0.01));
     assertThat(plain.shearStress() / PSI).isCloseTo(73.03, within(0.01));
-    PlainConcrete light =
-        new PlainConcrete(3000 * PSI, 0.75, PlainConcrete.Edition.INCH_POUND);
+    PlainConcrete light = new PlainConcrete(3000 * PSI, 0.75, PlainConcrete.Edition.INCH_POUND);
     assertThat(light.flexuralTension() / PSI).isCloseTo(205.40, within(0.01));
     assertThat(light.shearStress() / PSI).isCloseTo(54.77, within(0.01));
     assertThat(PlainConcrete.sectionModulus(0.6)).isCloseTo(0.06, within(1e-12));
@@ -80,7 +80,8 @@ class ConcreteBoundariesTest {
   }
 
   @Test
-  @DisplayName("ACI 318-19, 14.5.1.7 (from memory): 2 in are not counted against soil, never below 0")
+  @DisplayName(
+      "ACI 318-19, 14.5.1.7 (from memory): 2 in are not counted against soil, never below 0")
   void thickness_against_soil() {
     assertThat(PlainConcrete.effectiveThickness(10 * INCH) / INCH).isCloseTo(8, within(1e-9));
     assertThat(PlainConcrete.effectiveThickness(2 * INCH)).isZero();
@@ -100,7 +101,8 @@ class ConcreteBoundariesTest {
 
   @Test
   @DisplayName(
-      "Own case: 0.3 x 0.5 m, 800 mm2 of 400 MPa in 20 MPa: a 62.7 mm, c 73.8 mm, strain 0.0173, 135.0 kN m")
+      "Own case: 0.3 x 0.5 m, 800 mm2 of 400 MPa in 20 MPa: a 62.7 mm, c 73.8 mm, strain 0.0173,"
+          + " 135.0 kN m")
   void reinforced_section_by_hand() {
     ReinforcedSection section = new ReinforcedSection(0.3, 0.5, 0.0008, 20_000, 400_000);
     // a = 320 / (0.85 x 20,000 x 0.3 = 5,100) = 0.062745; 20 MPa is 2,901 psi, so beta1 = 0.85
@@ -133,7 +135,8 @@ class ConcreteBoundariesTest {
   }
 
   @Test
-  @DisplayName("ACI 318-19, 21.2.2 (from memory): a steel strain of 0.005 itself is tension controlled")
+  @DisplayName(
+      "ACI 318-19, 21.2.2 (from memory): a steel strain of 0.005 itself is tension controlled")
   void tension_controlled_at_its_limit() {
     // c = 0.003 / 0.008 d = 0.375 d; with d 0.4: c 0.15, a = 0.85 x 0.15 = 0.1275;
     // As = 0.85 x 20,000 x 0.3 x 0.1275 / 400,000 = 0.001625625
@@ -147,7 +150,9 @@ class ConcreteBoundariesTest {
   }
 
   @Test
-  @DisplayName("Own case, statics: 90 kN m and 60 kN under 20 kN/m: 6 m by moment and shear; 3 m past a support")
+  @DisplayName(
+      "Own case, statics: 90 kN m and 60 kN under 20 kN/m: 6 m by moment and shear; 3 m past a"
+          + " support")
   void span_by_hand() {
     SpanOverGap even = new SpanOverGap(90, 60, 20);
     assertThat(even.byMoment()).isCloseTo(6, within(1e-12)); // sqrt(720 / 20)

@@ -41,7 +41,8 @@ class MasonryBoundariesTest {
   }
 
   @Test
-  @DisplayName("Own case, statics: wall 2 m high, rise at most 1.2 m, so from 2.4 m of span the rise stays")
+  @DisplayName(
+      "Own case, statics: wall 2 m high, rise at most 1.2 m, so from 2.4 m of span the rise stays")
   void arch_on_both_sides_of_its_greatest_rise() {
     ArchOverGap arch = new ArchOverGap(50, 2, 0.5, 0.6, 0.1);
     assertThat(arch.rise(2.4)).isCloseTo(1.2, within(1e-12));
@@ -59,7 +60,9 @@ class MasonryBoundariesTest {
   }
 
   @Test
-  @DisplayName("Own case: triangle of 2 m: base 2.2, 1.1 and 1.905 m high; 20 kN/m3 x 0.5 m at 45 degrees weighs 10 kN")
+  @DisplayName(
+      "Own case: triangle of 2 m: base 2.2, 1.1 and 1.905 m high; 20 kN/m3 x 0.5 m at 45 degrees"
+          + " weighs 10 kN")
   void triangle_by_hand() {
     LoadTriangle triangle = new LoadTriangle(2);
     assertThat(triangle.baseMetres()).isCloseTo(2.2, within(1e-12));

@@ -25,14 +25,21 @@ class SoilBasicsBoundariesTest {
 
   @Test
   void numbers_beyond_are_refused_with_their_limit() {
-    refused(() -> Require.finite(1.001e9, "x", "m"), "x is 1.001E9 m, it must be finite and below 1e9");
-    refused(() -> Require.positive(0.9e-9, "x", "m"), "x is 9.0E-10 m, it must be above 0 (1e-9 to 1e9)");
-    refused(() -> Require.positive(1.1e9, "x", "m"), "x is 1.1E9 m, it must be above 0 (1e-9 to 1e9)");
+    refused(
+        () -> Require.finite(1.001e9, "x", "m"), "x is 1.001E9 m, it must be finite and below 1e9");
+    refused(
+        () -> Require.positive(0.9e-9, "x", "m"),
+        "x is 9.0E-10 m, it must be above 0 (1e-9 to 1e9)");
+    refused(
+        () -> Require.positive(1.1e9, "x", "m"), "x is 1.1E9 m, it must be above 0 (1e-9 to 1e9)");
     refused(() -> Require.notNegative(-1, "x", "m"), "x is -1.0 m, it must be 0 or above (to 1e9)");
-    refused(() -> Require.notNegative(1.1e9, "x", "m"), "x is 1.1E9 m, it must be 0 or above (to 1e9)");
+    refused(
+        () -> Require.notNegative(1.1e9, "x", "m"), "x is 1.1E9 m, it must be 0 or above (to 1e9)");
     refused(() -> Require.between(1.9, 2, 3, "x", "m"), "x is 1.9 m, it must be from 2.0 to 3.0");
     refused(() -> Require.between(3.1, 2, 3, "x", "m"), "x is 3.1 m, it must be from 2.0 to 3.0");
-    refused(() -> Require.frictionAngle(-0.1), "angle of shearing resistance is -0.1 degrees, it must be from 0.0 to 60.0");
+    refused(
+        () -> Require.frictionAngle(-0.1),
+        "angle of shearing resistance is -0.1 degrees, it must be from 0.0 to 60.0");
   }
 
   private static void refused(Runnable call, String message) {

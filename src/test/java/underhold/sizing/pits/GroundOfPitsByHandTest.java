@@ -15,13 +15,19 @@ import underhold.sizing.Source;
 import underhold.sizing.Verdict;
 import underhold.sizing.zone.SoilClass;
 
-/** Pits in rock, peat, deep ground and ground that nobody stated, worked apart from the code; own cases. */
-class GroundOfPitsByHandTest {  private static final double PSF = 0.04788025898;
+/**
+ * Pits in rock, peat, deep ground and ground that nobody stated, worked apart from the code; own
+ * cases.
+ */
+class GroundOfPitsByHandTest {
+  private static final double PSF = 0.04788025898;
   private static final double FOOT = 0.3048;
   private static final double GC = 150 * PSF / FOOT;
 
   @Test
-  @DisplayName("Own case: pits in sound rock, no excavation in front: listed bearing only, no pier as a wall")
+  @DisplayName(
+      "Own case: pits in sound rock, no excavation in front: listed bearing only, no pier as a"
+          + " wall")
   void rock() {
     Sheet sheet =
         size(
@@ -53,7 +59,8 @@ class GroundOfPitsByHandTest {  private static final double PSF = 0.04788025898;
     assertThat(sheet.input("retained-height").orElseThrow().amount().orElseThrow().si()).isZero();
     assertThat(sheet.check("span-checked").orElseThrow().note().in(UnitSystem.SI))
         .isEqualTo(
-            "Height and thickness of what spans are not known: expose the footing at each typical place.");
+            "Height and thickness of what spans are not known: expose the footing at each typical"
+                + " place.");
     assertThat(sheet.cautions()).noneMatch(caution -> caution.hazard().equals("unbraced piers"));
     assertThat(sheet.check("water").orElseThrow().note().in(UnitSystem.SI))
         .startsWith("A sump may do in clay or rock");
@@ -77,7 +84,8 @@ class GroundOfPitsByHandTest {  private static final double PSF = 0.04788025898;
   }
 
   @Test
-  @DisplayName("Own case: peat over soft clay: no presumptive value, faces that run, clay without strength")
+  @DisplayName(
+      "Own case: peat over soft clay: no presumptive value, faces that run, clay without strength")
   void peat_over_soft_clay() {
     PitsInputBuilder peat =
         rubble()
@@ -133,7 +141,9 @@ class GroundOfPitsByHandTest {  private static final double PSF = 0.04788025898;
   }
 
   @Test
-  @DisplayName("29 CFR 1926 Subpart P (secondary copies): below 20 ft no table row serves and an engineer designs")
+  @DisplayName(
+      "29 CFR 1926 Subpart P (secondary copies): below 20 ft no table row serves and an engineer"
+          + " designs")
   void deeper_than_the_tables() {
     Sheet deep =
         size(
@@ -149,14 +159,14 @@ class GroundOfPitsByHandTest {  private static final double PSF = 0.04788025898;
   }
 
   @Test
-  @DisplayName("Own cases: what a value that nobody stated would fail is referred, a stated one fails")
+  @DisplayName(
+      "Own cases: what a value that nobody stated would fail is referred, a stated one fails")
   void assumed_water_and_soil_never_rule_pits_out() {
     Source guess = Source.judgement();
     Sheet soil = size(rubble().faceSoil(Given.assumed(SoilClass.LOOSE_SAND, guess)));
     assertThat(soil.check("water").orElseThrow().verdict()).isEqualTo(Verdict.REFER);
     assertThat(soil.check("piping").orElseThrow().verdict()).isEqualTo(Verdict.FAILS);
-    Sheet water =
-        size(rubble().amount(PitsFact.WATER_ABOVE_PIT_BASE, Given.assumed(0.4, guess)));
+    Sheet water = size(rubble().amount(PitsFact.WATER_ABOVE_PIT_BASE, Given.assumed(0.4, guess)));
     assertThat(water.check("water").orElseThrow().verdict()).isEqualTo(Verdict.REFER);
     assertThat(water.check("piping").orElseThrow().verdict()).isEqualTo(Verdict.REFER);
     // faces of clay, sand below them
@@ -204,8 +214,7 @@ class GroundOfPitsByHandTest {  private static final double PSF = 0.04788025898;
     assertThat(type(200)).isEqualTo("type B");
     Sheet unstated =
         PitsSizing.size(
-            bare().faceSoil(Given.stated(SoilClass.STIFF_CLAY)).build(),
-            PitsSettings.defaults());
+            bare().faceSoil(Given.stated(SoilClass.STIFF_CLAY)).build(), PitsSettings.defaults());
     assertThat(unstated.input("osha-type").orElseThrow().words()).isEqualTo("type B");
     assertThat(unstated.input("osha-type").orElseThrow().source().basis())
         .isEqualTo(Basis.JUDGEMENT);

@@ -47,8 +47,7 @@ final class HandSheet {
 
   /** The sheet has these steps among others. */
   void hasStepsOf(Sheet sheet) {
-    steps.forEach(
-        (id, value) -> close(id, sheet.step(id).orElseThrow().result().si(), value));
+    steps.forEach((id, value) -> close(id, sheet.step(id).orElseThrow().result().si(), value));
   }
 
   /** All checks of the sheet are these, in this order. */

@@ -9,7 +9,6 @@ import underhold.sizing.zone.SoilClass;
 final class HandSites {
   private HandSites() {}
 
-
   static Sheet size(PitsInputBuilder input) {
     return PitsSizing.size(input.build(), PitsSettings.defaults());
   }

@@ -123,12 +123,9 @@ class PitsInputByHandTest {
   void one_question_for_each_thing_a_bar_before_a_gap() {
     MissingInput bar = new MissingInput("wall-length", "How long?", "it is barred");
     Sheet sheet =
-        PitsSizing.size(
-            PitsInput.builder().build(), PitsSettings.defaults(), List.of(bar));
+        PitsSizing.size(PitsInput.builder().build(), PitsSettings.defaults(), List.of(bar));
     assertThat(sheet.missing().get(0)).isEqualTo(bar);
-    assertThat(sheet.missing().stream().map(MissingInput::name))
-        .doesNotHaveDuplicates()
-        .hasSize(8);
+    assertThat(sheet.missing().stream().map(MissingInput::name)).doesNotHaveDuplicates().hasSize(8);
     Sheet barred = PitsSizing.size(full(), PitsSettings.defaults(), List.of(bar));
     assertThat(barred.missing()).containsExactly(bar);
     assertThat(barred.steps()).isEmpty();
@@ -237,8 +234,7 @@ class PitsInputByHandTest {
           sheet.input(one.name(), one.label(), one.words(), one.origin(), one.source());
         }
       }
-      double water =
-          in.amount(PitsFact.WATER_ABOVE_PIT_BASE).map(Given::value).orElse(-2.0);
+      double water = in.amount(PitsFact.WATER_ABOVE_PIT_BASE).map(Given::value).orElse(-2.0);
       sheet.check("water", "w", Amount.length(1), Amount.length(-water + 1), GUESS, "");
       sheet.check("still", "s", Amount.length(1), Amount.length(2), GUESS, "");
       return sheet.build();
@@ -256,8 +252,7 @@ class PitsInputByHandTest {
 
   private static List<String> tried(SheetInput... assumed) {
     List<String> tried = new ArrayList<>();
-    PitsAssumptions.referred(
-        PitsInput.builder().build(), watched(tried, List.of(assumed)));
+    PitsAssumptions.referred(PitsInput.builder().build(), watched(tried, List.of(assumed)));
     return tried.subList(1, tried.size());
   }
 
@@ -275,7 +270,8 @@ class PitsInputByHandTest {
 
   @Test
   void assumed_numbers_are_halved_and_doubled_levels_moved_by_a_metre() {
-    assertThat(numbers(PitsFact.FACE_FRICTION_ANGLE, 20, Origin.ASSUMED)).containsExactly(10.0, 40.0);
+    assertThat(numbers(PitsFact.FACE_FRICTION_ANGLE, 20, Origin.ASSUMED))
+        .containsExactly(10.0, 40.0);
     // 60 degrees is beyond the range
     assertThat(numbers(PitsFact.FACE_FRICTION_ANGLE, 30, Origin.ASSUMED)).containsExactly(15.0);
     assertThat(numbers(PitsFact.WATER_ABOVE_PIT_BASE, -2, Origin.ASSUMED))

@@ -17,7 +17,9 @@ class SpannedPitsByHandTest {
   private static final double PSI = 6.894757293168361;
 
   @Test
-  @DisplayName("Own case, by hand: reinforced strip of 36 x 12 in, bars too far from a free end to help there")
+  @DisplayName(
+      "Own case, by hand: reinforced strip of 36 x 12 in, bars too far from a free end to help"
+          + " there")
   void reinforced_strip() {
     Sheet sheet =
         size(
@@ -34,8 +36,7 @@ class SpannedPitsByHandTest {
     double block = 240 / (0.85 * 2500 * PSI * 0.8); // 20.5 mm
     double moment = 0.9 * 240 * (0.508 - block / 2);
     // d = 20 in: size factor sqrt(2 / 3); rho 0.0008 / (0.8 x 0.508)
-    double v =
-        8 * Math.sqrt(2.0 / 3) * Math.cbrt(0.0008 / (0.8 * 0.508)) * Math.sqrt(2500) * PSI;
+    double v = 8 * Math.sqrt(2.0 / 3) * Math.cbrt(0.0008 / (0.8 * 0.508)) * Math.sqrt(2500) * PSI;
     double shear = 0.75 * v * 0.8 * 0.508;
     double byMoment = Math.sqrt(8 * moment / 64); // wu = 1.6 x 40
     double byShear = 2 * shear / 64;
@@ -54,13 +55,13 @@ class SpannedPitsByHandTest {
     assertThat(sheet.step("span-free-end")).isEmpty();
     assertThat(sheet.check("free-end")).isEmpty();
     assertThat(sheet.check("dry-pack-masonry")).isEmpty();
-    new HandSheet()
-        .passes("span-checked", 1.4, Math.min(byMoment, byShear))
-        .hasChecksOf(sheet);
+    new HandSheet().passes("span-checked", 1.4, Math.min(byMoment, byShear)).hasChecksOf(sheet);
   }
 
   @Test
-  @DisplayName("Own case, by hand: plain strip 0.8 x 0.6 m under 40 kN/m, free at both ends: narrow end pits")
+  @DisplayName(
+      "Own case, by hand: plain strip 0.8 x 0.6 m under 40 kN/m, free at both ends: narrow end"
+          + " pits")
   void plain_strip_with_free_ends() {
     Sheet sheet =
         size(
@@ -125,7 +126,9 @@ class SpannedPitsByHandTest {
   }
 
   @Test
-  @DisplayName("Own case: wall too weak for the narrowest pit: by stated numbers it fails, by practice it refers")
+  @DisplayName(
+      "Own case: wall too weak for the narrowest pit: by stated numbers it fails, by practice it"
+          + " refers")
   void narrowest_pit_that_the_wall_cannot_span() {
     Sheet stated = size(rubble().amount(PitsFact.CLEAR_SPAN, 0.9));
     new HandSheet()
@@ -170,8 +173,7 @@ class SpannedPitsByHandTest {
     assertThat(limit(WallMaterial.SOLID_MASONRY, WallCondition.POOR, settings)).isEqualTo(0.7);
     assertThat(limit(WallMaterial.RUBBLE, WallCondition.SOUND, settings)).isEqualTo(0.6);
     Sheet short0 =
-        PitsSizing.size(
-            bare().amount(PitsFact.WALL_LENGTH, 0.5).build(), PitsSettings.defaults());
+        PitsSizing.size(bare().amount(PitsFact.WALL_LENGTH, 0.5).build(), PitsSettings.defaults());
     new HandSheet().refers("open-share-one-pit", 0.5, 0.5 / 6).hasChecksOf(short0);
     assertThat(short0.quantities().get(6).amount().si()).isEqualTo(1);
   }
@@ -183,10 +185,7 @@ class SpannedPitsByHandTest {
   private static double limit(
       WallMaterial material, WallCondition condition, PitsSettings settings) {
     return PitsSizing.size(
-            bare()
-                .material(Given.stated(material))
-                .condition(Given.stated(condition))
-                .build(),
+            bare().material(Given.stated(material)).condition(Given.stated(condition)).build(),
             settings)
         .step("pit-width-limit")
         .orElseThrow()

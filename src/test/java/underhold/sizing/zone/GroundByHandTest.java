@@ -43,13 +43,13 @@ class GroundByHandTest {
   }
 
   private static SiteFacts facts(Site site) {
-    return new SiteFacts(
-        ZoneViews.known(site, site.zones().get(0), FactDictionary.standard()));
+    return new SiteFacts(ZoneViews.known(site, site.zones().get(0), FactDictionary.standard()));
   }
 
   @ParameterizedTest(name = "{0}")
   @DisplayName(
-      "Caltrans Tables 3-1, 3-2 and 4-2, lower ends (secondary digest), for sand and gravel; the rest by judgement")
+      "Caltrans Tables 3-1, 3-2 and 4-2, lower ends (secondary digest), for sand and gravel; the"
+          + " rest by judgement")
   @CsvSource({
     "ROCK, 40, 0, 29, sedimentary-rock, A, COMPETENT, false, false",
     "HARD, 37, 0, 22, sand, A, COMPETENT, false, false",
@@ -105,7 +105,9 @@ class GroundByHandTest {
   }
 
   @Test
-  @DisplayName("Own case: strengths of layers stated, of the softest clay, or careful; an angle over 50 degrees is cut")
+  @DisplayName(
+      "Own case: strengths of layers stated, of the softest clay, or careful; an angle over 50"
+          + " degrees is cut")
   void layers_as_soils() {
     List<LayerSoil> own = LayerSoil.of(layers(), Optional.of(Given.stated(30.0)));
     assertThat(own).hasSize(4);
@@ -116,8 +118,7 @@ class GroundByHandTest {
     assertThat(own.get(2).undrainedStrength().value()).isEqualTo(40);
     assertThat(own.get(1).unitWeight().orElseThrow().value()).isEqualTo(20);
     assertThat(own.get(2).unitWeight()).isEmpty();
-    assertThat(own.get(2).undrainedStrength().source().citation())
-        .isEqualTo("stiff-clay from 4 m");
+    assertThat(own.get(2).undrainedStrength().source().citation()).isEqualTo("stiff-clay from 4 m");
     List<LayerSoil> silent = LayerSoil.of(layers(), Optional.empty());
     assertThat(silent.get(1).undrainedStrength().value()).isEqualTo(50);
     assertThat(silent.get(1).undrainedStrength().origin()).isEqualTo(Origin.ASSUMED);
@@ -129,15 +130,16 @@ class GroundByHandTest {
   }
 
   @Test
-  @DisplayName("Own case: under 100 kPa clay of 40 kPa presses 20, sand of 50 degrees 13; rock comes last even beside none")
+  @DisplayName(
+      "Own case: under 100 kPa clay of 40 kPa presses 20, sand of 50 degrees 13; rock comes last"
+          + " even beside none")
   void layer_that_presses_most_and_bears_least() {
     List<LayerSoil> own = LayerSoil.of(layers(), Optional.empty());
     // sand: tan^2(45 - 25) = 0.1325; clay of 50 kPa: 100 - 100 = 0; clay of 40: 100 - 80 = 20
     assertThat(LayerSoil.pressingMost(own, 100)).contains(own.get(2));
     // 90 kPa: 11.9 against 10
     assertThat(LayerSoil.pressingMost(own, 90)).contains(own.get(0));
-    assertThat(LayerSoil.pressingMost(List.of(own.get(3), own.get(1)), 50))
-        .contains(own.get(1));
+    assertThat(LayerSoil.pressingMost(List.of(own.get(3), own.get(1)), 50)).contains(own.get(1));
     assertThat(LayerSoil.pressingMost(List.of(), 50)).isEmpty();
     // clay of 40 kPa bears 5.14 x 40 = 206; sand of 50 degrees 0.5 x 8 x B x 763 = 3,051 B
     assertThat(LayerSoil.bearingLeast(own, 1)).contains(own.get(2));

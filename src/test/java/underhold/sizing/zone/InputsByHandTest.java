@@ -63,8 +63,7 @@ class InputsByHandTest {
   }
 
   private static SiteFacts facts(Site site) {
-    return new SiteFacts(
-        ZoneViews.known(site, site.zones().get(0), FactDictionary.standard()));
+    return new SiteFacts(ZoneViews.known(site, site.zones().get(0), FactDictionary.standard()));
   }
 
   @Test
@@ -111,8 +110,7 @@ class InputsByHandTest {
         .isEqualTo(Basis.SITE_FACT);
     assertThat(facts.number("clearSpan")).isEmpty();
     assertThat(facts.numberOrAssumed("clearSpan").orElseThrow().value()).isEqualTo(0.6);
-    assertThat(facts.numberOrAssumed("clearSpan").orElseThrow().origin())
-        .isEqualTo(Origin.ASSUMED);
+    assertThat(facts.numberOrAssumed("clearSpan").orElseThrow().origin()).isEqualTo(Origin.ASSUMED);
     assertThat(facts.numberOrAssumed("clearSpan").orElseThrow().source().basis())
         .isEqualTo(Basis.JUDGEMENT);
     assertThat(facts.numberOrAssumed("footingWidth").orElseThrow().origin())
@@ -120,13 +118,11 @@ class InputsByHandTest {
     assertThat(facts.word("bracingRoom").orElseThrow().value()).isEqualTo("yes");
     assertThat(facts.word("stabilitySeen")).isEmpty();
     assertThat(facts.wordOrAssumed("stabilitySeen").orElseThrow().value()).isEqualTo("no");
-    assertThat(facts.wordOrAssumed("bracingRoom").orElseThrow().origin())
-        .isEqualTo(Origin.STATED);
+    assertThat(facts.wordOrAssumed("bracingRoom").orElseThrow().origin()).isEqualTo(Origin.STATED);
     assertThat(facts.word("footingWidth")).isEmpty();
     assertThat(facts.number("bracingRoom")).isEmpty();
     assertThat(facts.question("footingWidth")).isEqualTo("How wide is the footing?");
-    SiteFacts deep =
-        facts("\"foundingDepth\": \"1 m\", \"excavationDepth\": \"3 m\"");
+    SiteFacts deep = facts("\"foundingDepth\": \"1 m\", \"excavationDepth\": \"3 m\"");
     Given<Double> below = deep.number("excavationBelowFooting").orElseThrow();
     assertThat(below.value()).isCloseTo(2, within(1e-12));
     assertThat(below.origin()).isEqualTo(Origin.DERIVED);
@@ -166,11 +162,13 @@ class InputsByHandTest {
             new MissingInput(
                 "span",
                 "What is the clear span?",
-                "the clear span is 6 m (19.69 ft), and this sheet holds from 0.5 m (1.64 ft) to 5 m (16.4 ft)"),
+                "the clear span is 6 m (19.69 ft), and this sheet holds from 0.5 m (1.64 ft) to 5 m"
+                    + " (16.4 ft)"),
             new MissingInput(
                 "level",
                 "What is the water level?",
-                "the water level is 0 m (0 ft), and this sheet holds from -3 m (-9.843 ft) to 3 m (9.843 ft)"),
+                "the water level is 0 m (0 ft), and this sheet holds from -3 m (-9.843 ft) to 3 m"
+                    + " (9.843 ft)"),
             new MissingInput("state", "What state is it in?", "it matters"),
             new MissingInput("bracingRoom", facts.question("bracingRoom"), "it braces"),
             new MissingInput("wallLength", facts.question("wallLength"), "too short"),
@@ -238,7 +236,9 @@ class InputsByHandTest {
   }
 
   @Test
-  @DisplayName("Own case: an assumed span of 2 m is tried at 1 and 4 m, a level at one metre off, a word at each other")
+  @DisplayName(
+      "Own case: an assumed span of 2 m is tried at 1 and 4 m, a level at one metre off, a word at"
+          + " each other")
   void assumed_inputs_are_tried_at_their_other_values() {
     Inputs inputs =
         Inputs.from(facts(""))

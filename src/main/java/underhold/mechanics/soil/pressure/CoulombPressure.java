@@ -84,9 +84,7 @@ public final class CoulombPressure {
       return Outcome.outOfRange("the ground falls away more steeply than it can stand");
     }
     double bracket =
-        1
-            - Math.sqrt(
-                Math.sin(f + d) * Math.sin(f + b) / (Math.cos(d - t) * Math.cos(t - b)));
+        1 - Math.sqrt(Math.sin(f + d) * Math.sin(f + b) / (Math.cos(d - t) * Math.cos(t - b)));
     if (bracket < LEAST_BRACKET) {
       return Outcome.outOfRange("wall friction and ground slope leave no plane passive wedge");
     }

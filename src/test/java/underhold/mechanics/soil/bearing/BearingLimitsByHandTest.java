@@ -29,7 +29,9 @@ class BearingLimitsByHandTest {
   }
 
   @Test
-  @DisplayName("Own case, depth factors by hand: 30 degrees, D/B 0.5 and 2 (atan 2 = 1.107), for Hansen and both of Vesic")
+  @DisplayName(
+      "Own case, depth factors by hand: 30 degrees, D/B 0.5 and 2 (atan 2 = 1.107), for Hansen and"
+          + " both of Vesic")
   void depth_factors() {
     double tail = 2 * TAN * 0.25; // 2 tan f (1 - sin f)^2
     CorrectionFactors half = depth(Footing.strip(2, 1), CohesionDepthFactor.LINEAR, GROUND);
@@ -97,7 +99,9 @@ class BearingLimitsByHandTest {
   }
 
   @Test
-  @DisplayName("Own cases: angles of 1 and 50 degrees are the ends of the range; a load needs its vertical part")
+  @DisplayName(
+      "Own cases: angles of 1 and 50 degrees are the ends of the range; a load needs its vertical"
+          + " part")
   void range_of_the_equation() {
     Footing strip = Footing.strip(2, 1);
     assertThat(hansen(strip, new BearingGround(1, 5, 20, 18)).value()).isPresent();
@@ -107,9 +111,9 @@ class BearingLimitsByHandTest {
     assertThat(hansen(strip, new BearingGround(50, 5, 20, 18)).value()).isPresent();
     assertThat(reason(hansen(strip, new BearingGround(50.1, 5, 20, 18))))
         .isEqualTo(
-            "an angle of shearing resistance of 50.1 degrees is above the 50.0 degrees to which the factors are used");
-    assertThat(
-            reason(HansenBearing.ultimate(loaded(strip, GROUND, FootingLoad.inclined(0, 1)))))
+            "an angle of shearing resistance of 50.1 degrees is above the 50.0 degrees to which the"
+                + " factors are used");
+    assertThat(reason(HansenBearing.ultimate(loaded(strip, GROUND, FootingLoad.inclined(0, 1)))))
         .isEqualTo("a horizontal load needs the vertical load that goes with it");
     assertThat(hansen(strip, GROUND).value()).isPresent(); // neither has a size
   }
@@ -119,11 +123,12 @@ class BearingLimitsByHandTest {
   }
 
   @Test
-  @DisplayName("Own cases: the resultant on a base of 2 x 3 m, at its edges and beyond, on strips and circles")
+  @DisplayName(
+      "Own cases: the resultant on a base of 2 x 3 m, at its edges and beyond, on strips and"
+          + " circles")
   void effective_base() {
     Footing footing = Footing.rectangle(2, 3, 1);
-    EffectiveBase base =
-        EffectiveBase.of(footing, new FootingLoad(10, 0, -0.25, 0.5)).orThrow();
+    EffectiveBase base = EffectiveBase.of(footing, new FootingLoad(10, 0, -0.25, 0.5)).orThrow();
     assertThat(base.parallelMetres()).isCloseTo(1.5, within(1e-12));
     assertThat(base.acrossMetres()).isCloseTo(2, within(1e-12));
     assertThat(base.widthToLength()).isCloseTo(0.75, within(1e-12));
@@ -137,8 +142,7 @@ class BearingLimitsByHandTest {
     Footing small = Footing.rectangle(0.5, 1, 1);
     assertThat(reason(EffectiveBase.of(small, new FootingLoad(10, 0, 0.25 - 2e-7, 0))))
         .contains("overturns");
-    assertThat(EffectiveBase.of(small, new FootingLoad(10, 0, 0.25 - 3e-7, 0)).value())
-        .isPresent();
+    assertThat(EffectiveBase.of(small, new FootingLoad(10, 0, 0.25 - 3e-7, 0)).value()).isPresent();
     Footing big = Footing.rectangle(2, 4, 1);
     assertThat(reason(EffectiveBase.of(big, new FootingLoad(10, 0, 0, 2 - 1.9e-6))))
         .contains("overturns");
@@ -164,7 +168,9 @@ class BearingLimitsByHandTest {
   }
 
   @Test
-  @DisplayName("UFC 3-220-20, 5-4 to 5-9 (secondary digest), own cases: middle third and edge at their limits")
+  @DisplayName(
+      "UFC 3-220-20, 5-4 to 5-9 (secondary digest), own cases: middle third and edge at their"
+          + " limits")
   void contact_pressure_at_its_limits() {
     // 120 kN on 3 m: mean 40; e = 0.5 is B/6: 80 and 0 over the whole base
     ContactPressure third = ContactPressure.of(120, 3, 0.5).orThrow();
@@ -207,7 +213,9 @@ class BearingLimitsByHandTest {
   }
 
   @Test
-  @DisplayName("Own cases: Terzaghi's shapes: strip 1 and 1, square 1.3 and 0.8, circle 1.3 and 0.6; nearly square is not")
+  @DisplayName(
+      "Own cases: Terzaghi's shapes: strip 1 and 1, square 1.3 and 0.8, circle 1.3 and 0.6; nearly"
+          + " square is not")
   void terzaghi_shapes() {
     BearingFactors factors = new BearingFactors(10, 5, 4);
     BearingGround ground = new BearingGround(20, 10, 20, 18);
@@ -228,11 +236,11 @@ class BearingLimitsByHandTest {
                     factors)
                 .value())
         .isPresent();
-    assertThat(TerzaghiBearing.ultimate(
-                loaded(Footing.strip(2, 1), ground, FootingLoad.centred()), 4)
-            .orThrow()
-            .factors()
-            .weight())
+    assertThat(
+            TerzaghiBearing.ultimate(loaded(Footing.strip(2, 1), ground, FootingLoad.centred()), 4)
+                .orThrow()
+                .factors()
+                .weight())
         .isEqualTo(4);
     assertThat(TerzaghiWeightFactor.at(40, TerzaghiWeightFactor.Author.BOWLES).orThrow())
         .isEqualTo(100.4);

@@ -26,7 +26,8 @@ class InclinedBearingByHandTest {
   }
 
   @Test
-  @DisplayName("Own case, Hansen's formulas by hand: 2 x 4 m, V 400, H 100 kN, c' 10 kPa, 30 degrees")
+  @DisplayName(
+      "Own case, Hansen's formulas by hand: 2 x 4 m, V 400, H 100 kN, c' 10 kPa, 30 degrees")
   void hansen_inclined() {
     BearingCapacity capacity =
         HansenBearing.ultimate(
@@ -44,8 +45,7 @@ class InclinedBearingByHandTest {
     assertThat(capacity.shape().weight()).isCloseTo(0.8, within(1e-12));
     double ng = 1.5 * (NQ - 1) * TAN;
     assertThat(capacity.weightTermKilopascals())
-        .isCloseTo(
-            0.5 * 18 * 2 * ng * 0.8 * Math.pow(1 - 0.7 * share, 5), withPercentage(1e-9));
+        .isCloseTo(0.5 * 18 * 2 * ng * 0.8 * Math.pow(1 - 0.7 * share, 5), withPercentage(1e-9));
     assertThat(capacity.cohesionTermKilopascals())
         .isCloseTo(
             10 * NC * (1 + 0.5 * NQ / NC) * (iq - (1 - iq) / (NQ - 1)), withPercentage(1e-9));
@@ -56,7 +56,9 @@ class InclinedBearingByHandTest {
   }
 
   @Test
-  @DisplayName("Own case, Hansen: clay 40 kPa, square 2 m: sc 1.2, ic 0.5 (1 + sqrt(1 - 80/160)); it slides just above")
+  @DisplayName(
+      "Own case, Hansen: clay 40 kPa, square 2 m: sc 1.2, ic 0.5 (1 + sqrt(1 - 80/160)); it slides"
+          + " just above")
   void hansen_undrained() {
     BearingGround clay = BearingGround.undrained(40, 20);
     BearingCapacity capacity =
@@ -95,7 +97,8 @@ class InclinedBearingByHandTest {
     assertThat(
             reason(
                 HansenBearing.ultimate(
-                    loaded(strip, new BearingGround(30, 1, 20, 18), FootingLoad.inclined(100, 103)))))
+                    loaded(
+                        strip, new BearingGround(30, 1, 20, 18), FootingLoad.inclined(100, 103)))))
         .contains("the factor on the cohesion term falls below 0");
     assertThat(
             HansenBearing.ultimate(loaded(strip, sand, FootingLoad.inclined(100, 99)))
@@ -110,7 +113,8 @@ class InclinedBearingByHandTest {
   }
 
   @Test
-  @DisplayName("Own case, power form by hand: 2 x 4 m, V 400, H 100 kN: m = 2.5 / 1.5, b = 1 - 100 / 538.6")
+  @DisplayName(
+      "Own case, power form by hand: 2 x 4 m, V 400, H 100 kN: m = 2.5 / 1.5, b = 1 - 100 / 538.6")
   void vesic_inclined() {
     BearingCapacity capacity =
         VesicBearing.ultimate(
@@ -138,7 +142,8 @@ class InclinedBearingByHandTest {
   }
 
   @Test
-  @DisplayName("Own case, Vesic on clay of 40 kPa: square 2 m, H 80 kN: ic = 1 - 1.5 x 80 / (160 x 5.14)")
+  @DisplayName(
+      "Own case, Vesic on clay of 40 kPa: square 2 m, H 80 kN: ic = 1 - 1.5 x 80 / (160 x 5.14)")
   void vesic_undrained_inclined() {
     BearingGround clay = BearingGround.undrained(40, 20);
     Footing square = Footing.square(2, 1);
@@ -182,7 +187,9 @@ class InclinedBearingByHandTest {
   }
 
   @Test
-  @DisplayName("EN 1997-1:2004, Annex D.3 and D.4 (secondary digest), own cases: base tilted 10 degrees on clay and in sand")
+  @DisplayName(
+      "EN 1997-1:2004, Annex D.3 and D.4 (secondary digest), own cases: base tilted 10 degrees on"
+          + " clay and in sand")
   void eurocode_tilted_base() {
     BearingGround clay = BearingGround.undrained(40, 20);
     BearingCapacity undrained =
@@ -204,8 +211,7 @@ class InclinedBearingByHandTest {
         .isCloseTo(bq - (1 - bq) / (NC * TAN), within(1e-12));
     // sq = 1 + 0.5 sin 30 = 1.25; sc = (1.25 Nq - 1) / (Nq - 1); sg = 0.85
     assertThat(drained.shape().surcharge()).isCloseTo(1.25, within(1e-12));
-    assertThat(drained.shape().cohesion())
-        .isCloseTo((1.25 * NQ - 1) / (NQ - 1), within(1e-12));
+    assertThat(drained.shape().cohesion()).isCloseTo((1.25 * NQ - 1) / (NQ - 1), within(1e-12));
     assertThat(drained.shape().weight()).isCloseTo(0.85, within(1e-12));
     assertThat(drained.remarks()).isEmpty();
     assertThat(
@@ -215,8 +221,7 @@ class InclinedBearingByHandTest {
                 .remarks())
         .containsExactly("EN 1997-1 Annex D has no depth factors: none were credited");
     assertThat(
-            EurocodeBearing.ultimate(
-                    loaded(Footing.strip(2, 1), GROUND, FootingLoad.centred()), 30)
+            EurocodeBearing.ultimate(loaded(Footing.strip(2, 1), GROUND, FootingLoad.centred()), 30)
                 .value())
         .isPresent();
     assertThatIllegalArgumentException()
@@ -232,8 +237,7 @@ class InclinedBearingByHandTest {
     double weakNq =
         Math.exp(Math.PI * small) * Math.pow(Math.tan(Math.PI / 4 + Math.toRadians(2.5)), 2);
     assertThat(
-            EurocodeBearing.ultimate(
-                    loaded(Footing.strip(2, 1), weak, FootingLoad.centred()), 30)
+            EurocodeBearing.ultimate(loaded(Footing.strip(2, 1), weak, FootingLoad.centred()), 30)
                 .orThrow()
                 .inclination()
                 .cohesion())

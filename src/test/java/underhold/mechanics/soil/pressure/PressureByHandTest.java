@@ -9,7 +9,9 @@ import org.junit.jupiter.api.Test;
 /** Earth and surcharge pressures by hand, and every limit at its edge; own cases. */
 class PressureByHandTest {
   @Test
-  @DisplayName("Own case, Rankine by hand: 30 degrees, Kp 3: passive 3 x 50 + 2 x 10 x sqrt 3, active 50/3 - 20/sqrt 3")
+  @DisplayName(
+      "Own case, Rankine by hand: 30 degrees, Kp 3: passive 3 x 50 + 2 x 10 x sqrt 3, active 50/3 -"
+          + " 20/sqrt 3")
   void rankine_pressures() {
     assertThat(RankinePressure.activeCoefficient(30)).isCloseTo(1.0 / 3, within(1e-12));
     assertThat(RankinePressure.passiveCoefficient(30)).isCloseTo(3, within(1e-9));
@@ -20,7 +22,9 @@ class PressureByHandTest {
   }
 
   @Test
-  @DisplayName("Own case, Rankine by hand: 3 m of 20 kN/m3 at 30 degrees under 15 kPa: 5 to 25 kPa, 45 kN/m at 1.167 m")
+  @DisplayName(
+      "Own case, Rankine by hand: 3 m of 20 kN/m3 at 30 degrees under 15 kPa: 5 to 25 kPa, 45 kN/m"
+          + " at 1.167 m")
   void rankine_thrust() {
     RankinePressure.Active pressed =
         RankinePressure.active(new RankinePressure.Backfill(3, 20, 30, 0, 15));
@@ -46,7 +50,8 @@ class PressureByHandTest {
   }
 
   @Test
-  @DisplayName("Own case, Coulomb's formulas by hand: f 30, d 15, b 10, t 5 degrees, active and passive")
+  @DisplayName(
+      "Own case, Coulomb's formulas by hand: f 30, d 15, b 10, t 5 degrees, active and passive")
   void coulomb_with_every_angle() {
     CoulombPressure.Wall wall = new CoulombPressure.Wall(30, 15, 10, 5);
     double rise = Math.sqrt(sin(45) * sin(20) / (cos(20) * cos(5)));
@@ -89,7 +94,9 @@ class PressureByHandTest {
   }
 
   @Test
-  @DisplayName("Caltrans 5-1-3 (secondary digest), own cases: line load at m = 0.4 takes the near form, above it the far one")
+  @DisplayName(
+      "Caltrans 5-1-3 (secondary digest), own cases: line load at m = 0.4 takes the near form,"
+          + " above it the far one")
   void line_load_on_both_sides_of_its_limit() {
     // H 5, x 2: m = 0.4; n = 0.4: (100/5) 0.2 x 0.4 / (0.32)^2 = 15.625
     assertThat(new LineSurcharge(100, 2).atDepthKilopascals(2, 5)).isCloseTo(15.625, within(1e-9));
@@ -108,7 +115,8 @@ class PressureByHandTest {
   @DisplayName("Caltrans 5-1-5 (secondary digest), own cases: point load at m = 0.4 and above")
   void point_load_on_both_sides_of_its_limit() {
     // H 5, x 2, n 0.4: 0.28 (100/25) 0.16 / 0.32^3 = 5.46875
-    assertThat(new PointSurcharge(100, 2).atDepthKilopascals(2, 5)).isCloseTo(5.46875, within(1e-9));
+    assertThat(new PointSurcharge(100, 2).atDepthKilopascals(2, 5))
+        .isCloseTo(5.46875, within(1e-9));
     assertThat(new PointSurcharge(100, 2.5).atDepthKilopascals(2, 5))
         .isCloseTo(1.77 * 4 * 0.25 * 0.16 / Math.pow(0.41, 3), within(1e-9));
     assertThat(new PointSurcharge(0, 2).peakThrust(4)).isEqualTo(new Resultant(0, 2));

@@ -10,7 +10,8 @@ import org.junit.jupiter.api.Test;
 /** Settlement by hand, and every limit at its edge; own cases. */
 class SettlementByHandTest {
   @Test
-  @DisplayName("Own case: 2 m, e0 0.8, Cr 0.05, Cc 0.4, 100 kPa to 400 past 200: 2/1.8 (0.05 + 0.4) log 2")
+  @DisplayName(
+      "Own case: 2 m, e0 0.8, Cr 0.05, Cc 0.4, 100 kPa to 400 past 200: 2/1.8 (0.05 + 0.4) log 2")
   void consolidation_past_the_preconsolidation() {
     assertThat(metres(100, 300, 200)).isCloseTo(2 / 1.8 * 0.45 * Math.log10(2), within(1e-12));
     // just up to it only the recompression counts
@@ -30,7 +31,9 @@ class SettlementByHandTest {
   }
 
   @Test
-  @DisplayName("Textbook approximation (from memory), own cases: Tv at 60 % is 0.2827, held to where the second branch passes it")
+  @DisplayName(
+      "Textbook approximation (from memory), own cases: Tv at 60 % is 0.2827, held to where the"
+          + " second branch passes it")
   void degree_about_sixty_per_cent() {
     double branch = Math.PI / 4 * 0.36;
     assertThat(ConsolidationTime.degree(branch)).isCloseTo(0.6, within(1e-12));
@@ -47,7 +50,9 @@ class SettlementByHandTest {
   }
 
   @Test
-  @DisplayName("Own case, Schmertmann 1978: the influence diagram of L/B 5.5, half-way between square and strip")
+  @DisplayName(
+      "Own case, Schmertmann 1978: the influence diagram of L/B 5.5, half-way between square and"
+          + " strip")
   void schmertmann_influence() {
     Schmertmann1978.Influence half =
         Schmertmann1978.influence(
@@ -68,7 +73,9 @@ class SettlementByHandTest {
   }
 
   @Test
-  @DisplayName("Own case, Schmertmann 1978: square 2 m on two layers, at 0.1 year and at the end of the influence")
+  @DisplayName(
+      "Own case, Schmertmann 1978: square 2 m on two layers, at 0.1 year and at the end of the"
+          + " influence")
   void schmertmann_two_layers() {
     // peak 0.7 at 1 m, end 4 m. Upper 2 m of 5,000 kPa: 0.4 + (0.7 + 0.4667)/2 = 0.98333 m;
     // lower 2 m of 20,000: 0.46667 m. C1 = 0.9, C2 = 1.
@@ -89,12 +96,13 @@ class SettlementByHandTest {
             20,
             25,
             years,
-            List.of(
-                new Schmertmann1978.Layer(2, 5000), new Schmertmann1978.Layer(lower, 20_000))));
+            List.of(new Schmertmann1978.Layer(2, 5000), new Schmertmann1978.Layer(lower, 20_000))));
   }
 
   @Test
-  @DisplayName("Own case, Steinbrenner: Is = F1 + (1 - 2v)/(1 - v) F2; S = q B' (1 - v2)/E Is If, four corners at the centre")
+  @DisplayName(
+      "Own case, Steinbrenner: Is = F1 + (1 - 2v)/(1 - v) F2; S = q B' (1 - v2)/E Is If, four"
+          + " corners at the centre")
   void steinbrenner_by_hand() {
     SteinbrennerSettlement.Influence influence = new SteinbrennerSettlement.Influence(0.5, 0.2);
     assertThat(influence.combined(0)).isCloseTo(0.7, within(1e-12));

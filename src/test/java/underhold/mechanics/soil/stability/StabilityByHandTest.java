@@ -19,7 +19,9 @@ class StabilityByHandTest {
   private static final OptionalDouble NO_LAYER = OptionalDouble.empty();
 
   @Test
-  @DisplayName("Own case: 5 m deep, 20 x 40 m, 20 kN/m3, 10 kPa, c 25: Terzaghi 1955 / 1415 = 1.38 is below 1.40 of Bjerrum-Eide")
+  @DisplayName(
+      "Own case: 5 m deep, 20 x 40 m, 20 kN/m3, 10 kPa, c 25: Terzaghi 1955 / 1415 = 1.38 is below"
+          + " 1.40 of Bjerrum-Eide")
   void wide_cut_is_governed_by_terzaghi() {
     ClayCut wide = new ClayCut(5, 20, 40, 20, 10, 25);
     // Nc = 5 (1 + 0.2 x 0.5)(1 + 0.2 x 0.25) = 5.775
@@ -35,7 +37,9 @@ class StabilityByHandTest {
   }
 
   @Test
-  @DisplayName("Own case: Terzaghi governs never with the same Nc, since the sides only help; out of range it says why")
+  @DisplayName(
+      "Own case: Terzaghi governs never with the same Nc, since the sides only help; out of range"
+          + " it says why")
   void narrow_cut_says_why_terzaghi_is_left_out() {
     ClayCut narrow = new ClayCut(5, 1, 1, 20, 10, 60);
     GoverningBaseHeave governing = GoverningBaseHeave.of(narrow, NO_LAYER);
@@ -45,7 +49,9 @@ class StabilityByHandTest {
   }
 
   @Test
-  @DisplayName("Own case, Terzaghi by hand: strip 0.7 x 10 = 7 m, Q = 7 x 110 - 20 x 5 = 670, Qu = 20 x 6 x 7 = 840")
+  @DisplayName(
+      "Own case, Terzaghi by hand: strip 0.7 x 10 = 7 m, Q = 7 x 110 - 20 x 5 = 670, Qu = 20 x 6 x"
+          + " 7 = 840")
   void terzaghi_by_hand() {
     ClayCut cut = new ClayCut(5, 10, 20, 20, 10, 20);
     var free = TerzaghiBaseHeave.factor(cut, 6, NO_LAYER).orThrow();
@@ -58,13 +64,14 @@ class StabilityByHandTest {
     // c such that c H just equals the weight of the strip
     ClayCut even = new ClayCut(5, 10, 20, 20, 0, 140);
     assertThat(TerzaghiBaseHeave.factor(even, 6, NO_LAYER).reason()).isPresent();
-    assertThat(
-            TerzaghiBaseHeave.factor(new ClayCut(5, 10, 20, 20, 0, 139.99), 6, NO_LAYER).value())
+    assertThat(TerzaghiBaseHeave.factor(new ClayCut(5, 10, 20, 20, 0, 139.99), 6, NO_LAYER).value())
         .isPresent();
   }
 
   @Test
-  @DisplayName("Caltrans 10-3 (secondary digest), own cases: a stability number of 6 itself does not trigger the check")
+  @DisplayName(
+      "Caltrans 10-3 (secondary digest), own cases: a stability number of 6 itself does not trigger"
+          + " the check")
   void stability_number_at_its_trigger() {
     assertThat(StabilityNumber.triggersHeaveCheck(new ClayCut(6, 3, 3, 20, 0, 20))).isFalse();
     assertThat(StabilityNumber.triggersHeaveCheck(new ClayCut(6.01, 3, 3, 20, 0, 20))).isTrue();
@@ -84,8 +91,7 @@ class StabilityByHandTest {
         .withMessage("H/B is 1.0, B/L is -0.01; need H/B >= 0, B/L 0 to 1");
     assertThatIllegalArgumentException().isThrownBy(() -> SkemptonBearingFactor.of(1, 1.01));
     assertThatIllegalArgumentException().isThrownBy(() -> SkemptonBearingFactor.of(-0.01, 1));
-    assertThatIllegalArgumentException()
-        .isThrownBy(() -> SkemptonBearingFactor.of(Double.NaN, 1));
+    assertThatIllegalArgumentException().isThrownBy(() -> SkemptonBearingFactor.of(Double.NaN, 1));
   }
 
   @Test
@@ -111,7 +117,8 @@ class StabilityByHandTest {
   }
 
   @Test
-  @DisplayName("Own cases: resultant at the toe, at the middle third and beyond; a pier that just floats")
+  @DisplayName(
+      "Own cases: resultant at the toe, at the middle third and beyond; a pier that just floats")
   void pier_at_its_limits() {
     // 12 kN m turn it until the resultant lies at the toe itself
     Case toe = bare(12, 1, 0);
@@ -128,8 +135,7 @@ class StabilityByHandTest {
     Case afloat = bare(0, 0, 24);
     assertThat(afloat.normalKilonewtonsPerMetre()).isZero();
     assertThat(afloat.resultantFromToeMetres()).isEmpty();
-    assertThat(afloat.contact().reason())
-        .contains("no downward force: the base is not in contact");
+    assertThat(afloat.contact().reason()).contains("no downward force: the base is not in contact");
     assertThat(afloat.isSatisfactory(0, 1e9)).isFalse();
     assertThat(bare(8, 0, 0).isSatisfactory(1.5, 24.001)).isTrue(); // slides at 12 / 8 = 1.5
     assertThat(bare(8.01, 0, 0).isSatisfactory(1.5, 24.001)).isFalse();

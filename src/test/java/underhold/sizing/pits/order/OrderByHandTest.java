@@ -2,7 +2,6 @@ package underhold.sizing.pits.order;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
-import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
@@ -99,12 +98,10 @@ class OrderByHandTest {
         .containsExactly(List.of(0, 4, 8), List.of(2, 6), List.of(1, 5), List.of(3, 7));
     assertThat(Rounds.everyNth(PitRow.equal(2, 1), 5)).containsExactly(List.of(0), List.of(1));
     assertThat(Rounds.plain(row, rules(3, 1, 1)))
-        .containsExactly(
-            List.of(0, 5), List.of(3, 8), List.of(1, 6), List.of(4), List.of(2, 7));
+        .containsExactly(List.of(0, 5), List.of(3, 8), List.of(1, 6), List.of(4), List.of(2, 7));
     // a share of one pit breaks each group up
     assertThat(Rounds.plain(PitRow.equal(6, 1), rules(3, 0.1, 1)))
-        .containsExactly(
-            List.of(0), List.of(5), List.of(3), List.of(1), List.of(4), List.of(2));
+        .containsExactly(List.of(0), List.of(5), List.of(3), List.of(1), List.of(4), List.of(2));
     assertThat(Rounds.firstFit(row, rules(3, 1, 1)))
         .containsExactly(List.of(0, 4, 8), List.of(1, 5), List.of(2, 6), List.of(3, 7));
     assertThat(Rounds.lawful(row, rules(3, 1, 1), Rounds.everyNth(row, 4))).isTrue();
@@ -112,14 +109,15 @@ class OrderByHandTest {
   }
 
   @Test
-  @DisplayName("Own case: 9 pits in four rounds, two crews: rounds in step begin on days 0, 8.5, 14.5 and 20.5")
+  @DisplayName(
+      "Own case: 9 pits in four rounds, two crews: rounds in step begin on days 0, 8.5, 14.5 and"
+          + " 20.5")
   void calendar_in_step() {
     PitRow row = PitRow.equal(9, 1);
     OrderRules two = rules(3, 1, 2);
     DiggingPlan plan = Calendars.inStep(row, two, Rounds.everyNth(row, 4));
     // round 1: pits 1 and 5 on day 0, pit 9 after 2.5 days, carries on 8.5
-    assertThat(plan.startDays())
-        .containsExactly(0.0, 14.5, 8.5, 20.5, 0.0, 14.5, 8.5, 20.5, 2.5);
+    assertThat(plan.startDays()).containsExactly(0.0, 14.5, 8.5, 20.5, 0.0, 14.5, 8.5, 20.5, 2.5);
     assertThat(plan.calendarDays()).isEqualTo(26.5);
     assertThat(plan.inStep()).isTrue();
     assertThat(plan.roundCount()).isEqualTo(4);
@@ -128,14 +126,15 @@ class OrderByHandTest {
   }
 
   @Test
-  @DisplayName("Own case: the same nine pits rolling on: a crew is free every 2.5 days, a pit carries after 6")
+  @DisplayName(
+      "Own case: the same nine pits rolling on: a crew is free every 2.5 days, a pit carries after"
+          + " 6")
   void calendar_rolling() {
     PitRow row = PitRow.equal(9, 1);
     DiggingPlan plan = Calendars.rolling(row, rules(3, 1, 1), Rounds.everyNth(row, 4));
     // one crew: pits 1, 5, 9 on 0, 2.5, 5; 3 waits for 5 (day 8.5), 7 for 9 (11), 2 for 3 (14.5),
     // 6 for 7 (17), 4 for 6 (23), 8 for the crew (25.5)
-    assertThat(plan.startDays())
-        .containsExactly(0.0, 14.5, 8.5, 23.0, 2.5, 17.0, 11.0, 25.5, 5.0);
+    assertThat(plan.startDays()).containsExactly(0.0, 14.5, 8.5, 23.0, 2.5, 17.0, 11.0, 25.5, 5.0);
     assertThat(plan.inStep()).isFalse();
     assertThat(plan.calendarDays()).isEqualTo(31.5);
     assertThat(PlanChecker.violations(plan)).isEmpty();
@@ -181,7 +180,8 @@ class OrderByHandTest {
   }
 
   @Test
-  @DisplayName("Own cases: the checker names the pits, the day, the length and the crews of each breach")
+  @DisplayName(
+      "Own cases: the checker names the pits, the day, the length and the crews of each breach")
   void checker_by_hand() {
     PitRow row = PitRow.equal(5, 1);
     List<List<Integer>> single =
