@@ -3,19 +3,21 @@ package underhold.sizing.pits;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static underhold.sizing.pits.ClayPitsByHandTest.INPUT;
-import static underhold.sizing.pits.ClayPitsByHandTest.SHEET;
 
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import underhold.quantity.UnitSystem;
+import underhold.sizing.Sheet;
 import underhold.sizing.SheetText;
 
 /** What the sheet of {@link ClayPitsByHandTest} says in words, with its numbers; own case. */
 class ClayPitsInWordsByHandTest {
+  private final Sheet sheet = ClayPitsByHandTest.sheet();
+
   @Test
   void stages_say_what_is_done_with_the_numbers_of_this_site() {
-    List<String> lines = SheetText.lines(SHEET, UnitSystem.SI);
+    List<String> lines = SheetText.lines(sheet, UnitSystem.SI);
     assertThat(lines)
         .contains(
             "    Sink the approach pit beside the wall, 1.2 m by 1.5 m, to 1.8 m below the footing,"
@@ -30,14 +32,14 @@ class ClayPitsInWordsByHandTest {
                 + " asked for.",
             "    Set braces or ties on every pier as the excavation goes down, before the soil in"
                 + " front of it is taken below their level.");
-    assertThat(SHEET.stages())
+    assertThat(sheet.stages())
         .hasSize(3 + PitsSizing.order(INPUT, PitsSettings.defaults()).orElseThrow().roundCount());
-    assertThat(SHEET.stages().get(0).title()).isEqualTo("Before digging");
-    assertThat(SHEET.stages().get(1).title()).isEqualTo("Each pit");
-    assertThat(SHEET.stages().get(1).holdPoints().stream().map(hold -> hold.releasedBy()))
+    assertThat(sheet.stages().get(0).title()).isEqualTo("Before digging");
+    assertThat(sheet.stages().get(1).title()).isEqualTo("Each pit");
+    assertThat(sheet.stages().get(1).holdPoints().stream().map(hold -> hold.releasedBy()))
         .containsExactly(
             "competent person", "geotechnical engineer", "special inspector", "engineer of record");
-    assertThat(SHEET.stages().get(SHEET.stages().size() - 1).title())
+    assertThat(sheet.stages().get(sheet.stages().size() - 1).title())
         .isEqualTo("Excavation in front");
   }
 
@@ -46,7 +48,7 @@ class ClayPitsInWordsByHandTest {
       "29 CFR 1926.651 and .652 (secondary copies): 5 ft for boards, ladder from 4 ft within 25 ft"
           + " and 3 ft up, spoil 2 ft back")
   void cautions_carry_the_distances_of_the_rules() {
-    assertThat(SHEET.cautions().stream().map(caution -> caution.hazard()))
+    assertThat(sheet.cautions().stream().map(caution -> caution.hazard()))
         .containsExactly(
             "cave-in",
             "shoring tables",
@@ -61,7 +63,7 @@ class ClayPitsInWordsByHandTest {
             "movement",
             "heading under the footing",
             "unbraced piers");
-    assertThat(SheetText.lines(SHEET, UnitSystem.US))
+    assertThat(SheetText.lines(sheet, UnitSystem.US))
         .anyMatch(line -> line.contains("cave-in: Nobody stands in a pit of 5 ft or more"))
         .anyMatch(
             line ->
@@ -70,45 +72,45 @@ class ClayPitsInWordsByHandTest {
                         + " its top; no way to it over 25 ft."))
         .anyMatch(line -> line.contains("air: Below 4 ft test the air"))
         .anyMatch(line -> line.contains("hoists stay 2 ft from the edge"));
-    assertThat(SHEET.notCovered()).hasSize(8);
+    assertThat(sheet.notCovered()).hasSize(8);
   }
 
   @Test
   void inputs_are_all_there_with_their_words() {
-    assertThat(SHEET.input("material").orElseThrow().words()).isEqualTo("solid masonry");
-    assertThat(SHEET.input("condition").orElseThrow().words()).isEqualTo("sound");
-    assertThat(SHEET.input("face-soil").orElseThrow().words()).isEqualTo("stiff clay");
-    assertThat(SHEET.input("base-soil").orElseThrow().words()).isEqualTo("stiff clay");
-    assertThat(SHEET.input("faces-run").orElseThrow().words()).isEqualTo("no");
-    assertThat(SHEET.input("stand-up").orElseThrow().words()).isEqualTo("days");
-    assertThat(SHEET.input("osha-type").orElseThrow().words()).isEqualTo("type B");
-    assertThat(SHEET.input("brace-possible").orElseThrow().words()).isEqualTo("yes");
-    assertThat(SHEET.input("lateral-stability-verified").orElseThrow().words()).isEqualTo("no");
-    assertThat(SHEET.input("timber").orElseThrow().words()).isEqualTo("douglas-fir-larch");
-    assertThat(SHEET.input("osha-table-row").orElseThrow().words())
+    assertThat(sheet.input("material").orElseThrow().words()).isEqualTo("solid masonry");
+    assertThat(sheet.input("condition").orElseThrow().words()).isEqualTo("sound");
+    assertThat(sheet.input("face-soil").orElseThrow().words()).isEqualTo("stiff clay");
+    assertThat(sheet.input("base-soil").orElseThrow().words()).isEqualTo("stiff clay");
+    assertThat(sheet.input("faces-run").orElseThrow().words()).isEqualTo("no");
+    assertThat(sheet.input("stand-up").orElseThrow().words()).isEqualTo("days");
+    assertThat(sheet.input("osha-type").orElseThrow().words()).isEqualTo("type B");
+    assertThat(sheet.input("brace-possible").orElseThrow().words()).isEqualTo("yes");
+    assertThat(sheet.input("lateral-stability-verified").orElseThrow().words()).isEqualTo("no");
+    assertThat(sheet.input("timber").orElseThrow().words()).isEqualTo("douglas-fir-larch");
+    assertThat(sheet.input("osha-table-row").orElseThrow().words())
         .isEqualTo(
             "C-2.2: brace 6x6 at 6 ft along and 5 ft down, wale 8x8 at 5 ft, uprights 3x6 close or"
                 + " 4x10 at 2 ft");
-    assertThat(SHEET.input("pit-depth").orElseThrow().amount().orElseThrow().si())
+    assertThat(sheet.input("pit-depth").orElseThrow().amount().orElseThrow().si())
         .isCloseTo(2.3, within(1e-12));
-    assertThat(SHEET.input("corners").orElseThrow().amount().orElseThrow().si()).isEqualTo(2);
-    assertThat(SHEET.input("retained-height").orElseThrow().amount().orElseThrow().si())
+    assertThat(sheet.input("corners").orElseThrow().amount().orElseThrow().si()).isEqualTo(2);
+    assertThat(sheet.input("retained-height").orElseThrow().amount().orElseThrow().si())
         .isCloseTo(2.3, within(1e-12));
   }
 
   @Test
   void a_check_that_would_pass_on_a_guess_says_on_which() {
-    assertThat(SHEET.check("heave").orElseThrow().note().in(UnitSystem.SI))
+    assertThat(sheet.check("heave").orElseThrow().note().in(UnitSystem.SI))
         .endsWith(
             "nobody stated what it rests on: unit weight of the soil at the faces; soil below the"
                 + " pit base.");
-    assertThat(SHEET.check("pier-flexure").orElseThrow().note().in(UnitSystem.SI))
+    assertThat(sheet.check("pier-flexure").orElseThrow().note().in(UnitSystem.SI))
         .isEqualTo(
             "Demand is 1.6 times the working effect of a cantilever from the base. If it fails,"
                 + " reinforce the pier or brace it. It would pass, but nobody stated what it rests"
                 + " on: unit weight of the soil at the faces; friction angle of the soil at the"
                 + " faces.");
-    assertThat(SHEET.check("brace").orElseThrow().note().in(UnitSystem.SI))
+    assertThat(sheet.check("brace").orElseThrow().note().in(UnitSystem.SI))
         .isEqualTo(
             "Masonry whose lateral stability is not verified gets no relief from bracing. Design"
                 + " the brace or tie for the force above.");
