@@ -90,12 +90,10 @@ public final class PatchLoad {
     RolledSection.Plates plates = section.plates();
     double relative = plates.webBetweenFlangesMetres() / plates.flangeThicknessMetres();
     double slender = length.of(0.02 * relative * relative);
-    double spread =
-        slenderness(section, steel, factor, slender) > SLENDER ? slender : length.of(0);
+    double spread = slenderness(section, steel, factor, slender) > SLENDER ? slender : length.of(0);
     double lambda = slenderness(section, steel, factor, spread);
     double reduction = Math.min(1, SLENDER / lambda);
-    return new Resistance(
-        spread, lambda, reduction, reduction * force(section, steel, spread));
+    return new Resistance(spread, lambda, reduction, reduction * force(section, steel, spread));
   }
 
   private static double force(RolledSection section, Steel steel, double spread) {

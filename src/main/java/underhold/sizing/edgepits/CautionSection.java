@@ -111,6 +111,18 @@ final class CautionSection {
           "Piles socket below the final cut, their bond counted only below it and below any joint that comes out in the face.",
           Source.judgement());
     }
+    if (site.says(EdgeInputs.FACES_RUN, "yes")) {
+      add(
+          "sand between the pits",
+          "Fine sand runs through any gap: boards or concrete between the pits are tight down to below the bottom of the excavation.",
+          Sources.FINE_SAND);
+    }
+    if (site.says(EdgeInputs.ARTESIAN, "yes")) {
+      add(
+          "water under pressure",
+          "The site says that water stands under pressure below: whether it lifts the bottom of a pit or of the excavation is not checked here. Relieve it first.",
+          Source.judgement());
+    }
     if (site.drained()) {
       add(
           "drained ground",

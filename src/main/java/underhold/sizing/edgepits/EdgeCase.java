@@ -237,6 +237,15 @@ final class EdgeCase {
         geometry.ground());
   }
 
+  /** The force of the method chosen, of those of both. */
+  double byMethod(double hinge, double tributary) {
+    return switch (settings.get(EdgeSetting.BRACE_METHOD)) {
+      case "hinge" -> hinge;
+      case "tributary" -> tributary;
+      default -> Math.max(hinge, tributary);
+    };
+  }
+
   /** Resistance under the base with that vertical force, kN/m. */
   double baseResistance(double normal, double contact) {
     return cohesive()

@@ -152,6 +152,14 @@ final class EdgeInputs {
           "drawdownWorkable",
           "",
           true);
+  static final WordInput ARTESIAN =
+      new WordInput(
+          "artesian",
+          "water under pressure below the excavation or the pits",
+          List.of("yes", "no"),
+          "artesian",
+          "",
+          true);
   static final WordInput STAND_UP =
       WordInput.of(
           "stand-up", "time a face stands", List.of("none", "minutes", "hours", "days"), "standUp");

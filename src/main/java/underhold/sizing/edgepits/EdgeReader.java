@@ -288,7 +288,7 @@ final class EdgeReader {
 
   private void choices() {
     inputs.known(BRACING).orAssume(BRACING, "no", Source.judgement());
-    inputs.known(JOINTS);
+    inputs.known(JOINTS).known(ARTESIAN);
     inputs.known(DRAWDOWN).orAssume(DRAWDOWN, "no", Source.judgement());
     facts
         .wordOrAssumed("standUp")

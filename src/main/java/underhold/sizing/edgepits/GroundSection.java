@@ -35,6 +35,7 @@ final class GroundSection {
     section.piping();
     section.standUp();
     section.water();
+    section.drained();
   }
 
   /** Soft clay may press more in the short term than its long-term coefficient says. */
@@ -243,6 +244,25 @@ final class GroundSection {
                 : runs
                     ? "In soil that runs, water over the base carries the soil into the pit: lower it outside first and prove it, or grout. What lowering does to neighbours is checked before."
                     : "A sump may do in clay or rock; the engineer decides."));
+  }
+
+  /** Ground that is taken as drained is a promise of the site, not a fact of it. */
+  private void drained() {
+    double above = get(FOUNDING_DEPTH) + site.height() - get(WATER_DEPTH);
+    if (!site.drained() || above <= 0) {
+      return;
+    }
+    sheet.verdict(
+        "drained-ground",
+        "Water behind the wall that is taken as drained or cut off",
+        Amount.length(above),
+        Amount.length(0),
+        Verdict.REFER,
+        Source.judgement(),
+        Phrase.of(
+            site.says(DRAWDOWN, "yes")
+                ? "The site says that water can be lowered without harm: piezometers prove it before the cut, and pumps or drains keep on."
+                : "Nobody has said that water can be lowered here without harm: show that it is cut off, or take it as standing."));
   }
 
   private double get(underhold.sizing.zone.NumberInput input) {

@@ -43,5 +43,8 @@ final class Sources {
       Source.published(
           "Crockford, DFI 2008 (abstract): a live box on micropiles, its wall built beneath it in segments with tiebacks");
 
+  static final Source FINE_SAND =
+      Source.published("Popular Science Monthly vol. 88, 1916, p. 331, William Street subway");
+
   private Sources() {}
 }

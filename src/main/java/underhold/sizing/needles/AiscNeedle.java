@@ -67,11 +67,7 @@ final class AiscNeedle implements SteelCode {
             Amount.moment(0)));
     limbs.add(
         new Limb(
-            "shear",
-            "shear",
-            factor * beam.shear(own),
-            shear.available(method),
-            Amount.force(0)));
+            "shear", "shear", factor * beam.shear(own), shear.available(method), Amount.force(0)));
     limbs.addAll(web.limbs(section, beam));
     return limbs;
   }
@@ -130,9 +126,7 @@ final class AiscNeedle implements SteelCode {
             "Unbraced length beyond which it buckles elastically",
             "Lr = 1.95 × {rts} × {E} / (0.7 × {Fy}) × sqrt({x} + sqrt({x}^2 + 6.76 × (0.7 × {Fy} / {E})^2))")
         .with(
-            "rts",
-            "effective radius",
-            Amount.thickness(section.torsion().effectiveRadiusMetres()))
+            "rts", "effective radius", Amount.thickness(section.torsion().effectiveRadiusMetres()))
         .with("E", "modulus of steel", Amount.stress(steel.elasticModulusKilopascals()))
         .with("Fy", "yield strength", site.amount(BeamSettings.YIELD))
         .with("x", "J / (Sx ho), from the table", Amount.ratio(torsion(section)))

@@ -41,30 +41,29 @@ final class AiscWeb {
 
   private List<WebPlace> places(RolledSection section, NeedleBeam beam) {
     return List.of(
-        WebPlace.load(site, beam),
-        WebPlace.jack(site, beam, section.weightKilonewtonsPerMetre()));
+        WebPlace.load(site, beam), WebPlace.jack(site, beam, section.weightKilonewtonsPerMetre()));
   }
 
-  boolean needsStiffeners(RolledSection section, NeedleBeam beam, WebPlace place) {
+  /** J10.7 asks for them at ends that nothing else holds against rolling over (from memory). */
+  private boolean needsStiffeners(RolledSection section, NeedleBeam beam, WebPlace place) {
     return switch (site.get(BeamSettings.STIFFENERS)) {
       case "none" -> false;
-      case "as-needed" -> !bare(section, beam, place).stream().allMatch(Limb::passes);
+      case "as-needed" ->
+          place.atFreeEnd() || !bare(section, beam, place).stream().allMatch(Limb::passes);
       default -> true;
     };
   }
 
   /** The thinnest plates that serve; the thickest sold where none does. */
-  BearingStiffeners plates(RolledSection section, WebPlace place) {
+  private BearingStiffeners plates(RolledSection section, WebPlace place) {
     List<Double> sold = site.plateThicknesses();
     return sold.stream()
         .map(thickness -> BearingStiffeners.fullWidth(section, steel, thickness))
         .filter(
             pair ->
-                pair.bigEnough()
-                    && stiffened(section, place, pair).stream().allMatch(Limb::passes))
+                pair.bigEnough() && stiffened(section, place, pair).stream().allMatch(Limb::passes))
         .findFirst()
-        .orElseGet(
-            () -> BearingStiffeners.fullWidth(section, steel, sold.get(sold.size() - 1)));
+        .orElseGet(() -> BearingStiffeners.fullWidth(section, steel, sold.get(sold.size() - 1)));
   }
 
   private List<Limb> stiffened(RolledSection section, WebPlace place, BearingStiffeners pair) {
@@ -104,8 +103,7 @@ final class AiscWeb {
   private Optional<NominalStrength> sidesway(RolledSection section, NeedleBeam beam) {
     double factor = method == DesignMethod.ASD ? 1.5 : site.loadFactor();
     double moment = factor * beam.moment(section.weightKilonewtonsPerMetre());
-    boolean belowYield =
-        moment < steel.yieldKilopascals() * section.strong().elasticModulus();
+    boolean belowYield = moment < steel.yieldKilopascals() * section.strong().elasticModulus();
     return WebSideswayBuckling.of(
         section,
         beam.unbraced(site.held(), site.get(BeamSettings.CANTILEVER_LENGTH)),
@@ -154,8 +152,7 @@ final class AiscWeb {
     RolledSection.Plates plates = section.plates();
     NominalStrength strength = WebLocalCrippling.of(section, steel, place.bearing());
     boolean inside = place.bearing().fromEndMetres() >= plates.depthMetres() / 2;
-    boolean shortBearing =
-        inside || place.bearing().bearingMetres() <= 0.2 * plates.depthMetres();
+    boolean shortBearing = inside || place.bearing().bearingMetres() <= 0.2 * plates.depthMetres();
     sheet
         .step(
             place.id() + "-web-crippling",
@@ -177,8 +174,7 @@ final class AiscWeb {
   }
 
   /** What the bare web would do. */
-  private void without(
-      SheetBuilder sheet, RolledSection section, NeedleBeam beam, WebPlace place) {
+  private void without(SheetBuilder sheet, RolledSection section, NeedleBeam beam, WebPlace place) {
     List<Limb> limbs = bare(section, beam, place);
     Limb worst = limbs.get(0);
     for (Limb limb : limbs) {

@@ -75,7 +75,8 @@ final class BeamSettings {
           Amount.stress(Steel.A992.yieldKilopascals()),
           200_000,
           460_000,
-          Source.published("ASTM A992, 50 ksi (AISC Design Examples v15.1); S355 is a little more"));
+          Source.published(
+              "ASTM A992, 50 ksi (AISC Design Examples v15.1); S355 is a little more"));
   static final Setting SEAT_BEARING =
       new Setting(
           "load-bearing-length",
@@ -182,8 +183,7 @@ final class BeamSettings {
           BACK_SPAN,
           CANTILEVER_LENGTH);
 
-  static final List<Choice> CHOICES =
-      List.of(TABLE, CODE, ARRANGEMENT, RESTRAINT, STIFFENERS);
+  static final List<Choice> CHOICES = List.of(TABLE, CODE, ARRANGEMENT, RESTRAINT, STIFFENERS);
 
   private BeamSettings() {}
 

@@ -19,7 +19,7 @@ final class BillSection {
       LoadSection.Load load,
       NeedleBeam beam,
       RolledSection section,
-      double pad,
+      Pad pad,
       int timbers,
       double jack) {
     int needles = load.needles();
@@ -36,14 +36,19 @@ final class BillSection {
         "without collars, seats and packs");
     stiffeners(site, sheet, section, needles);
     if (!site.is(SupportSettings.SEAT, "pile")) {
-      sheet.quantity("pads", Amount.count(seats), "one at each seat, square");
-      sheet.quantity("width of a pad", Amount.length(pad), "timber mat, steel grillage or concrete");
+      sheet.quantity(
+          "pads",
+          Amount.count(seats),
+          pad.joined() ? "joined in one mat on each side" : "one at each seat, square");
+      sheet.quantity(
+          "area of pads",
+          Amount.area(seats * pad.area()),
+          "timber mats, steel grillages or concrete");
     }
     if (timbers > 0) {
       double layers =
           Math.ceil(
-              site.get(SupportSettings.CRIB_HEIGHT) / site.get(SupportSettings.CRIB_TIMBER)
-                  - 1e-9);
+              site.get(SupportSettings.CRIB_HEIGHT) / site.get(SupportSettings.CRIB_TIMBER) - 1e-9);
       sheet.quantity(
           "crib timbers",
           Amount.count(seats * timbers * layers),
@@ -82,9 +87,13 @@ final class BillSection {
         Amount.count(set),
         Phrase.of("judgement; by days-per-needle"));
     sheet.time(
-        "working days of load transfer", Amount.count(transfer), Phrase.of("judgement; by days-of-transfer"));
+        "working days of load transfer",
+        Amount.count(transfer),
+        Phrase.of("judgement; by days-of-transfer"));
     sheet.time(
-        "working days to return the load", Amount.count(back), Phrase.of("judgement; by days-of-return"));
+        "working days to return the load",
+        Amount.count(back),
+        Phrase.of("judgement; by days-of-return"));
     sheet.time(
         "working days of needle work",
         Amount.count(set + transfer + back),

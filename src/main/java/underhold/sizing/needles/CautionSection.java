@@ -73,6 +73,16 @@ final class CautionSection {
                 + " read them every day."),
         ENGINEER,
         Source.memory("needles are drawn as soon as the new support carries, practice"));
+    stated(site, sheet);
+    if (site.is(BeamSettings.STIFFENERS, "none")) {
+      sheet.caution(
+          "ends that can roll over",
+          Phrase.of(
+              "Without stiffeners at its ends a needle must be held there against rolling over:"
+                  + " blocks bolted to both flanges or a tie to its neighbour."),
+          ENGINEER,
+          Source.memory("AISC 360-16 J10.7"));
+    }
     if (site.row()) {
       sheet.caution(
           "the wall itself",
@@ -92,6 +102,39 @@ final class CautionSection {
           Source.judgement());
     }
     notCovered(sheet);
+  }
+
+  /** What the site itself says against needles. */
+  private static void stated(NeedleCase site, SheetBuilder sheet) {
+    if (site.inputs().find(NeedleInput.CARRIED).filter(NeedleInput.no()).isPresent()) {
+      sheet.caution(
+          "pick-up not possible",
+          Phrase.of(
+              "The site says that the column cannot be carried temporarily, and needles do just"
+                  + " that: settle this before anything else."),
+          ENGINEER,
+          Source.judgement());
+    }
+    if (site.inputs().find(NeedleInput.ROOM).filter(NeedleInput.no()).isPresent()) {
+      sheet.caution(
+          "no room for the needles",
+          Phrase.of(
+              "The site says that there is no room to bring in, thread and lift the needles."),
+          COMPETENT,
+          Source.judgement());
+    }
+    boolean weak =
+        site.inputs()
+            .find(NeedleInput.CONDITION)
+            .filter(word -> word.value().equals("poor") || word.value().equals("dangerous"))
+            .isPresent();
+    if (weak) {
+      sheet.caution(
+          "weak structure",
+          Phrase.of("Tie, shore or consolidate the structure before it is picked up at points."),
+          ENGINEER,
+          Source.judgement());
+    }
   }
 
   private static void notCovered(SheetBuilder sheet) {

@@ -20,7 +20,8 @@ final class CribSection {
     double stress =
         sheet
             .step("crib-stress", "Allowable stress across the grain", "f = {F} × {cm} × {cd}")
-            .with("F", "Fc-perp of " + timber.name(), Amount.stress(timber.acrossGrainKilopascals()))
+            .with(
+                "F", "Fc-perp of " + timber.name(), Amount.stress(timber.acrossGrainKilopascals()))
             .with("cm", "wet service", Amount.ratio(wet ? NdsFactors.WET_ACROSS_GRAIN : 1))
             .with("cd", "small deformation", Amount.ratio(TimberCrib.SMALL_DEFORMATION))
             .from(Sources.CRIB_STRESS)

@@ -25,8 +25,7 @@ final class Deflection {
   }
 
   /** Writes it with its check; returns the deflection, m. */
-  static double write(
-      NeedleCase site, SheetBuilder sheet, RolledSection section, NeedleBeam beam) {
+  static double write(NeedleCase site, SheetBuilder sheet, RolledSection section, NeedleBeam beam) {
     StepBuilder step =
         beam instanceof NeedleBeam.Tailed tailed
             ? sheet
@@ -42,8 +41,7 @@ final class Deflection {
     double radius = Math.sqrt(section.strong().secondMoment() / area);
     double deflection =
         step.with("N", "load on the needle", Amount.force(beam.load()))
-            .with(
-                "E", "modulus of steel", Amount.stress(site.steel().elasticModulusKilopascals()))
+            .with("E", "modulus of steel", Amount.stress(site.steel().elasticModulusKilopascals()))
             .with("A", "area of the section", BeamSettings.steelArea(area))
             .with("r", "its strong radius; A r^2 is Ix of the table", Amount.thickness(radius))
             .note("The needle's own weight has bent it before the load comes.")

@@ -67,8 +67,7 @@ final class EurocodeNeedle implements SteelCode {
 
   private List<WebPlace> places(RolledSection section, NeedleBeam beam) {
     return List.of(
-        WebPlace.load(site, beam),
-        WebPlace.jack(site, beam, section.weightKilonewtonsPerMetre()));
+        WebPlace.load(site, beam), WebPlace.jack(site, beam, section.weightKilonewtonsPerMetre()));
   }
 
   /** C1 of a mid-span load on the top flange; 1 and no height where held or cantilevered. */
@@ -94,7 +93,7 @@ final class EurocodeNeedle implements SteelCode {
   private boolean needsStiffeners(RolledSection section, WebPlace place) {
     return switch (site.get(BeamSettings.STIFFENERS)) {
       case "none" -> false;
-      case "as-needed" -> !bare(section, place).passes();
+      case "as-needed" -> place.atFreeEnd() || !bare(section, place).passes();
       default -> true;
     };
   }
@@ -115,8 +114,7 @@ final class EurocodeNeedle implements SteelCode {
     return new EurocodeStiffeners(BearingStiffeners.fullWidth(section, steel, thickness));
   }
 
-  private List<Limb> stiffened(
-      RolledSection section, WebPlace place, EurocodeStiffeners pair) {
+  private List<Limb> stiffened(RolledSection section, WebPlace place, EurocodeStiffeners pair) {
     boolean inside = WebLocalYielding.inside(section, place.bearing());
     return List.of(
         limb(place, "stiffener-column", "stiffeners as a column", pair.column(inside)),
@@ -161,7 +159,10 @@ final class EurocodeNeedle implements SteelCode {
     double critical = writeCritical(sheet, section, bending, beam);
     double slenderness =
         sheet
-            .step("slenderness", "Slenderness in lateral-torsional buckling", "l = sqrt({Mc} / {Mcr})")
+            .step(
+                "slenderness",
+                "Slenderness in lateral-torsional buckling",
+                "l = sqrt({Mc} / {Mcr})")
             .with("Mc", "moment of the section", Amount.moment(whole))
             .with("Mcr", "critical moment", Amount.moment(critical))
             .from(Sources.EUROCODE_BENDING)
@@ -212,14 +213,16 @@ final class EurocodeNeedle implements SteelCode {
         .with(
             "w",
             "Iw / Iz",
-            BeamSettings.steelArea(
-                section.torsion().warping() / section.weak().secondMoment()))
+            BeamSettings.steelArea(section.torsion().warping() / section.weak().secondMoment()))
         .with(
             "t",
             "G It / Pe",
             BeamSettings.steelArea(
                 steel.shearModulusKilopascals() * section.torsion().constant() / euler))
-        .with("z", "height of the load above mid-depth", Amount.length(section.plates().depthMetres() / 2))
+        .with(
+            "z",
+            "height of the load above mid-depth",
+            Amount.length(section.plates().depthMetres() / 2))
         .from(Sources.EUROCODE_BENDING)
         .gives(Amount.moment(critical(section, bending, beam)));
   }

@@ -13,6 +13,7 @@ import underhold.sizing.Settings;
 import underhold.sizing.Source;
 import underhold.sizing.zone.Inputs;
 import underhold.sizing.zone.LayerSoil;
+import underhold.sizing.zone.NumberInput;
 import underhold.sizing.zone.SiteFacts;
 import underhold.sizing.zone.SiteSoils;
 import underhold.sizing.zone.SoilClass;
@@ -70,7 +71,7 @@ final class NeedleFromSite {
     span();
     pickUp(row);
     seat();
-    inputs.knownOrAssumed(MOVEMENT_LIMIT);
+    inputs.knownOrAssumed(MOVEMENT_LIMIT).known(CARRIED).known(ROOM).known(CONDITION);
     return inputs.build();
   }
 
@@ -116,14 +117,14 @@ final class NeedleFromSite {
           .known(WALL_LENGTH)
           .need(WALL_LENGTH, "it gives the number of needles");
     } else {
-      inputs
-          .known(COLUMN_LOAD)
-          .need(COLUMN_LOAD, "needles are sized by the load that they carry");
+      inputs.known(COLUMN_LOAD).need(COLUMN_LOAD, "needles are sized by the load that they carry");
     }
   }
 
   private void span() {
-    inputs.known(HOLE_WIDTH).known(HOLE_DEPTH).known(SEAT_SPAN);
+    inputs.known(SEAT_SPAN);
+    useful(HOLE_WIDTH);
+    useful(HOLE_DEPTH);
     if (!inputs.has(SEAT_SPAN) && !(inputs.has(HOLE_WIDTH) && inputs.has(HOLE_DEPTH))) {
       inputs.need(
           SEAT_SPAN,
@@ -138,22 +139,28 @@ final class NeedleFromSite {
             new Source("shallow seats, until good bearing is found", Basis.JUDGEMENT));
   }
 
+  /** Takes a number that the sheet can do without, where it lies in its range. */
+  private void useful(NumberInput input) {
+    facts
+        .number(input.fact())
+        .filter(given -> input.accepts(given.value()))
+        .ifPresent(given -> inputs.put(input, given));
+  }
+
   private void pickUp(boolean row) {
     inputs.knownOrAssumed(MATERIAL);
     if (row) {
       inputs
           .knownOrAssumed(CLEAR_SPAN)
           .known(WALL_THICKNESS)
-          .orAssume(
-              WALL_THICKNESS, THIN_WALL_METRES, new Source("a thin wall", Basis.JUDGEMENT));
+          .orAssume(WALL_THICKNESS, THIN_WALL_METRES, new Source("a thin wall", Basis.JUDGEMENT));
     } else {
-      inputs.known(SHAFT);
+      useful(SHAFT);
     }
   }
 
   private void seat() {
-    double depth =
-        facts.number(SEAT_DEPTH.fact()).map(Given::value).orElse(SHALLOW_SEAT_METRES);
+    double depth = facts.number(SEAT_DEPTH.fact()).map(Given::value).orElse(SHALLOW_SEAT_METRES);
     List<LayerSoil> below =
         LayerSoil.of(
             ground.between(depth, depth + SEAT_ZONE_METRES), facts.number("undrainedStrength"));

@@ -3,7 +3,9 @@ package underhold.sizing.needles;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 import underhold.sizing.Amount;
+import underhold.sizing.Given;
 import underhold.sizing.zone.NumberInput;
 import underhold.sizing.zone.NumberInput.Trial;
 import underhold.sizing.zone.SoilClass;
@@ -12,8 +14,7 @@ import underhold.sizing.zone.WordInput;
 /** What the sheet of needles reads from a zone. */
 final class NeedleInput {
   static final NumberInput COLUMN_LOAD =
-      NumberInput.of(
-          "column-load", "load of the column", Amount.force(0), 0, 50_000, "columnLoad");
+      NumberInput.of("column-load", "load of the column", Amount.force(0), 0, 50_000, "columnLoad");
   static final NumberInput LINE_LOAD =
       NumberInput.of("line-load", "load of the wall", Amount.lineLoad(0), 0, 2_000, "lineLoad");
   static final NumberInput WALL_LENGTH =
@@ -133,6 +134,21 @@ final class NeedleInput {
           "structureMaterial",
           "",
           false);
+  static final WordInput CARRIED =
+      WordInput.of(
+          "can-be-carried",
+          "column can be carried temporarily",
+          List.of("yes", "no"),
+          "pickUpPossible");
+  static final WordInput ROOM =
+      WordInput.of(
+          "room-for-beams", "room to bring in beams", List.of("yes", "no"), "roomForBeams");
+  static final WordInput CONDITION =
+      WordInput.of(
+          "condition",
+          "condition of the structure",
+          List.of("good", "fair", "poor", "dangerous"),
+          "structureCondition");
   static final WordInput SEAT_SOIL =
       WordInput.of(
           "seat-soil",
@@ -141,6 +157,11 @@ final class NeedleInput {
           "");
 
   private NeedleInput() {}
+
+  /** Whether a stated word is no. */
+  static Predicate<Given<String>> no() {
+    return word -> word.value().equals("no");
+  }
 
   static String word(SoilClass soil) {
     return soil.name().toLowerCase(Locale.ROOT).replace('_', '-');

@@ -25,7 +25,7 @@ final class NeedleSizing {
   private void write() {
     LoadSection.Load load = LoadSection.write(site, sheet);
     NeedleBeam beam =
-        SpanSection.write(site, sheet, load, SeatSection.padWidth(site, seatLoad(load)));
+        SpanSection.write(site, sheet, load, SeatSection.pad(site, load, seatLoad(load)).side());
     SectionChooser.Result choice = SectionChooser.choose(site, beam);
     RolledSection section = choice.chosen().section();
     effects(section, beam);
@@ -36,18 +36,19 @@ final class NeedleSizing {
     RunnersUp.write(sheet, choice);
     double own = section.weightKilonewtonsPerMetre();
     double reaction = beam.reaction(own);
-    double pad = SeatSection.padWidth(site, reaction);
+    Pad pad = SeatSection.pad(site, load, reaction);
     double settlement = new SeatSection(site, sheet).write(reaction, pad);
     boolean crib = site.is(SupportSettings.SEAT, "crib");
     int timbers = crib ? CribSection.write(site, sheet, reaction) : 0;
     double jack = JackSection.write(site, sheet, reaction);
+    double preload = JackSection.preload(site, sheet, load, beam);
     PickUp.write(site, sheet, load, beam, section);
     if (beam instanceof NeedleBeam.Tailed tailed) {
       TailSection.write(site, sheet, tailed);
     }
-    MovementSection.write(site, sheet, deflection, settlement, crib);
+    MovementSection.write(site, sheet, beam, deflection, settlement);
     BillSection.write(site, sheet, load, beam, section, pad, timbers, jack);
-    StageSection.write(site, sheet, load, beam, reaction);
+    StageSection.write(site, sheet, load, beam, preload);
     CautionSection.write(site, sheet, section);
   }
 
@@ -86,7 +87,9 @@ final class NeedleSizing {
     with(
             sheet.step(
                 "needle-reaction",
-                seated(beam) ? "Working reaction of the nearer seat" : "Working reaction of the fulcrum",
+                seated(beam)
+                    ? "Working reaction of the nearer seat"
+                    : "Working reaction of the fulcrum",
                 seated(beam)
                     ? "Rn = {N} × {a} / ({a} + {b}) + {g} × ({a} + {b}) / 2"
                     : "Rn = {N} × ({a} + {b}) / {b} + {g} × ({a} + {b})^2 / (2 × {b})"),
@@ -132,7 +135,11 @@ final class NeedleSizing {
         choice.found()
             ? section.name()
                 + " is the lightest section of its table that passes in strength and deflection."
-            : "No section of the table passes; " + section.name() + " comes nearest and is shown.";
+            : "No section of the table passes; "
+                + section.name()
+                + " comes nearest, fails in "
+                + choice.chosen().governing().words()
+                + " and is shown.";
     boolean strong = use <= 1 + 1e-9;
     sheet.verdict(
         "needle-section",

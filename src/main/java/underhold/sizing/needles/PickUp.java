@@ -70,8 +70,14 @@ final class PickUp {
     double hole = section.plates().flangeWidthMetres() + site.get(SupportSettings.HOLE);
     double left =
         sheet
-            .step("wall-left", "Share of the wall left between the holes", "r = max(1 - ({bf} + {c}) / {s}, 0)")
-            .with("bf", "flange of the needle", Amount.thickness(section.plates().flangeWidthMetres()))
+            .step(
+                "wall-left",
+                "Share of the wall left between the holes",
+                "r = max(1 - ({bf} + {c}) / {s}, 0)")
+            .with(
+                "bf",
+                "flange of the needle",
+                Amount.thickness(section.plates().flangeWidthMetres()))
             .with("c", "clearance of its hole", site.amount(SupportSettings.HOLE))
             .with("s", "spacing", Amount.length(load.spacing()))
             .gives(Amount.ratio(Math.max(0, 1 - hole / load.spacing())));
@@ -83,7 +89,10 @@ final class PickUp {
             : 0;
     if (left > 0) {
       sheet
-          .step("wall-left-stress", "Stress in the wall left between the holes", "f = {w} × {u} / ({r} × {t})")
+          .step(
+              "wall-left-stress",
+              "Stress in the wall left between the holes",
+              "f = {w} × {u} / ({r} × {t})")
           .with("w", "line load", site.amount(LINE_LOAD))
           .with("u", "factor on the stated load", site.amount(BeamSettings.UNCERTAINTY))
           .with("r", "share left", Amount.ratio(left))
@@ -126,11 +135,13 @@ final class PickUp {
             .step("key-area", "Bearing area of one row of keys, on two faces", "A1 = 2 × {c} × {k}")
             .with("c", "width of the column", site.amount(SupportSettings.COLUMN_WIDTH))
             .with("k", "depth of a key", site.amount(SupportSettings.KEY_DEPTH))
-            .gives(
-                BeamSettings.steelArea(2 * width * site.get(SupportSettings.KEY_DEPTH)));
+            .gives(BeamSettings.steelArea(2 * width * site.get(SupportSettings.KEY_DEPTH)));
     double each =
         sheet
-            .step("key-capacity", "Allowable bearing of one row of keys", "B = 0.85 × {fc} × {A1} / {F}")
+            .step(
+                "key-capacity",
+                "Allowable bearing of one row of keys",
+                "B = 0.85 × {fc} × {A1} / {F}")
             .with("fc", "strength of the old concrete", site.amount(SupportSettings.OLD_CONCRETE))
             .with("A1", "bearing area", BeamSettings.steelArea(area))
             .with("F", "Omega", Amount.ratio(BearingOnConcrete.OMEGA))
@@ -164,7 +175,10 @@ final class PickUp {
   /** What friction alone would need. */
   private void clamp() {
     sheet
-        .step("clamp-force", "Clamp that would carry by friction alone, on two faces", "C = {P} × {F} / (2 × {m})")
+        .step(
+            "clamp-force",
+            "Clamp that would carry by friction alone, on two faces",
+            "C = {P} × {F} / (2 × {m})")
         .with("P", "load of the column", Amount.force(load.lifted()))
         .with("F", "factor of safety", site.amount(SupportSettings.CLAMP_FACTOR))
         .with("m", "friction", site.amount(SupportSettings.CLAMP_FRICTION))
@@ -189,7 +203,10 @@ final class PickUp {
                 "B = 1.8 × {Fy} × {l} × {tf} / 2")
             .with("Fy", "yield strength", site.amount(BeamSettings.YIELD))
             .with("l", "length of contact, no more than a flange's width", Amount.thickness(width))
-            .with("tf", "its depth, no more than the flange's thickness", Amount.thickness(section.plates().flangeThicknessMetres()))
+            .with(
+                "tf",
+                "its depth, no more than the flange's thickness",
+                Amount.thickness(section.plates().flangeThicknessMetres()))
             .from(Sources.AISC_STIFFENER)
             .gives(Amount.force(1.8 * site.get(BeamSettings.YIELD) * contact / 2));
     boolean enough = load.perNeedle() <= capacity;
@@ -211,7 +228,10 @@ final class PickUp {
     double area = 2 * site.get(SupportSettings.PACK) * width;
     double stress =
         sheet
-            .step("pack-stress", "Bearing of the pier on the packs of two needles", "f = {P} / (2 × {p} × {c})")
+            .step(
+                "pack-stress",
+                "Bearing of the pier on the packs of two needles",
+                "f = {P} / (2 × {p} × {c})")
             .with("P", "load of the pier", Amount.force(load.lifted()))
             .with("p", "length of a pack", site.amount(SupportSettings.PACK))
             .with("c", "width of the pier", site.amount(SupportSettings.COLUMN_WIDTH))
@@ -230,12 +250,7 @@ final class PickUp {
   }
 
   private void check(
-      Amount demand,
-      Amount capacity,
-      Verdict otherwise,
-      Source source,
-      String note,
-      double rows) {
+      Amount demand, Amount capacity, Verdict otherwise, Source source, String note, double rows) {
     Phrase words =
         rows > 0
             ? Phrase.of(note + " Rows of keys: {n}.", "n", Amount.count(rows))
@@ -244,8 +259,7 @@ final class PickUp {
     if (weak) {
       sheet.check(ID, "Bearing at the pick-up", demand, capacity, otherwise, source, words);
     } else {
-      sheet.verdict(
-          ID, "Bearing at the pick-up", demand, capacity, Verdict.REFER, source, words);
+      sheet.verdict(ID, "Bearing at the pick-up", demand, capacity, Verdict.REFER, source, words);
     }
   }
 }

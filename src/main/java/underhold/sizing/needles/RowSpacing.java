@@ -107,8 +107,7 @@ final class RowSpacing {
     double stress = PickUp.allowableStress(site);
     double longest =
         stress > 0
-            ? new ArchOverGap(
-                    Math.max(load, 1e-6), height, thickness, RISE_SHARE, COMPRESSED_SHARE)
+            ? new ArchOverGap(Math.max(load, 1e-6), height, thickness, RISE_SHARE, COMPRESSED_SHARE)
                 .longestSpan(stress)
             : 0;
     double rise = RISE_SHARE * height;

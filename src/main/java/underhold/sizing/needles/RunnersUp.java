@@ -24,13 +24,12 @@ final class RunnersUp {
           sheet,
           "runner-up-" + rank,
           one,
-          "Heavier and passing, " + one.section().name() + ": governed by ");
+          "As heavy or heavier, and passing, " + one.section().name() + ": governed by ");
       rank++;
     }
   }
 
-  private static void write(
-      SheetBuilder sheet, String id, SectionChooser.Tried one, String title) {
+  private static void write(SheetBuilder sheet, String id, SectionChooser.Tried one, String title) {
     Limb governing = one.governing();
     sheet
         .step(id, title + governing.words(), "u = {S} / {R}")
@@ -38,9 +37,7 @@ final class RunnersUp {
         .with("R", "capacity", governing.capacityAmount())
         .note(
             Phrase.of(
-                "It weighs {g}.",
-                "g",
-                Amount.lineLoad(one.section().weightKilonewtonsPerMetre())))
+                "It weighs {g}.", "g", Amount.lineLoad(one.section().weightKilonewtonsPerMetre())))
         .gives(Amount.ratio(governing.utilisation()));
   }
 }

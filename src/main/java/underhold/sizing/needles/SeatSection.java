@@ -3,9 +3,9 @@ package underhold.sizing.needles;
 import static underhold.sizing.needles.NeedleInput.*;
 
 import java.util.Optional;
+import underhold.mechanics.soil.bearing.BearingCapacity;
 import underhold.mechanics.soil.bearing.BearingCase;
 import underhold.mechanics.soil.bearing.BearingGround;
-import underhold.mechanics.soil.bearing.BearingCapacity;
 import underhold.mechanics.soil.bearing.DepthEffect;
 import underhold.mechanics.soil.bearing.Footing;
 import underhold.mechanics.soil.bearing.PresumptiveBearing;
@@ -19,7 +19,7 @@ import underhold.sizing.Source;
 import underhold.sizing.Verdict;
 import underhold.sizing.zone.SoilClass;
 
-/** Square pads under the seats: their width, bearing and settlement. */
+/** Pads under the seats: their size, bearing and settlement. */
 final class SeatSection {
   private static final double NARROWEST_PAD = 0.6;
   private static final double STEP = 0.1;
@@ -39,21 +39,21 @@ final class SeatSection {
     this.sheet = sheet;
   }
 
-  /** Width of pad for a seat's load, m; the widest where none serves. */
-  static double padWidth(NeedleCase site, double seatLoad) {
+  /** The smallest pad that serves a seat's load; the widest where none does. */
+  static Pad pad(NeedleCase site, LoadSection.Load load, double seatLoad) {
     double force = seatLoad * site.get(SupportSettings.SEAT_ALLOWANCE);
     double widest = site.get(SupportSettings.WIDEST_PAD);
     for (int i = 0; NARROWEST_PAD + i * STEP <= widest + 1e-9; i++) {
-      double width = NARROWEST_PAD + i * STEP;
-      if (force / (width * width) <= allowable(site, width)) {
-        return width;
+      Pad pad = new Pad(NARROWEST_PAD + i * STEP, load.spacing(), load.needles());
+      if (force / pad.area() <= allowable(site, pad)) {
+        return pad;
       }
     }
-    return widest;
+    return new Pad(widest, load.spacing(), load.needles());
   }
 
-  /** Allowable pressure under a pad of that width, kPa; 0 where nothing allows any. */
-  private static double allowable(NeedleCase site, double width) {
+  /** Allowable pressure under a pad, kPa; 0 where nothing allows any. */
+  private static double allowable(NeedleCase site, Pad pad) {
     double set = site.get(SupportSettings.SEAT_PRESSURE);
     if (set > 0) {
       return set;
@@ -61,7 +61,7 @@ final class SeatSection {
     double listed = listed(site);
     return site.seatSoil() == SoilClass.ROCK
         ? listed
-        : Math.min(listed, ultimate(site, width) / site.get(SupportSettings.BEARING_FACTOR));
+        : Math.min(listed, ultimate(site, pad) / site.get(SupportSettings.BEARING_FACTOR));
   }
 
   private static double listed(NeedleCase site) {
@@ -72,39 +72,45 @@ final class SeatSection {
         .orElse(0.0);
   }
 
-  private static Optional<BearingCapacity> capacity(NeedleCase site, double width) {
+  private static Optional<BearingCapacity> capacity(NeedleCase site, Pad pad) {
     BearingGround ground =
         site.has(SEAT_STRENGTH)
             ? BearingGround.undrained(site.get(SEAT_STRENGTH), 0)
             : new BearingGround(
-                site.has(SEAT_FRICTION) ? site.get(SEAT_FRICTION) : 0,
-                0,
-                0,
-                site.get(SEAT_WEIGHT));
+                site.has(SEAT_FRICTION) ? site.get(SEAT_FRICTION) : 0, 0, 0, site.get(SEAT_WEIGHT));
     return VesicBearing.ultimate(
-            BearingCase.centred(Footing.square(width, 0), ground, DepthEffect.IGNORED),
+            BearingCase.centred(
+                Footing.rectangle(pad.width(), pad.length(), 0), ground, DepthEffect.IGNORED),
             VesicBearing.CohesionDepthFactor.LINEAR)
         .value();
   }
 
-  private static double ultimate(NeedleCase site, double width) {
-    return capacity(site, width).map(BearingCapacity::ultimateKilopascals).orElse(0.0);
+  private static double ultimate(NeedleCase site, Pad pad) {
+    return capacity(site, pad).map(BearingCapacity::ultimateKilopascals).orElse(0.0);
   }
 
   /** Writes bearing and settlement of a pad; returns the settlement, m. */
-  double write(double reaction, double width) {
+  double write(double reaction, Pad pad) {
     double force =
         sheet
             .step("seat-load", "Load on one seat's pad", "R = {Rn} × {v}")
             .with("Rn", "reaction of the needle", Amount.force(reaction))
-            .with("v", "allowance for jack, crib and pad", site.amount(SupportSettings.SEAT_ALLOWANCE))
+            .with(
+                "v",
+                "allowance for jack, crib and pad",
+                site.amount(SupportSettings.SEAT_ALLOWANCE))
             .gives(Amount.force(reaction * site.get(SupportSettings.SEAT_ALLOWANCE)));
     double pressure =
         sheet
-            .step("seat-pressure", "Pressure under a square pad", "q = {R} / {B}^2")
+            .step("seat-pressure", "Pressure under a pad", "q = {R} / ({B} × min({B}, {s}))")
             .with("R", "load on the pad", Amount.force(force))
-            .with("B", "width of the pad, in steps of 0.1 m", Amount.length(width))
-            .gives(Amount.pressure(force / (width * width)));
+            .with("B", "side of the pad, in steps of 0.1 m", Amount.length(pad.side()))
+            .with("s", "spacing of the needles", Amount.length(pad.spacing()))
+            .note(
+                pad.joined()
+                    ? "Square pads would touch: they join in one mat under all needles of a side."
+                    : "A square pad under each seat.")
+            .gives(Amount.pressure(force / pad.area()));
     if (site.is(SupportSettings.SEAT, "pile")) {
       sheet.verdict(
           "seat-bearing",
@@ -118,11 +124,11 @@ final class SeatSection {
                   + " load and let an engineer add their settlement."));
       return 0;
     }
-    bearing(pressure, width);
-    return settlement(pressure, width);
+    bearing(pressure, pad);
+    return settlement(pressure, pad);
   }
 
-  private void bearing(double pressure, double width) {
+  private void bearing(double pressure, Pad pad) {
     double set = site.get(SupportSettings.SEAT_PRESSURE);
     if (set > 0) {
       check(pressure, set, Verdict.FAILS, INVESTIGATION, "");
@@ -130,11 +136,17 @@ final class SeatSection {
     }
     double listed = listed(site);
     if (site.seatSoil() != SoilClass.ROCK) {
-      double ultimate = ultimateStep(width);
+      double ultimate = ultimateStep(pad);
       double allowable =
           sheet
-              .step("seat-allowable", "Allowable pressure under the pad", "qa = min({qp}, {qu} / {F})")
-              .with("qp", "presumptive value of the soil; 0 where there is none", Amount.pressure(listed))
+              .step(
+                  "seat-allowable",
+                  "Allowable pressure under the pad",
+                  "qa = min({qp}, {qu} / {F})")
+              .with(
+                  "qp",
+                  "presumptive value of the soil; 0 where there is none",
+                  Amount.pressure(listed))
               .with("qu", "ultimate pressure", Amount.pressure(ultimate))
               .with("F", "factor of safety", site.amount(SupportSettings.BEARING_FACTOR))
               .from(Sources.IBC_1806)
@@ -166,47 +178,64 @@ final class SeatSection {
         Phrase.of(note));
   }
 
-  private double ultimateStep(double width) {
+  private double ultimateStep(Pad pad) {
     if (site.has(SEAT_STRENGTH)) {
       return sheet
-          .step("seat-ultimate", "Ultimate pressure on clay, square pad at the surface", "qu = {su} × {Nc} × (1 + 1 / {Nc})")
+          .step(
+              "seat-ultimate",
+              "Ultimate pressure on clay, pad at the surface",
+              "qu = {su} × {Nc} × (1 + {W} / {L} / {Nc})")
           .with("su", "undrained strength", site.amount(SEAT_STRENGTH))
           .with("Nc", "bearing factor at angle 0", Amount.ratio(VesicBearing.factors(0).cohesion()))
+          .with("W", "shorter side of what bears as one", Amount.length(pad.width()))
+          .with("L", "its longer side", Amount.length(pad.length()))
           .from(Sources.VESIC)
-          .gives(Amount.pressure(ultimate(site, width)));
+          .gives(Amount.pressure(ultimate(site, pad)));
     }
     double angle = site.has(SEAT_FRICTION) ? site.get(SEAT_FRICTION) : 0;
     return sheet
         .step(
             "seat-ultimate",
-            "Ultimate pressure on a square pad at the surface, no cohesion",
-            "qu = 0.5 × {g} × {B} × {Ng} × 0.6")
+            "Ultimate pressure on a pad at the surface, no cohesion",
+            "qu = 0.5 × {g} × {W} × {Ng} × (1 - 0.4 × {W} / {L})")
         .with("g", "unit weight below water", site.amount(SEAT_WEIGHT))
-        .with("B", "width of the pad", Amount.length(width))
+        .with("W", "shorter side of what bears as one", Amount.length(pad.width()))
+        .with("L", "its longer side", Amount.length(pad.length()))
         .with("Ng", "bearing factor", Amount.ratio(VesicBearing.factors(angle).weight()))
         .from(Sources.VESIC)
-        .gives(Amount.pressure(ultimate(site, width)));
+        .gives(Amount.pressure(ultimate(site, pad)));
   }
 
-  private double settlement(double pressure, double width) {
-    SteinbrennerSettlement.Case pad =
+  private double settlement(double pressure, Pad pad) {
+    double width = pad.width();
+    SteinbrennerSettlement.Case base =
         new SteinbrennerSettlement.Case(
-            pressure, width, width, LAYER_WIDTHS * width, site.get(SEAT_MODULUS), POISSON, 1);
-    double influence = SteinbrennerSettlement.influence(1, 2 * LAYER_WIDTHS).combined(POISSON);
+            pressure,
+            width,
+            pad.length(),
+            LAYER_WIDTHS * width,
+            site.get(SEAT_MODULUS),
+            POISSON,
+            1);
+    double influence =
+        SteinbrennerSettlement.influence(pad.length() / width, 2 * LAYER_WIDTHS).combined(POISSON);
     double settlement =
         sheet
             .step(
                 "seat-settlement",
                 "Settlement of a seat, elastic",
-                "S = 0.93 × 4 × {q} × {B} / 2 × (1 - {v}^2) / {E} × {Is}")
+                "S = 0.93 × 4 × {q} × {W} / 2 × (1 - {v}^2) / {E} × {Is}")
             .with("q", "pressure", Amount.pressure(pressure))
-            .with("B", "width of the pad", Amount.length(width))
+            .with("W", "shorter side of what bears as one", Amount.length(width))
             .with("v", "Poisson's ratio, assumed", Amount.ratio(POISSON))
             .with("E", "modulus of the soil", site.amount(SEAT_MODULUS))
-            .with("Is", "influence factor on a layer of four widths", Amount.ratio(influence))
+            .with(
+                "Is",
+                "influence factor of its shape on a layer of four widths",
+                Amount.ratio(influence))
             .from(Sources.STEINBRENNER)
-            .note("Pads near each other add to it; creep and consolidation are not in it.")
-            .gives(Amount.thickness(SteinbrennerSettlement.rigidMetres(pad)));
+            .note("Separate pads near each other add to it; creep and consolidation are not in it.")
+            .gives(Amount.thickness(SteinbrennerSettlement.rigidMetres(base)));
     sheet.check(
         "seat-settlement",
         "Settlement of a seat while it takes the load",

@@ -48,8 +48,7 @@ final class SectionChooser {
     /** The strength limb that is used most. */
     Limb governingStrength() {
       return new Tried(
-              section,
-              limbs.stream().filter(limb -> !limb.id().equals(Deflection.ID)).toList())
+              section, limbs.stream().filter(limb -> !limb.id().equals(Deflection.ID)).toList())
           .governing();
     }
 
@@ -77,30 +76,28 @@ final class SectionChooser {
     return new SectionChooser(site, beam).choose();
   }
 
+  /** Sections beyond those shown are not tried. */
   private Result choose() {
-    List<Tried> all =
-        site.table().sections().stream().filter(code::covers).map(this::tried).toList();
-    int first = firstPassing(all);
-    if (first < 0) {
-      return new Result(strongest(all), false, Optional.empty(), List.of());
-    }
-    List<Tried> heavier = new ArrayList<>();
-    for (int i = first + 1; i < all.size() && heavier.size() < HEAVIER_SHOWN; i++) {
-      if (all.get(i).passes()) {
-        heavier.add(all.get(i));
+    List<Tried> failed = new ArrayList<>();
+    List<Tried> passing = new ArrayList<>();
+    Optional<Tried> lighter = Optional.empty();
+    for (RolledSection section : site.table().sections()) {
+      if (passing.size() > HEAVIER_SHOWN) {
+        break;
+      }
+      if (code.covers(section)) {
+        Tried one = tried(section);
+        if (one.passes()) {
+          passing.add(one);
+        } else if (passing.isEmpty()) {
+          failed.add(one);
+          lighter = Optional.of(one);
+        }
       }
     }
-    Optional<Tried> lighter = first > 0 ? Optional.of(all.get(first - 1)) : Optional.empty();
-    return new Result(all.get(first), true, lighter, heavier);
-  }
-
-  private static int firstPassing(List<Tried> all) {
-    for (int i = 0; i < all.size(); i++) {
-      if (all.get(i).passes()) {
-        return i;
-      }
-    }
-    return -1;
+    return passing.isEmpty()
+        ? new Result(strongest(failed), false, Optional.empty(), List.of())
+        : new Result(passing.get(0), true, lighter, passing.subList(1, passing.size()));
   }
 
   private static Tried strongest(List<Tried> all) {

@@ -6,8 +6,7 @@ import underhold.sizing.Source;
 /** The sources that the sheet of needles cites. */
 final class Sources {
   static final Source AISC_FLEXURE =
-      Source.memory(
-          "AISC 360-16 F2, F3; reproduces AISC Design Examples v15.1, F.1 to F.4 (read)");
+      Source.memory("AISC 360-16 F2, F3; reproduces AISC Design Examples v15.1, F.1 to F.4 (read)");
   static final Source AISC_SHEAR =
       Source.published("AISC Design Examples v15.1, G.1A (AISC 360-16 G2.1)");
   static final Source AISC_WEB =
@@ -80,7 +79,9 @@ final class Sources {
   static final Source TRANSFER =
       Source.memory(
           "order of transfer and return: needle practice (Prentis and White, Underpinning, 1950)");
-  static final Source SCREW = Source.published("published shoring practice: screw jacks and shims for long holding, never oil alone");
+  static final Source SCREW =
+      Source.published(
+          "published shoring practice: screw jacks and shims for long holding, never oil alone");
   static final Source CONTRACTOR = new Source("contractor practice", Basis.COMMON_PRACTICE);
 
   private Sources() {}

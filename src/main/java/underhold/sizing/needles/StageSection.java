@@ -2,7 +2,6 @@ package underhold.sizing.needles;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import underhold.sizing.Amount;
 import underhold.sizing.HoldPoint;
 import underhold.sizing.Phrase;
@@ -16,7 +15,7 @@ final class StageSection {
   private static final String INSPECTOR = "special inspector";
   private static final String GEOTECHNICAL = "geotechnical engineer";
 
-  private static final double[] STEPS = {0.25, 0.5, 0.75, 1};
+  private static final int[] STEPS_PERCENT = {25, 50, 75, 100};
 
   /** Lift at which jacking stops, 1/16 in, m (from memory, pretest practice). */
   private static final double STOP_LIFT = 0.0015;
@@ -24,11 +23,11 @@ final class StageSection {
   private StageSection() {}
 
   static void write(
-      NeedleCase site, SheetBuilder sheet, LoadSection.Load load, NeedleBeam beam, double reaction) {
+      NeedleCase site, SheetBuilder sheet, LoadSection.Load load, NeedleBeam beam, double preload) {
     sheet.stage(survey());
     sheet.stage(seats(site));
     sheet.stage(setting(site, load));
-    sheet.stage(preload(site, load, reaction));
+    sheet.stage(preload(preload));
     sheet.stage(digging(beam));
     sheet.stage(giveBack());
   }
@@ -40,7 +39,8 @@ final class StageSection {
             Phrase.of(
                 "Survey the structure, note its cracks, set level points and crack gauges read to"
                     + " 1 mm or better; read until steady."),
-            Phrase.of("Take down the load of each support and its range; agree limits and who stops."),
+            Phrase.of(
+                "Take down the load of each support and its range; agree limits and who stops."),
             Phrase.of("Open up the pick-up: measure it, core or test it, find its steel.")),
         List.of(
             new HoldPoint(
@@ -54,13 +54,15 @@ final class StageSection {
     if (site.is(SupportSettings.SEAT, "crib")) {
       work.add(Phrase.of("Build the cribs plumb, every crossing tight, load in their middle."));
     }
-    work.add(Phrase.of("Set jacks over the web stiffeners, steel blocks as large as the jack base."));
+    work.add(
+        Phrase.of("Set jacks over the web stiffeners, steel blocks as large as the jack base."));
     return new Stage(
         "Seats",
         work,
         List.of(
             new HoldPoint(Phrase.of("Ground under each pad carries what it must"), GEOTECHNICAL),
-            new HoldPoint(Phrase.of("Cribs plumb, jacks rated, marked and calibrated"), COMPETENT)));
+            new HoldPoint(
+                Phrase.of("Cribs plumb, jacks rated, marked and calibrated"), COMPETENT)));
   }
 
   private static Stage setting(NeedleCase site, LoadSection.Load load) {
@@ -81,24 +83,25 @@ final class StageSection {
         List.of(
             Phrase.of("Strut openings nearby and tie the structure before it is cut."),
             place,
-            Phrase.of("Fix and cure seats, keys, collar or packs; fit stiffeners; bring jacks snug.")),
+            Phrase.of(
+                "Fix and cure seats, keys, collar or packs; fit stiffeners; bring jacks snug.")),
         List.of(
             new HoldPoint(
                 Phrase.of("Pick-up, welds, stiffeners and pocket grout have their strength"),
                 INSPECTOR)));
   }
 
-  private static Stage preload(NeedleCase site, LoadSection.Load load, double reaction) {
-    double share = site.get(SupportSettings.PRELOAD) / site.get(BeamSettings.UNCERTAINTY);
+  private static Stage preload(double preload) {
     List<Phrase> work = new ArrayList<>();
-    for (double step : STEPS) {
+    for (int percent : STEPS_PERCENT) {
       work.add(
           Phrase.of(
-              "Jack to {p} of the preload: about {j} at each most loaded seat; hold 5 to 15 min;"
-                  + " read structure, needle and seats.",
-              Map.of(
-                  "p", Amount.ratio(step),
-                  "j", Amount.force(step * share * reaction))));
+              "Jack to "
+                  + percent
+                  + " % of the preload: {j} at each jack nearest to the load, all sides together;"
+                  + " hold 5 to 15 min; read structure, needles and seats.",
+              "j",
+              Amount.force(percent / 100.0 * preload)));
     }
     work.add(
         Phrase.of(
@@ -110,13 +113,6 @@ final class StageSection {
         Phrase.of(
             "Lock off on screw, lock nut or steel shims, wedges within 3 to 6 mm (1/8 to 1/4 in)"
                 + " of the ram all the time; never leave a load on oil. Read again after 24 h."));
-    work.add(
-        Phrase.of(
-            "All jacks together carry {t} of the load to be held, {P}.",
-            "t",
-            Amount.ratio(share),
-            "P",
-            Amount.force(load.lifted() * (site.row() ? load.needles() : 1))));
     return new Stage(
         "Preload in steps",
         work,
@@ -132,13 +128,15 @@ final class StageSection {
     if (beam instanceof NeedleBeam.Tailed) {
       work.add(Phrase.of("Check the hold-down of every tail before and after each stage."));
     }
-    work.add(Phrase.of("Excavate; no digging inside the seats' influence line unless it is shored."));
+    work.add(
+        Phrase.of("Excavate; no digging inside the seats' influence line unless it is shored."));
     work.add(Phrase.of("Read jacks and levels each shift; keep spare shims and wedges at hand."));
     return new Stage(
         "Cut free and excavate",
         work,
         List.of(
-            new HoldPoint(Phrase.of("The needles carry: no movement after the first cut"), ENGINEER),
+            new HoldPoint(
+                Phrase.of("The needles carry: no movement after the first cut"), ENGINEER),
             new HoldPoint(
                 Phrase.of("Seats, cribs and jacks at the start of each shift and after rain"),
                 COMPETENT)));
@@ -154,8 +152,7 @@ final class StageSection {
                     + " the same readings and pauses."),
             Phrase.of("Draw the needles, fill and pack the holes, read on until steady.")),
         List.of(
-            new HoldPoint(
-                Phrase.of("New support and dry pack have their strength"), INSPECTOR),
+            new HoldPoint(Phrase.of("New support and dry pack have their strength"), INSPECTOR),
             new HoldPoint(Phrase.of("Readings are steady before a needle is drawn"), ENGINEER)));
   }
 }

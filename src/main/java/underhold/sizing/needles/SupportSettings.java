@@ -236,7 +236,8 @@ final class SupportSettings {
           Source.judgement());
 
   static final Choice SEAT =
-      new Choice("seat", "what the needles sit on", List.of("pad", "crib", "pile"), Source.judgement());
+      new Choice(
+          "seat", "what the needles sit on", List.of("pad", "crib", "pile"), Source.judgement());
   static final Choice SETBACK =
       new Choice(
           "setback-line",
@@ -247,15 +248,42 @@ final class SupportSettings {
       new Choice("crib-timber", "timber of the cribs", cribTimbers(), Sources.CRIB_STRESS);
   static final Choice CRIB_MOISTURE =
       new Choice(
-          "crib-moisture", "moisture of the crib timber", List.of("wet", "dry"), Source.judgement());
+          "crib-moisture",
+          "moisture of the crib timber",
+          List.of("wet", "dry"),
+          Source.judgement());
 
   static final List<Setting> NUMBERS =
       List.of(
-          SEAT_PRESSURE, SEAT_MODULUS, BEARING_FACTOR, WIDEST_PAD, SEAT_ALLOWANCE, SETTLEMENT_LIMIT,
-          CRIB_HEIGHT, CRIB_TIMBER, CRIB_CREEP, JACK_MARGIN, JACK_RATING, PRELOAD, COLUMN_WIDTH,
-          KEY_DEPTH, KEY_PITCH, OLD_CONCRETE, CLAMP_FRICTION, CLAMP_FACTOR, PACK, MASONRY,
-          MOST_SPACING, LEAST_SPACING, ARCH_HEIGHT, HOLE, TAIL_FACTOR, TAIL_HOLD, NEEDLE_DAYS,
-          PRELOAD_DAYS, RETURN_DAYS);
+          SEAT_PRESSURE,
+          SEAT_MODULUS,
+          BEARING_FACTOR,
+          WIDEST_PAD,
+          SEAT_ALLOWANCE,
+          SETTLEMENT_LIMIT,
+          CRIB_HEIGHT,
+          CRIB_TIMBER,
+          CRIB_CREEP,
+          JACK_MARGIN,
+          JACK_RATING,
+          PRELOAD,
+          COLUMN_WIDTH,
+          KEY_DEPTH,
+          KEY_PITCH,
+          OLD_CONCRETE,
+          CLAMP_FRICTION,
+          CLAMP_FACTOR,
+          PACK,
+          MASONRY,
+          MOST_SPACING,
+          LEAST_SPACING,
+          ARCH_HEIGHT,
+          HOLE,
+          TAIL_FACTOR,
+          TAIL_HOLD,
+          NEEDLE_DAYS,
+          PRELOAD_DAYS,
+          RETURN_DAYS);
 
   static final List<Choice> CHOICES = List.of(SEAT, SETBACK, CRIB_SPECIES, CRIB_MOISTURE);
 

@@ -13,6 +13,11 @@ import underhold.mechanics.steel.ConcentratedForce;
 record WebPlace(String id, String words, double force, ConcentratedForce bearing) {
   private static final double FAR_FROM_THE_END = 1e3;
 
+  /** Whether it is a seat at an end of the needle. */
+  boolean atFreeEnd() {
+    return id.equals("jack") && bearing.fromEndMetres() < FAR_FROM_THE_END;
+  }
+
   /** Under the load; a cantilever carries it near its tip. */
   static WebPlace load(NeedleCase site, NeedleBeam beam) {
     boolean tip = beam instanceof NeedleBeam.Tailed;

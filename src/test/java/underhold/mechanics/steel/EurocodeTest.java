@@ -48,8 +48,10 @@ class EurocodeTest {
       "Own case: HEB400 S355: Vpl 1434 kN; patch inside, ss 200: 2168.6, end, ss 300: 2005.7")
   void shear_and_patch_load() {
     assertThat(EurocodeShear.resistance(HEB400, Steel.S355)).isCloseTo(1434, withPercentage(0.1));
-    assertThat(PatchLoad.inside(HEB400, Steel.S355, 0.2).kilonewtons()).isCloseTo(2168.6, withPercentage(0.1));
-    assertThat(PatchLoad.end(HEB400, Steel.S355, 0.3, 0).kilonewtons()).isCloseTo(2005.7, withPercentage(0.1));
+    assertThat(PatchLoad.inside(HEB400, Steel.S355, 0.2).kilonewtons())
+        .isCloseTo(2168.6, withPercentage(0.1));
+    assertThat(PatchLoad.end(HEB400, Steel.S355, 0.3, 0).kilonewtons())
+        .isCloseTo(2005.7, withPercentage(0.1));
   }
 
   @Test

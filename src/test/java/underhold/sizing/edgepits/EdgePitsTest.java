@@ -76,11 +76,44 @@ class EdgePitsTest {
     byHand.put("toe-pressure", 171.953); // (118.758 + 0.5 x 72) / 0.9
     byHand.put("toe-net", 59.953);
     byHand.put("slab-strut", 198.854);
+    byHand.put("first-cut-overturning", 202.751); // 15.2715 + 39.0582 x 4.8
+    byHand.put("first-cut-righting", 487.757); // 23.5631 x 4.8^3 / 6 + 53.441
+    byHand.put("first-cut-no-shear", 1.82077);
+    byHand.put("first-cut-moment", 62.682);
+    byHand.put("moment-over-first", 2.08573);
+    byHand.put("wall-depth", 0.8492);
+    byHand.put("wall-moment", 136.166); // 0.6 x 1,888.2 kPa x 0.8492^2 / 6
+    byHand.put("wall-shear", 256.56);
     byHand.forEach(
         (id, value) ->
             assertThat(step(sheet, id))
                 .as(id)
                 .isCloseTo(value, within(1e-4 * value + 1e-9))); // six figures, rounded inputs
+  }
+
+  @Test
+  @DisplayName("Own case by hand: demands and capacities of the box's checks")
+  void box_checks_by_hand() {
+    Sheet sheet = EdgeSites.size(BOX);
+    demands(sheet, "sliding-before-transfer", 1.5 * 476.547, 47.6895);
+    demands(sheet, "overturning-before-transfer", 1.5 * 1213.68, 190.758 * 0.45);
+    demands(sheet, "sliding-partial-transfer", 1.5 * 384.211, 0.25 * 154.758);
+    demands(sheet, "sliding-after-transfer", 1.5 * 291.874, 29.6895);
+    demands(sheet, "overturning-after-transfer", 1.5 * 696.596, 53.4412);
+    demands(sheet, "brace-capacity", 281.398, 0);
+    demands(sheet, "first-cut", 1.5 * 202.751, 487.757);
+    demands(sheet, "sliding-supported", 1.5 * 124.284, 29.6895);
+    demands(sheet, "toe-bearing", 59.953, 95.7605);
+    demands(sheet, "wall-flexure", 1.6 * 62.682, 136.166);
+    demands(sheet, "wall-shear", 1.6 * 71.357, 256.56); // foot of the length from 1.8 to 3.8 m
+    demands(sheet, "joint-key", 1.6 * 55.0156, 0.6 * 503.52 * 0.3);
+    demands(sheet, "open-length", 2.4, 2.4);
+  }
+
+  private static void demands(Sheet sheet, String id, double demand, double capacity) {
+    Check check = check(sheet, id);
+    assertThat(check.demand().si()).as(id).isCloseTo(demand, within(1e-4 * demand));
+    assertThat(check.capacity().si()).as(id).isCloseTo(capacity, within(1e-4 * capacity + 1e-9));
   }
 
   @Test

@@ -160,6 +160,10 @@ class EdgeVariantsTest {
         .filteredOn(one -> one.hazard().equals("drained ground"))
         .singleElement()
         .satisfies(one -> assertThat(one.advice().in(UnitSystem.SI)).contains("drawdown: no."));
+    assertThat(check(sheet, "drained-ground").verdict()).isEqualTo(Verdict.REFER);
+    assertThat(check(sheet, "drained-ground").demand().si()).isCloseTo(7.6, within(1e-9));
+    assertThat(check(sheet, "drained-ground").note().in(UnitSystem.SI)).contains("cut off");
+    assertThat(EdgeSites.size(BOX, "water=drained").check("drained-ground")).isEmpty();
   }
 
   @Test
@@ -292,6 +296,16 @@ class EdgeVariantsTest {
     assertThat(sheet.check("brace-capacity")).isEmpty();
     // H 1.3: 45.525 x 1.3 + 8.24429 x 0.845
     gives(sheet, "toe-force", 66.14892);
+  }
+
+  @Test
+  void sand_and_water_under_pressure_are_named() {
+    Sheet sheet = EdgeSites.size(EdgeSites.with(BOX, "artesian", "yes"));
+    assertThat(sheet.cautions())
+        .anyMatch(one -> one.hazard().equals("water under pressure"))
+        .anyMatch(one -> one.hazard().equals("sand between the pits"));
+    assertThat(EdgeSites.size(BOX).cautions())
+        .noneMatch(one -> one.hazard().equals("water under pressure"));
   }
 
   @Test
