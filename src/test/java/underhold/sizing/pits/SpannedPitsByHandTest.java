@@ -8,6 +8,7 @@ import static underhold.sizing.pits.HandSites.size;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import underhold.quantity.UnitSystem;
 import underhold.sizing.Given;
 import underhold.sizing.Sheet;
 import underhold.sizing.Source;
@@ -191,5 +192,24 @@ class SpannedPitsByHandTest {
         .orElseThrow()
         .result()
         .si();
+  }
+
+  @Test
+  void bars_that_do_not_count_are_spoken_of() {
+    PitsInputBuilder plain =
+        rubble()
+            .material(Given.stated(WallMaterial.PLAIN_CONCRETE))
+            .amount(PitsFact.WALL_HEIGHT, 0.6)
+            .amount(PitsFact.WALL_THICKNESS, 0.8)
+            .amount(PitsFact.WALL_CONCRETE_STRENGTH, 2500 * PSI);
+    assertThat(note(plain)).isEqualTo("Bars that are not known are not counted.");
+    assertThat(note(plain.amount(PitsFact.WALL_STEEL_AREA, 0.001)))
+        .isEqualTo("Bars that are not known are not counted.");
+    assertThat(note(plain.amount(PitsFact.WALL_STEEL_DEPTH, 0.5)))
+        .startsWith("The bars are not counted: the concrete would crush before they yield");
+  }
+
+  private static String note(PitsInputBuilder input) {
+    return size(input).step("span-depth").orElseThrow().note().in(UnitSystem.SI);
   }
 }
