@@ -89,4 +89,27 @@ class PitsFromLayersByHandTest {
             input(wall("lineLoad", "-", "worstSoil", "-"), LAYERS).faceSoil().orElseThrow().value())
         .isEqualTo(SoilClass.DENSE_SAND);
   }
+
+  @Test
+  void clay_all_the_way_neither_runs_nor_lends_its_strength_to_another_layer() {
+    String layers =
+        """
+        { "top": "0 m", "soil": "stiff-clay", "undrainedStrength": "80 kPa" },
+        { "top": "1.2 m", "soil": "stiff-clay", "undrainedStrength": "60 kPa" },
+        { "top": "2.8 m", "soil": "stiff-clay", "undrainedStrength": "90 kPa" }
+        """;
+    PitsInput input = input(wall("worstSoil", "-", "bearingDepth", "1.5 m"), layers);
+    assertThat(input.facesRun().orElseThrow().value()).isFalse();
+    assertThat(input.faceSoil().orElseThrow().value()).isEqualTo(SoilClass.STIFF_CLAY);
+    assertThat(number(input, PitsFact.FACE_UNDRAINED_STRENGTH)).isEqualTo(60);
+    assertThat(input.baseSoil().orElseThrow().value()).isEqualTo(SoilClass.STIFF_CLAY);
+    assertThat(number(input, PitsFact.BASE_UNDRAINED_STRENGTH)).isEqualTo(90);
+    // the first layer goes on below the footing: it is no layer of the approach pits alone
+    assertThat(
+            size(wall("worstSoil", "-", "bearingDepth", "1.5 m"), layers)
+                .cautions()
+                .get(0)
+                .hazard())
+        .isEqualTo("cave-in");
+  }
 }
