@@ -57,9 +57,8 @@ public final class SheetBuilder {
     return new StepBuilder(this, id, stepTitle, siFormula, usFormula);
   }
 
-  SheetBuilder add(Step step) {
+  void add(Step step) {
     steps.add(step);
-    return this;
   }
 
   /** Checks that the demand is at most the capacity; otherwise fails. */

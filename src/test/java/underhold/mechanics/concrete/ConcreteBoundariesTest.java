@@ -49,7 +49,8 @@ class ConcreteBoundariesTest {
 
   @Test
   @DisplayName(
-      "ACI 318-19 chapter 14 (from memory): 3,000 psi gives fr 273.9 psi, v 73.03 psi, bearing 0.51 f'c sqrt(A2/A1)")
+      "ACI 318-19 chapter 14 (from memory): 3,000 psi gives fr 273.9 psi, v 73.03 psi, bearing 0.51"
+          + " f'c sqrt(A2/A1)")
   void plain_concrete_by_hand() {
     PlainConcrete plain = PlainConcrete.normalWeight(3000 * PSI);
     // sqrt 3,000 = 54.772; x 5 = 273.86; x 4/3 = 73.03
@@ -100,7 +101,8 @@ class ConcreteBoundariesTest {
 
   @Test
   @DisplayName(
-      "Own case: 0.3 x 0.5 m, 800 mm2 of 400 MPa in 20 MPa: a 62.7 mm, c 73.8 mm, strain 0.0173, 135.0 kN m")
+      "Own case: 0.3 x 0.5 m, 800 mm2 of 400 MPa in 20 MPa: a 62.7 mm, c 73.8 mm, strain 0.0173,"
+          + " 135.0 kN m")
   void reinforced_section_by_hand() {
     ReinforcedSection section = new ReinforcedSection(0.3, 0.5, 0.0008, 20_000, 400_000);
     // a = 320 / (0.85 x 20,000 x 0.3 = 5,100) = 0.062745; 20 MPa is 2,901 psi, so beta1 = 0.85
@@ -149,7 +151,8 @@ class ConcreteBoundariesTest {
 
   @Test
   @DisplayName(
-      "Own case, statics: 90 kN m and 60 kN under 20 kN/m: 6 m by moment and shear; 3 m past a support")
+      "Own case, statics: 90 kN m and 60 kN under 20 kN/m: 6 m by moment and shear; 3 m past a"
+          + " support")
   void span_by_hand() {
     SpanOverGap even = new SpanOverGap(90, 60, 20);
     assertThat(even.byMoment()).isCloseTo(6, within(1e-12)); // sqrt(720 / 20)

@@ -61,7 +61,8 @@ class MasonryBoundariesTest {
 
   @Test
   @DisplayName(
-      "Own case: triangle of 2 m: base 2.2, 1.1 and 1.905 m high; 20 kN/m3 x 0.5 m at 45 degrees weighs 10 kN")
+      "Own case: triangle of 2 m: base 2.2, 1.1 and 1.905 m high; 20 kN/m3 x 0.5 m at 45 degrees"
+          + " weighs 10 kN")
   void triangle_by_hand() {
     LoadTriangle triangle = new LoadTriangle(2);
     assertThat(triangle.baseMetres()).isCloseTo(2.2, within(1e-12));

@@ -100,7 +100,8 @@ class TimberBoundariesTest {
 
   @ParameterizedTest(name = "{0}, {1} ft deep, {2} ft span: {3} in")
   @DisplayName(
-      "FHWA-RD-75-130 lagging table (numbers from memory): a depth and a span at its limit take its row and column")
+      "FHWA-RD-75-130 lagging table (numbers from memory): a depth and a span at its limit take its"
+          + " row and column")
   @CsvSource({
     "COMPETENT, 0, 5, 2",
     "COMPETENT, 25, 5, 2",
@@ -173,7 +174,8 @@ class TimberBoundariesTest {
 
   @Test
   @DisplayName(
-      "NDS 2018, 4.3.3 and 3.10.4 (from memory): wet bending at 1,150 psi, bearing at 6 in and at the end")
+      "NDS 2018, 4.3.3 and 3.10.4 (from memory): wet bending at 1,150 psi, bearing at 6 in and at"
+          + " the end")
   void wet_and_bearing_at_their_limits() {
     assertThat(NdsFactors.wetBending(1150 * PSI)).isEqualTo(1.0);
     assertThat(NdsFactors.wetBending(1150.01 * PSI)).isEqualTo(0.85);
@@ -186,7 +188,8 @@ class TimberBoundariesTest {
 
   @Test
   @DisplayName(
-      "29 CFR 1926 Subpart P App. C: a row holds over its first depth and up to its second, 5 ft itself with the first")
+      "29 CFR 1926 Subpart P App. C: a row holds over its first depth and up to its second, 5 ft"
+          + " itself with the first")
   void shoring_rows_at_their_depths() {
     assertThat(rows(5)).allSatisfy(row -> assertThat(row.toDepthFeet()).isEqualTo(10)).hasSize(4);
     assertThat(rows(10)).allSatisfy(row -> assertThat(row.toDepthFeet()).isEqualTo(10)).hasSize(4);
@@ -205,7 +208,8 @@ class TimberBoundariesTest {
 
   @Test
   @DisplayName(
-      "29 CFR 1926 Subpart P App. C, Table C-1.1, 15 to 20 ft, third row: braces for each trench width")
+      "29 CFR 1926 Subpart P App. C, Table C-1.1, 15 to 20 ft, third row: braces for each trench"
+          + " width")
   void brace_by_trench_width() {
     Row row = rows(20).get(2);
     assertThat(row.brace(4 * FOOT)).isEqualTo("8x8");
@@ -220,14 +224,17 @@ class TimberBoundariesTest {
     assertThat(OshaTimberTables.rows(Timber.DOUGLAS_FIR, SheetingSoil.B, 10 * FOOT))
         .extracting(one -> one.words(6.01 * FOOT))
         .containsExactly(
-            "brace 4x6 at 6 ft along and 5 ft down, wale 6x8 at 5 ft, uprights 3x12 at 3 ft or 4x8 at 3 ft or 4x12 at 6 ft",
-            "brace 6x6 at 8 ft along and 5 ft down, wale 8x8 at 5 ft, uprights 3x8 at 2 ft or 4x8 at 4 ft",
+            "brace 4x6 at 6 ft along and 5 ft down, wale 6x8 at 5 ft, uprights 3x12 at 3 ft or 4x8"
+                + " at 3 ft or 4x12 at 6 ft",
+            "brace 6x6 at 8 ft along and 5 ft down, wale 8x8 at 5 ft, uprights 3x8 at 2 ft or 4x8"
+                + " at 4 ft",
             "brace 6x6 at 10 ft along and 5 ft down, wale 8x10 at 5 ft, uprights 4x8 at 3 ft");
   }
 
   @Test
   @DisplayName(
-      "29 CFR 1926 Subpart P App. C: 25, 45 and 80 psf per ft are 3.927, 7.069 and 12.567 kN/m3; 72 psf is 3.447 kPa")
+      "29 CFR 1926 Subpart P App. C: 25, 45 and 80 psf per ft are 3.927, 7.069 and 12.567 kN/m3; 72"
+          + " psf is 3.447 kPa")
   void table_pressure_in_si() {
     // 1 psf per ft = 0.04788026 kPa / 0.3048 m = 0.15708746 kN/m3
     assertThat(SheetingSoil.A.equivalentFluidWeight()).isCloseTo(3.92719, within(1e-4));
@@ -240,7 +247,8 @@ class TimberBoundariesTest {
 
   @Test
   @DisplayName(
-      "NDS 2018 Supplement, Tables 4A and 4B, No. 2 (from memory): fir, southern pine 2x12 and mixed oak")
+      "NDS 2018 Supplement, Tables 4A and 4B, No. 2 (from memory): fir, southern pine 2x12 and"
+          + " mixed oak")
   void reference_values() {
     ReferenceValues fir = ReferenceValues.named("douglas-fir-larch").orElseThrow();
     assertThat(fir.bending() / PSI).isCloseTo(900, within(1e-9));

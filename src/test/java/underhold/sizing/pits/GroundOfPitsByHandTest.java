@@ -26,7 +26,8 @@ class GroundOfPitsByHandTest {
 
   @Test
   @DisplayName(
-      "Own case: pits in sound rock, no excavation in front: listed bearing only, no pier as a wall")
+      "Own case: pits in sound rock, no excavation in front: listed bearing only, no pier as a"
+          + " wall")
   void rock() {
     Sheet sheet =
         size(
@@ -58,7 +59,8 @@ class GroundOfPitsByHandTest {
     assertThat(sheet.input("retained-height").orElseThrow().amount().orElseThrow().si()).isZero();
     assertThat(sheet.check("span-checked").orElseThrow().note().in(UnitSystem.SI))
         .isEqualTo(
-            "Height and thickness of what spans are not known: expose the footing at each typical place.");
+            "Height and thickness of what spans are not known: expose the footing at each typical"
+                + " place.");
     assertThat(sheet.cautions()).noneMatch(caution -> caution.hazard().equals("unbraced piers"));
     assertThat(sheet.check("water").orElseThrow().note().in(UnitSystem.SI))
         .startsWith("A sump may do in clay or rock");
@@ -140,7 +142,8 @@ class GroundOfPitsByHandTest {
 
   @Test
   @DisplayName(
-      "29 CFR 1926 Subpart P (secondary copies): below 20 ft no table row serves and an engineer designs")
+      "29 CFR 1926 Subpart P (secondary copies): below 20 ft no table row serves and an engineer"
+          + " designs")
   void deeper_than_the_tables() {
     Sheet deep =
         size(

@@ -32,7 +32,8 @@ class RubblePitsByHandTest {
 
   @Test
   @DisplayName(
-      "Own case, by hand: rubble wall on loose sand under water: arch with limited rise, 16 pits of 0.75 m")
+      "Own case, by hand: rubble wall on loose sand under water: arch with limited rise, 16 pits of"
+          + " 0.75 m")
   void rubble_steps() {
     Sheet sheet = size(rubble());
     double thrust = 60 * 6.894757 * 0.1 * 1 * 0.6; // 24.82 kN; 4 H / w = 2.48 passes 2 x 0.6
@@ -83,7 +84,8 @@ class RubblePitsByHandTest {
 
   @Test
   @DisplayName(
-      "Own case, by hand: the same wall: bearing with buoyancy, pier with water and uplift, brace not possible")
+      "Own case, by hand: the same wall: bearing with buoyancy, pier with water and uplift, brace"
+          + " not possible")
   void rubble_checks() {
     Sheet sheet = size(rubble());
     double ultimate = (18 - 9.81) * 0.3 * nq(34) + 0.5 * (18 - 9.81) * 0.8 * ng(34);
@@ -144,7 +146,8 @@ class RubblePitsByHandTest {
         .hasChecksOf(sheet);
     assertThat(sheet.check("brace").orElseThrow().note().in(UnitSystem.SI))
         .isEqualTo(
-            "The pier does not stand alone. Nobody has said that a brace or tie is possible; without one the pits cannot be kept as they are.");
+            "The pier does not stand alone. Nobody has said that a brace or tie is possible;"
+                + " without one the pits cannot be kept as they are.");
     assertThat(sheet.check("heave")).isEmpty();
     assertThat(sheet.check("movement")).isEmpty();
     assertThat(sheet.check("water").orElseThrow().note().in(UnitSystem.SI))
@@ -153,7 +156,8 @@ class RubblePitsByHandTest {
 
   @Test
   @DisplayName(
-      "Own case: dressed southern pine 2 x 8: actual thickness less 1/2 in, size factor already in Fb")
+      "Own case: dressed southern pine 2 x 8: actual thickness less 1/2 in, size factor already in"
+          + " Fb")
   void dressed_boards_of_another_timber() {
     PitsSettings settings =
         PitsSettings.parse(List.of("timber=southern-pine-2x8", "board-loss=12.7 mm")).settings();

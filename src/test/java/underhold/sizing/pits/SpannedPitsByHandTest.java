@@ -8,6 +8,7 @@ import static underhold.sizing.pits.HandSites.size;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import underhold.quantity.UnitSystem;
 import underhold.sizing.Given;
 import underhold.sizing.Sheet;
 import underhold.sizing.Source;
@@ -18,7 +19,8 @@ class SpannedPitsByHandTest {
 
   @Test
   @DisplayName(
-      "Own case, by hand: reinforced strip of 36 x 12 in, bars too far from a free end to help there")
+      "Own case, by hand: reinforced strip of 36 x 12 in, bars too far from a free end to help"
+          + " there")
   void reinforced_strip() {
     Sheet sheet =
         size(
@@ -59,7 +61,8 @@ class SpannedPitsByHandTest {
 
   @Test
   @DisplayName(
-      "Own case, by hand: plain strip 0.8 x 0.6 m under 40 kN/m, free at both ends: narrow end pits")
+      "Own case, by hand: plain strip 0.8 x 0.6 m under 40 kN/m, free at both ends: narrow end"
+          + " pits")
   void plain_strip_with_free_ends() {
     Sheet sheet =
         size(
@@ -125,7 +128,8 @@ class SpannedPitsByHandTest {
 
   @Test
   @DisplayName(
-      "Own case: wall too weak for the narrowest pit: by stated numbers it fails, by practice it refers")
+      "Own case: wall too weak for the narrowest pit: by stated numbers it fails, by practice it"
+          + " refers")
   void narrowest_pit_that_the_wall_cannot_span() {
     Sheet stated = size(rubble().amount(PitsFact.CLEAR_SPAN, 0.9));
     new HandSheet()
@@ -188,5 +192,24 @@ class SpannedPitsByHandTest {
         .orElseThrow()
         .result()
         .si();
+  }
+
+  @Test
+  void bars_that_do_not_count_are_spoken_of() {
+    PitsInputBuilder plain =
+        rubble()
+            .material(Given.stated(WallMaterial.PLAIN_CONCRETE))
+            .amount(PitsFact.WALL_HEIGHT, 0.6)
+            .amount(PitsFact.WALL_THICKNESS, 0.8)
+            .amount(PitsFact.WALL_CONCRETE_STRENGTH, 2500 * PSI);
+    assertThat(note(plain)).isEqualTo("Bars that are not known are not counted.");
+    assertThat(note(plain.amount(PitsFact.WALL_STEEL_AREA, 0.001)))
+        .isEqualTo("Bars that are not known are not counted.");
+    assertThat(note(plain.amount(PitsFact.WALL_STEEL_DEPTH, 0.5)))
+        .startsWith("The bars are not counted: the concrete would crush before they yield");
+  }
+
+  private static String note(PitsInputBuilder input) {
+    return size(input).step("span-depth").orElseThrow().note().in(UnitSystem.SI);
   }
 }

@@ -48,7 +48,8 @@ class GroundByHandTest {
 
   @ParameterizedTest(name = "{0}")
   @DisplayName(
-      "Caltrans Tables 3-1, 3-2 and 4-2, lower ends (secondary digest), for sand and gravel; the rest by judgement")
+      "Caltrans Tables 3-1, 3-2 and 4-2, lower ends (secondary digest), for sand and gravel; the"
+          + " rest by judgement")
   @CsvSource({
     "ROCK, 40, 0, 29, sedimentary-rock, A, COMPETENT, false, false",
     "HARD, 37, 0, 22, sand, A, COMPETENT, false, false",
@@ -105,7 +106,8 @@ class GroundByHandTest {
 
   @Test
   @DisplayName(
-      "Own case: strengths of layers stated, of the softest clay, or careful; an angle over 50 degrees is cut")
+      "Own case: strengths of layers stated, of the softest clay, or careful; an angle over 50"
+          + " degrees is cut")
   void layers_as_soils() {
     List<LayerSoil> own = LayerSoil.of(layers(), Optional.of(Given.stated(30.0)));
     assertThat(own).hasSize(4);
@@ -129,7 +131,8 @@ class GroundByHandTest {
 
   @Test
   @DisplayName(
-      "Own case: under 100 kPa clay of 40 kPa presses 20, sand of 50 degrees 13; rock comes last even beside none")
+      "Own case: under 100 kPa clay of 40 kPa presses 20, sand of 50 degrees 13; rock comes last"
+          + " even beside none")
   void layer_that_presses_most_and_bears_least() {
     List<LayerSoil> own = LayerSoil.of(layers(), Optional.empty());
     // sand: tan^2(45 - 25) = 0.1325; clay of 50 kPa: 100 - 100 = 0; clay of 40: 100 - 80 = 20

@@ -30,7 +30,8 @@ class BearingLimitsByHandTest {
 
   @Test
   @DisplayName(
-      "Own case, depth factors by hand: 30 degrees, D/B 0.5 and 2 (atan 2 = 1.107), for Hansen and both of Vesic")
+      "Own case, depth factors by hand: 30 degrees, D/B 0.5 and 2 (atan 2 = 1.107), for Hansen and"
+          + " both of Vesic")
   void depth_factors() {
     double tail = 2 * TAN * 0.25; // 2 tan f (1 - sin f)^2
     CorrectionFactors half = depth(Footing.strip(2, 1), CohesionDepthFactor.LINEAR, GROUND);
@@ -99,7 +100,8 @@ class BearingLimitsByHandTest {
 
   @Test
   @DisplayName(
-      "Own cases: angles of 1 and 50 degrees are the ends of the range; a load needs its vertical part")
+      "Own cases: angles of 1 and 50 degrees are the ends of the range; a load needs its vertical"
+          + " part")
   void range_of_the_equation() {
     Footing strip = Footing.strip(2, 1);
     assertThat(hansen(strip, new BearingGround(1, 5, 20, 18)).value()).isPresent();
@@ -109,7 +111,8 @@ class BearingLimitsByHandTest {
     assertThat(hansen(strip, new BearingGround(50, 5, 20, 18)).value()).isPresent();
     assertThat(reason(hansen(strip, new BearingGround(50.1, 5, 20, 18))))
         .isEqualTo(
-            "an angle of shearing resistance of 50.1 degrees is above the 50.0 degrees to which the factors are used");
+            "an angle of shearing resistance of 50.1 degrees is above the 50.0 degrees to which the"
+                + " factors are used");
     assertThat(reason(HansenBearing.ultimate(loaded(strip, GROUND, FootingLoad.inclined(0, 1)))))
         .isEqualTo("a horizontal load needs the vertical load that goes with it");
     assertThat(hansen(strip, GROUND).value()).isPresent(); // neither has a size
@@ -121,7 +124,8 @@ class BearingLimitsByHandTest {
 
   @Test
   @DisplayName(
-      "Own cases: the resultant on a base of 2 x 3 m, at its edges and beyond, on strips and circles")
+      "Own cases: the resultant on a base of 2 x 3 m, at its edges and beyond, on strips and"
+          + " circles")
   void effective_base() {
     Footing footing = Footing.rectangle(2, 3, 1);
     EffectiveBase base = EffectiveBase.of(footing, new FootingLoad(10, 0, -0.25, 0.5)).orThrow();
@@ -165,7 +169,8 @@ class BearingLimitsByHandTest {
 
   @Test
   @DisplayName(
-      "UFC 3-220-20, 5-4 to 5-9 (secondary digest), own cases: middle third and edge at their limits")
+      "UFC 3-220-20, 5-4 to 5-9 (secondary digest), own cases: middle third and edge at their"
+          + " limits")
   void contact_pressure_at_its_limits() {
     // 120 kN on 3 m: mean 40; e = 0.5 is B/6: 80 and 0 over the whole base
     ContactPressure third = ContactPressure.of(120, 3, 0.5).orThrow();
@@ -209,7 +214,8 @@ class BearingLimitsByHandTest {
 
   @Test
   @DisplayName(
-      "Own cases: Terzaghi's shapes: strip 1 and 1, square 1.3 and 0.8, circle 1.3 and 0.6; nearly square is not")
+      "Own cases: Terzaghi's shapes: strip 1 and 1, square 1.3 and 0.8, circle 1.3 and 0.6; nearly"
+          + " square is not")
   void terzaghi_shapes() {
     BearingFactors factors = new BearingFactors(10, 5, 4);
     BearingGround ground = new BearingGround(20, 10, 20, 18);

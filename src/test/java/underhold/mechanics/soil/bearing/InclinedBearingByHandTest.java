@@ -57,7 +57,8 @@ class InclinedBearingByHandTest {
 
   @Test
   @DisplayName(
-      "Own case, Hansen: clay 40 kPa, square 2 m: sc 1.2, ic 0.5 (1 + sqrt(1 - 80/160)); it slides just above")
+      "Own case, Hansen: clay 40 kPa, square 2 m: sc 1.2, ic 0.5 (1 + sqrt(1 - 80/160)); it slides"
+          + " just above")
   void hansen_undrained() {
     BearingGround clay = BearingGround.undrained(40, 20);
     BearingCapacity capacity =
@@ -187,7 +188,8 @@ class InclinedBearingByHandTest {
 
   @Test
   @DisplayName(
-      "EN 1997-1:2004, Annex D.3 and D.4 (secondary digest), own cases: base tilted 10 degrees on clay and in sand")
+      "EN 1997-1:2004, Annex D.3 and D.4 (secondary digest), own cases: base tilted 10 degrees on"
+          + " clay and in sand")
   void eurocode_tilted_base() {
     BearingGround clay = BearingGround.undrained(40, 20);
     BearingCapacity undrained =

@@ -10,7 +10,8 @@ import org.junit.jupiter.api.Test;
 class PressureByHandTest {
   @Test
   @DisplayName(
-      "Own case, Rankine by hand: 30 degrees, Kp 3: passive 3 x 50 + 2 x 10 x sqrt 3, active 50/3 - 20/sqrt 3")
+      "Own case, Rankine by hand: 30 degrees, Kp 3: passive 3 x 50 + 2 x 10 x sqrt 3, active 50/3 -"
+          + " 20/sqrt 3")
   void rankine_pressures() {
     assertThat(RankinePressure.activeCoefficient(30)).isCloseTo(1.0 / 3, within(1e-12));
     assertThat(RankinePressure.passiveCoefficient(30)).isCloseTo(3, within(1e-9));
@@ -22,7 +23,8 @@ class PressureByHandTest {
 
   @Test
   @DisplayName(
-      "Own case, Rankine by hand: 3 m of 20 kN/m3 at 30 degrees under 15 kPa: 5 to 25 kPa, 45 kN/m at 1.167 m")
+      "Own case, Rankine by hand: 3 m of 20 kN/m3 at 30 degrees under 15 kPa: 5 to 25 kPa, 45 kN/m"
+          + " at 1.167 m")
   void rankine_thrust() {
     RankinePressure.Active pressed =
         RankinePressure.active(new RankinePressure.Backfill(3, 20, 30, 0, 15));
@@ -93,7 +95,8 @@ class PressureByHandTest {
 
   @Test
   @DisplayName(
-      "Caltrans 5-1-3 (secondary digest), own cases: line load at m = 0.4 takes the near form, above it the far one")
+      "Caltrans 5-1-3 (secondary digest), own cases: line load at m = 0.4 takes the near form,"
+          + " above it the far one")
   void line_load_on_both_sides_of_its_limit() {
     // H 5, x 2: m = 0.4; n = 0.4: (100/5) 0.2 x 0.4 / (0.32)^2 = 15.625
     assertThat(new LineSurcharge(100, 2).atDepthKilopascals(2, 5)).isCloseTo(15.625, within(1e-9));

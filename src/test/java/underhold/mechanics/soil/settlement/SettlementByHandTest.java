@@ -32,7 +32,8 @@ class SettlementByHandTest {
 
   @Test
   @DisplayName(
-      "Textbook approximation (from memory), own cases: Tv at 60 % is 0.2827, held to where the second branch passes it")
+      "Textbook approximation (from memory), own cases: Tv at 60 % is 0.2827, held to where the"
+          + " second branch passes it")
   void degree_about_sixty_per_cent() {
     double branch = Math.PI / 4 * 0.36;
     assertThat(ConsolidationTime.degree(branch)).isCloseTo(0.6, within(1e-12));
@@ -50,7 +51,8 @@ class SettlementByHandTest {
 
   @Test
   @DisplayName(
-      "Own case, Schmertmann 1978: the influence diagram of L/B 5.5, half-way between square and strip")
+      "Own case, Schmertmann 1978: the influence diagram of L/B 5.5, half-way between square and"
+          + " strip")
   void schmertmann_influence() {
     Schmertmann1978.Influence half =
         Schmertmann1978.influence(
@@ -72,7 +74,8 @@ class SettlementByHandTest {
 
   @Test
   @DisplayName(
-      "Own case, Schmertmann 1978: square 2 m on two layers, at 0.1 year and at the end of the influence")
+      "Own case, Schmertmann 1978: square 2 m on two layers, at 0.1 year and at the end of the"
+          + " influence")
   void schmertmann_two_layers() {
     // peak 0.7 at 1 m, end 4 m. Upper 2 m of 5,000 kPa: 0.4 + (0.7 + 0.4667)/2 = 0.98333 m;
     // lower 2 m of 20,000: 0.46667 m. C1 = 0.9, C2 = 1.
@@ -98,7 +101,8 @@ class SettlementByHandTest {
 
   @Test
   @DisplayName(
-      "Own case, Steinbrenner: Is = F1 + (1 - 2v)/(1 - v) F2; S = q B' (1 - v2)/E Is If, four corners at the centre")
+      "Own case, Steinbrenner: Is = F1 + (1 - 2v)/(1 - v) F2; S = q B' (1 - v2)/E Is If, four"
+          + " corners at the centre")
   void steinbrenner_by_hand() {
     SteinbrennerSettlement.Influence influence = new SteinbrennerSettlement.Influence(0.5, 0.2);
     assertThat(influence.combined(0)).isCloseTo(0.7, within(1e-12));

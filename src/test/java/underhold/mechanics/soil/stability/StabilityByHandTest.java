@@ -20,7 +20,8 @@ class StabilityByHandTest {
 
   @Test
   @DisplayName(
-      "Own case: 5 m deep, 20 x 40 m, 20 kN/m3, 10 kPa, c 25: Terzaghi 1955 / 1415 = 1.38 is below 1.40 of Bjerrum-Eide")
+      "Own case: 5 m deep, 20 x 40 m, 20 kN/m3, 10 kPa, c 25: Terzaghi 1955 / 1415 = 1.38 is below"
+          + " 1.40 of Bjerrum-Eide")
   void wide_cut_is_governed_by_terzaghi() {
     ClayCut wide = new ClayCut(5, 20, 40, 20, 10, 25);
     // Nc = 5 (1 + 0.2 x 0.5)(1 + 0.2 x 0.25) = 5.775
@@ -37,7 +38,8 @@ class StabilityByHandTest {
 
   @Test
   @DisplayName(
-      "Own case: Terzaghi governs never with the same Nc, since the sides only help; out of range it says why")
+      "Own case: Terzaghi governs never with the same Nc, since the sides only help; out of range"
+          + " it says why")
   void narrow_cut_says_why_terzaghi_is_left_out() {
     ClayCut narrow = new ClayCut(5, 1, 1, 20, 10, 60);
     GoverningBaseHeave governing = GoverningBaseHeave.of(narrow, NO_LAYER);
@@ -48,7 +50,8 @@ class StabilityByHandTest {
 
   @Test
   @DisplayName(
-      "Own case, Terzaghi by hand: strip 0.7 x 10 = 7 m, Q = 7 x 110 - 20 x 5 = 670, Qu = 20 x 6 x 7 = 840")
+      "Own case, Terzaghi by hand: strip 0.7 x 10 = 7 m, Q = 7 x 110 - 20 x 5 = 670, Qu = 20 x 6 x"
+          + " 7 = 840")
   void terzaghi_by_hand() {
     ClayCut cut = new ClayCut(5, 10, 20, 20, 10, 20);
     var free = TerzaghiBaseHeave.factor(cut, 6, NO_LAYER).orThrow();
@@ -67,7 +70,8 @@ class StabilityByHandTest {
 
   @Test
   @DisplayName(
-      "Caltrans 10-3 (secondary digest), own cases: a stability number of 6 itself does not trigger the check")
+      "Caltrans 10-3 (secondary digest), own cases: a stability number of 6 itself does not trigger"
+          + " the check")
   void stability_number_at_its_trigger() {
     assertThat(StabilityNumber.triggersHeaveCheck(new ClayCut(6, 3, 3, 20, 0, 20))).isFalse();
     assertThat(StabilityNumber.triggersHeaveCheck(new ClayCut(6.01, 3, 3, 20, 0, 20))).isTrue();

@@ -110,7 +110,8 @@ class OrderByHandTest {
 
   @Test
   @DisplayName(
-      "Own case: 9 pits in four rounds, two crews: rounds in step begin on days 0, 8.5, 14.5 and 20.5")
+      "Own case: 9 pits in four rounds, two crews: rounds in step begin on days 0, 8.5, 14.5 and"
+          + " 20.5")
   void calendar_in_step() {
     PitRow row = PitRow.equal(9, 1);
     OrderRules two = rules(3, 1, 2);
@@ -126,7 +127,8 @@ class OrderByHandTest {
 
   @Test
   @DisplayName(
-      "Own case: the same nine pits rolling on: a crew is free every 2.5 days, a pit carries after 6")
+      "Own case: the same nine pits rolling on: a crew is free every 2.5 days, a pit carries after"
+          + " 6")
   void calendar_rolling() {
     PitRow row = PitRow.equal(9, 1);
     DiggingPlan plan = Calendars.rolling(row, rules(3, 1, 1), Rounds.everyNth(row, 4));
