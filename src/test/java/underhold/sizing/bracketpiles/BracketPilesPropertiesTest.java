@@ -35,7 +35,7 @@ class BracketPilesPropertiesTest {
         .replace("90 kPa", strength + " kPa");
   }
 
-  @Property(tries = 150)
+  @Property(tries = 80)
   void any_site_gives_a_sheet_that_can_be_redone(
       @ForAll @DoubleRange(min = 5, max = 2000) double load,
       @ForAll @DoubleRange(min = 0, max = 5) double gap,
@@ -62,7 +62,7 @@ class BracketPilesPropertiesTest {
     assertThat(sheet.checks()).isNotEmpty();
   }
 
-  @Property(tries = 100)
+  @Property(tries = 50)
   void more_load_never_lowers_a_demand(
       @ForAll @DoubleRange(min = 5, max = 500) double load,
       @ForAll @DoubleRange(min = 1, max = 3) double times,
@@ -88,7 +88,7 @@ class BracketPilesPropertiesTest {
         .isGreaterThanOrEqualTo(less.step("movement").orElseThrow().result().si() - 1e-12);
   }
 
-  @Property(tries = 60)
+  @Property(tries = 30)
   void a_deeper_cut_never_shortens_a_bared_column_or_the_casing(
       @ForAll @DoubleRange(min = 1, max = 8) double depth,
       @ForAll @DoubleRange(min = 0, max = 4) double more) {

@@ -1,5 +1,8 @@
 package underhold.sizing.bracketpiles;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import underhold.site.FactDictionary;
@@ -21,10 +24,10 @@ final class BracketSites {
 
   static String text() {
     try {
-      return java.nio.file.Files.readString(
+      return Files.readString(
           Path.of("src/test/resources/underhold/sizing/bracketpiles/own-platform-edge.site.json"));
-    } catch (java.io.IOException e) {
-      throw new java.io.UncheckedIOException(e);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 
