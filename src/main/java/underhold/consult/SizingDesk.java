@@ -14,6 +14,11 @@ import underhold.sizing.SettingTable;
 import underhold.sizing.Sheet;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.SizingMethod;
+import underhold.sizing.bracketpiles.BracketPilesMethod;
+import underhold.sizing.drilledpiles.DrilledPiles;
+import underhold.sizing.edgepits.EdgePitsMethod;
+import underhold.sizing.monitoring.MonitoringMethod;
+import underhold.sizing.needles.NeedleMethod;
 import underhold.sizing.pits.PitsMethod;
 
 /**
@@ -22,7 +27,13 @@ import underhold.sizing.pits.PitsMethod;
  */
 public final class SizingDesk {
   private static final Map<SupportOption, SizingMethod> METHODS =
-      Map.of(SupportOption.PITS, new PitsMethod());
+      Map.of(
+          SupportOption.PITS, new PitsMethod(),
+          SupportOption.NEEDLES, new NeedleMethod(),
+          SupportOption.DRILLED_PILES, new DrilledPiles(),
+          SupportOption.BRACKET_PILES, new BracketPilesMethod(),
+          SupportOption.EDGE_PITS, new EdgePitsMethod(),
+          SupportOption.MONITOR, new MonitoringMethod());
 
   /**
    * Sizes an option in a zone.
@@ -37,9 +48,7 @@ public final class SizingDesk {
     if (method == null) {
       return new Sized.NotThere(
           option,
-          option == SupportOption.REFER
-              ? "There is nothing to size: a specialist decides what is built. The advice lists why and what to hand over."
-              : "There is no calculation sheet for " + option.label() + " yet. Nothing was sized.");
+          "There is nothing to size: a specialist decides what is built. The advice lists why and what to hand over.");
     }
     SettingTable table = method.settings();
     SettingTable.Read filed = table.parse(filed(site, method));
