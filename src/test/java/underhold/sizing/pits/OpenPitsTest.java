@@ -58,8 +58,7 @@ class OpenPitsTest {
     assertThat(dug.plan().rules().times().openDays()).isCloseTo(7.75, within(1e-9));
     assertThat(dug.plan().roundCount()).isEqualTo(4);
     assertThat(PlanChecker.violations(dug.plan())).isEmpty();
-    assertThat(sheet.check("open-length").orElseThrow().demand().si())
-        .isCloseTo(2.4, within(1e-9));
+    assertThat(sheet.check("open-length").orElseThrow().demand().si()).isCloseTo(2.4, within(1e-9));
     assertThat(sheet.time())
         .extracting(BillItem::name)
         .containsExactly(
