@@ -10,6 +10,7 @@ import java.util.List;
  * printed years linear, beyond 100 years not given. A job of less than two years gets no deduction
  * (common practice). Basis of the tables: from memory, verify.
  */
+@SuppressWarnings("ImmutableEnumChecker") // the lists are those of List.of
 public enum Corrosion {
   /** FHWA-SA-97-070, not aggressive. */
   NOT_AGGRESSIVE(List.of(0.25, 0.60, 0.70, 0.80)),

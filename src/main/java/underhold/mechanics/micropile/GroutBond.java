@@ -24,13 +24,20 @@ public record GroutBond(String key, String ground, Map<Grouting, Range> ranges) 
   /** How the bond length is grouted. */
   public enum Grouting {
     /** A: by gravity or tremie. */
-    GRAVITY,
+    GRAVITY(2),
     /** B: 0.5 to 1 MPa as the casing is pulled. */
-    PRESSURE,
+    PRESSURE(4),
     /** C: once again after 15 to 25 minutes, above 1 MPa. */
-    POST_GROUTED_ONCE,
+    POST_GROUTED_ONCE(6),
     /** D: repeatedly hours later through sleeves, 2 to 8 MPa. */
-    POST_GROUTED_REPEATEDLY
+    POST_GROUTED_REPEATEDLY(8);
+
+    /** Column of the low end in the table. */
+    private final int column;
+
+    Grouting(int column) {
+      this.column = column;
+    }
   }
 
   /**
@@ -83,7 +90,7 @@ public record GroutBond(String key, String ground, Map<Grouting, Range> ranges) 
     for (List<String> row : TableRows.read("grout-bond.csv")) {
       Map<Grouting, Range> ranges = new EnumMap<>(Grouting.class);
       for (Grouting grouting : Grouting.values()) {
-        int column = 2 + 2 * grouting.ordinal();
+        int column = grouting.column;
         if (!row.get(column).isBlank()) {
           ranges.put(
               grouting,

@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import underhold.mechanics.micropile.CasingSection;
 import underhold.mechanics.micropile.GroutBond.Grouting;
@@ -98,7 +99,7 @@ record BracketSettings(Settings all) {
   }
 
   Grouting grouting() {
-    return Grouting.values()[GROUTING.words().indexOf(all.get(GROUTING))];
+    return Grouting.valueOf(all.get(GROUTING).toUpperCase(Locale.ROOT).replace('-', '_'));
   }
 
   boolean boxWeld() {

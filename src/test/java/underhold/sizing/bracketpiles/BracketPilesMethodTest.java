@@ -251,6 +251,20 @@ class BracketPilesMethodTest {
     assertThat(sheet.input("bared").orElseThrow().words()).isEqualTo(bared);
   }
 
+  @ParameterizedTest(name = "Own case: {0}: sand {1} kPa at the lower third")
+  @CsvSource({
+    "gravity, 135",
+    "pressure, 200",
+    "post-grouted-once, 216.6667",
+    "post-grouted-repeatedly, 225"
+  })
+  void every_kind_of_grouting_has_its_bond(String grouting, double bond) {
+    Sheet sheet =
+        BracketSites.size(EDGE, DECIDED, "grouting=" + grouting, "casing-below-subgrade=3 m");
+    assertThat(sheet.step("bond-1").orElseThrow().formula().symbols().get(0).amount().si())
+        .isCloseTo(bond, within(1e-3));
+  }
+
   @Test
   void piles_of_a_pair_keep_their_distance_too() {
     Sheet sheet = BracketSites.size(EDGE, "moment-path=paired", "pair-apart=0.7 m");
