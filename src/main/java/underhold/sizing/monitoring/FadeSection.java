@@ -99,7 +99,9 @@ final class FadeSection {
           title,
           Amount.ratio(distortion),
           limit,
-          limits.aboveDistortion(distortion),
+          limits.aboveDistortion(distortion) == Verdict.FAILS
+              ? site.failsOn(LENGTH)
+              : Verdict.REFER,
           limits.distortionSource(),
           Phrase.of(
               "Published limits come from surveys of standing buildings: above one of them an engineer decides."));

@@ -2,6 +2,7 @@ package underhold.sizing.monitoring;
 
 import static underhold.sizing.monitoring.MonitoringInputs.*;
 
+import java.util.Arrays;
 import java.util.Set;
 import underhold.mechanics.movement.ExcavationBeside;
 import underhold.sizing.Amount;
@@ -9,6 +10,7 @@ import underhold.sizing.Choice;
 import underhold.sizing.Origin;
 import underhold.sizing.Setting;
 import underhold.sizing.Settings;
+import underhold.sizing.Verdict;
 import underhold.sizing.zone.Inputs;
 import underhold.sizing.zone.NumberInput;
 import underhold.sizing.zone.WordInput;
@@ -53,6 +55,11 @@ record MonitoringCase(Inputs inputs, Settings settings) {
 
   boolean assumed(NumberInput input) {
     return inputs.find(input).filter(given -> given.origin() == Origin.ASSUMED).isPresent();
+  }
+
+  /** Fails, unless one of the inputs it rests on is only assumed: then an engineer decides. */
+  Verdict failsOn(NumberInput... numbers) {
+    return Arrays.stream(numbers).anyMatch(this::assumed) ? Verdict.REFER : Verdict.FAILS;
   }
 
   boolean digs() {

@@ -166,7 +166,9 @@ final class StrainSection {
         title,
         percent(demand),
         percent(accepted.mostStrain()),
-        Check.covers(hogging, accepted.mostStrain()) ? Verdict.REFER : Verdict.FAILS,
+        Check.covers(hogging, accepted.mostStrain())
+            ? Verdict.REFER
+            : site.failsOn(LENGTH, STOREYS),
         source,
         Phrase.of(
             "The strain is of category %d, %s%s. A movement that fades with distance hogs the wall; sagging, the other case, is for a trough in its middle. An uncracked, elastic wall is assumed: cracks that are there already open first."

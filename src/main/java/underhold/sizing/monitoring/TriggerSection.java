@@ -85,7 +85,7 @@ final class TriggerSection {
         "Accuracy of the instrument against a share of the alert level",
         site.amount(INSTRUMENT),
         Amount.thickness(need),
-        Verdict.FAILS,
+        site.failsOn(MonitoringInputs.LIMIT),
         ACCURACY_SHARE.source(),
         Phrase.of(
             "An instrument that cannot see a part of the alert level cannot police it: choose a more accurate one. The accuracy is that reached on site, proved by the baseline sets."));

@@ -446,6 +446,33 @@ class MonitoringSheetTest {
   }
 
   @Test
+  void what_rests_on_a_guess_never_fails() {
+    Sheet sheet =
+        sheet(
+            mill(
+                "wallLength",
+                "",
+                "storeys",
+                "",
+                "movementLimit",
+                "",
+                "tiltLimit",
+                "1 in 500",
+                "predictedMovement",
+                "20 mm"),
+            "instrument-accuracy=3 mm");
+    assertThat(sheet.checks()).allMatch(one -> one.verdict() == Verdict.REFER);
+    Sheet stated =
+        sheet(
+            mill("predictedMovement", "20 mm", "tiltLimit", "1 in 500"),
+            "instrument-accuracy=3 mm");
+    assertThat(stated.checks().stream().filter(one -> one.verdict() == Verdict.FAILS))
+        .extracting(Check::id)
+        .containsExactlyInAnyOrder(
+            "forecast-movement", "damage-category", "angular-distortion", "instrument-accuracy");
+  }
+
+  @Test
   void live_rail_is_cautioned_by_its_published_job() {
     Optional<Caution> rail =
         sheet(mill("liveUse", "rail")).cautions().stream()
