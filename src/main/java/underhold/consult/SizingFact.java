@@ -15,19 +15,22 @@ import underhold.sizing.Verdict;
 /**
  * What the checks of a sheet say as facts that rules can read: a fact fails where one of its checks
  * fails, passes where all that the sheet holds pass, and stays unknown where there is none or where
- * one refers to the engineer.
+ * one refers to the engineer. Where a brace or tie may carry what the check lacks, a check that
+ * refers with its demand above its capacity says so.
  *
  * @param fact name in the dictionary
  * @param option whose sheet it reads
  * @param checks ids of the checks
+ * @param supportable whether support may carry what the checks lack
  */
-record SizingFact(String fact, SupportOption option, List<String> checks) {
+record SizingFact(String fact, SupportOption option, List<String> checks, boolean supportable) {
   /** Every such fact. */
   static final List<SizingFact> ALL =
       List.of(
           of("pitSpan", SupportOption.PITS, "pit-width-workable"),
           of("pitBearing", SupportOption.PITS, "bearing-reckoned"),
-          of("pierStability", SupportOption.PITS, "sliding-without", "overturning-without"),
+          supportable(
+              "pierStability", SupportOption.PITS, "sliding-without", "overturning-without"),
           of("pitHeave", SupportOption.PITS, "heave"),
           of("needleSection", SupportOption.NEEDLES, "needle-section"),
           of("needleDeflection", SupportOption.NEEDLES, "needle-deflection"),
@@ -45,7 +48,7 @@ record SizingFact(String fact, SupportOption option, List<String> checks) {
           of("bracketBared", SupportOption.BRACKET_PILES, "pile-bared", "soft-ground-buckling"),
           of("bracketSpan", SupportOption.BRACKET_PILES, "edge-span"),
           of("bracketMovement", SupportOption.BRACKET_PILES, "movement"),
-          of(
+          supportable(
               "edgeSliding",
               SupportOption.EDGE_PITS,
               "sliding-after-transfer",
@@ -60,7 +63,11 @@ record SizingFact(String fact, SupportOption option, List<String> checks) {
   }
 
   private static SizingFact of(String fact, SupportOption option, String... checks) {
-    return new SizingFact(fact, option, List.of(checks));
+    return new SizingFact(fact, option, List.of(checks), false);
+  }
+
+  private static SizingFact supportable(String fact, SupportOption option, String... checks) {
+    return new SizingFact(fact, option, List.of(checks), true);
   }
 
   /** The facts of a sheet that are decided. */
@@ -76,23 +83,33 @@ record SizingFact(String fact, SupportOption option, List<String> checks) {
 
   private Optional<Fact> read(Sheet sheet, FactDictionary dictionary) {
     List<Check> found = checks.stream().flatMap(id -> sheet.check(id).stream()).toList();
-    List<Check> failed = found.stream().filter(check -> check.verdict() == Verdict.FAILS).toList();
-    boolean refers = found.stream().anyMatch(check -> check.verdict() == Verdict.REFER);
-    if (found.isEmpty() || (failed.isEmpty() && refers)) {
-      return Optional.empty();
+    List<Check> failed = with(found, Verdict.FAILS);
+    List<Check> lacking =
+        with(found, Verdict.REFER).stream()
+            .filter(
+                check -> supportable && !Check.covers(check.demand().si(), check.capacity().si()))
+            .toList();
+    if (!failed.isEmpty()) {
+      return Optional.of(fact(dictionary, "fails", failed, "by its sheet"));
     }
-    List<String> titles = (failed.isEmpty() ? found : failed).stream().map(Check::title).toList();
-    String word = failed.isEmpty() ? "passes" : "fails";
-    return Optional.of(
-        new Fact(
-            dictionary.require(fact),
-            Origin.DERIVED,
-            new FactValue.Choice(word),
-            "the quick sizing of "
-                + option.label()
-                + ": "
-                + String.join("; ", titles)
-                + (failed.isEmpty() ? " pass" : " fail")
-                + (titles.size() == 1 && failed.isEmpty() ? "es" : titles.size() == 1 ? "s" : "")));
+    if (!lacking.isEmpty()) {
+      return Optional.of(fact(dictionary, "needs-support", lacking, "lacks capacity by itself"));
+    }
+    return found.isEmpty() || !with(found, Verdict.REFER).isEmpty()
+        ? Optional.empty()
+        : Optional.of(fact(dictionary, "passes", found, "by its sheet"));
+  }
+
+  private static List<Check> with(List<Check> checks, Verdict verdict) {
+    return checks.stream().filter(check -> check.verdict() == verdict).toList();
+  }
+
+  private Fact fact(FactDictionary dictionary, String word, List<Check> said, String how) {
+    String titles = String.join("; ", said.stream().map(Check::title).toList());
+    return new Fact(
+        dictionary.require(fact),
+        Origin.DERIVED,
+        new FactValue.Choice(word),
+        "the quick sizing of " + option.label() + ", " + how + ": " + titles);
   }
 }

@@ -66,7 +66,27 @@ class SizingFactTest {
             .get(0);
     assertThat(fact.origin()).isEqualTo(Origin.DERIVED);
     assertThat(fact.how())
-        .isEqualTo("the quick sizing of needle beams: check of seat-settlement fails");
+        .isEqualTo("the quick sizing of needle beams, by its sheet: check of seat-settlement");
+  }
+
+  @Test
+  void what_a_brace_may_carry_needs_support_where_it_lacks_capacity_by_itself() {
+    SheetBuilder sheet = SheetBuilder.titled("Pits", "pits");
+    sheet.verdict(
+        "sliding-without",
+        "sliding",
+        Amount.force(3),
+        Amount.force(2),
+        Verdict.REFER,
+        Source.statics(),
+        Phrase.of(""));
+    check(sheet, "overturning-without", Verdict.PASSES);
+    Fact fact = SizingFact.of(SupportOption.PITS, sheet.build(), DICTIONARY).get(0);
+    assertThat(fact.name() + "=" + fact.text()).isEqualTo("pierStability=needs-support");
+
+    SheetBuilder guessed = SheetBuilder.titled("Pits", "pits");
+    check(guessed, "sliding-without", Verdict.REFER); // would pass, but rests on a guess
+    assertThat(SizingFact.of(SupportOption.PITS, guessed.build(), DICTIONARY)).isEmpty();
   }
 
   @Test

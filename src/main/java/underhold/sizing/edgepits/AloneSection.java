@@ -64,7 +64,9 @@ final class AloneSection {
         "after",
         "after the piles have taken the load",
         after,
-        site.otherwise(EdgeInputs.FACE_FRICTION, EdgeInputs.FACE_WEIGHT),
+        site.says(EdgeInputs.BRACING, "no")
+            ? site.otherwise(EdgeInputs.FACE_FRICTION, EdgeInputs.FACE_WEIGHT)
+            : Verdict.REFER, // the braces that follow are to carry it
         trap);
   }
 

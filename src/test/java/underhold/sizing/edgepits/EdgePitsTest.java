@@ -124,8 +124,8 @@ class EdgePitsTest {
     assertThat(verdict(sheet, "primary-piles")).isEqualTo(Verdict.PASSES);
     assertThat(verdict(sheet, "sliding-before-transfer")).isEqualTo(Verdict.REFER);
     assertThat(verdict(sheet, "sliding-partial-transfer")).isEqualTo(Verdict.REFER);
-    assertThat(verdict(sheet, "sliding-after-transfer")).isEqualTo(Verdict.FAILS);
-    assertThat(verdict(sheet, "overturning-after-transfer")).isEqualTo(Verdict.FAILS);
+    assertThat(verdict(sheet, "sliding-after-transfer")).isEqualTo(Verdict.REFER);
+    assertThat(verdict(sheet, "overturning-after-transfer")).isEqualTo(Verdict.REFER);
     assertThat(verdict(sheet, "bracing-possible")).isEqualTo(Verdict.PASSES);
     assertThat(check(sheet, "bracing-possible").demand().si()).isEqualTo(3);
     assertThat(verdict(sheet, "first-cut")).isEqualTo(Verdict.PASSES);
@@ -161,7 +161,7 @@ class EdgePitsTest {
     assertThat(step(sheet, "sliding-resistance-before")).isCloseTo(78.405, within(0.01));
     assertThat(step(sheet, "sliding-resistance-after")).isCloseTo(15.905, within(0.01));
     assertThat(verdict(sheet, "sliding-before-transfer")).isEqualTo(Verdict.PASSES);
-    assertThat(verdict(sheet, "sliding-after-transfer")).isEqualTo(Verdict.FAILS);
+    assertThat(verdict(sheet, "sliding-after-transfer")).isEqualTo(Verdict.REFER);
     assertThat(check(sheet, "sliding-after-transfer").note().in(UnitSystem.SI))
         .contains("1.666", "0.3379", "brace or tie the wall");
   }
