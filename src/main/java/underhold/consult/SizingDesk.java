@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import underhold.advice.SupportOption;
 import underhold.site.FactView;
 import underhold.site.GroundProfile;
@@ -44,7 +45,7 @@ public final class SizingDesk {
    * @param settings NAME=VALUE, each in place of the site's own or the default
    */
   public Sized size(Site site, ZoneAdvice advice, SupportOption option, List<String> settings) {
-    SizingMethod method = METHODS.get(option);
+    SizingMethod method = method(site, option);
     if (method == null) {
       return new Sized.NotThere(
           option,
@@ -71,7 +72,7 @@ public final class SizingDesk {
    * no calculation. Where the file's settings cannot be used it asks about them.
    */
   public Optional<Sheet> quick(Site site, String zone, FactView facts, SupportOption option) {
-    SizingMethod method = METHODS.get(option);
+    SizingMethod method = method(site, option);
     if (method == null) {
       return Optional.empty();
     }
@@ -80,6 +81,14 @@ public final class SizingDesk {
         read.problems().isEmpty()
             ? method.size(facts, ground(site, zone), read.settings())
             : refused(option, read.problems()));
+  }
+
+  /** The method of an option; edge pits stand beside piles sized with the site's settings. */
+  private static @Nullable SizingMethod method(Site site, SupportOption option) {
+    SizingMethod piles = METHODS.get(SupportOption.DRILLED_PILES);
+    return option == SupportOption.EDGE_PITS && piles != null
+        ? new EdgePitsMethod(piles.settings().parse(filed(site, piles)).settings())
+        : METHODS.get(option);
   }
 
   /** A sheet without numbers that asks about the settings in the site's file. */

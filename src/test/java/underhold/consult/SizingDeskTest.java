@@ -261,20 +261,70 @@ class SizingDeskTest {
     assertThat(sheet.check("pit-width-workable").orElseThrow().verdict()).isEqualTo(Verdict.REFER);
   }
 
-  @ParameterizedTest
-  @EnumSource(value = SupportOption.class, mode = EnumSource.Mode.EXCLUDE, names = "PITS")
-  void other_options_have_no_sheet_and_no_number(SupportOption option) {
-    Sized sized = DESK.size(WALL, SizingSites.advice(WALL, WALL.zones().get(0)), option, List.of());
+  @Test
+  void referral_has_no_sheet_and_no_number() {
+    Sized sized =
+        DESK.size(
+            WALL, SizingSites.advice(WALL, WALL.zones().get(0)), SupportOption.REFER, List.of());
     assertThat(sized)
         .isInstanceOfSatisfying(
             Sized.NotThere.class,
-            none -> {
-              assertThat(none.option()).isEqualTo(option);
-              assertThat(none.message())
-                  .containsIgnoringCase("nothing")
-                  .doesNotContainPattern("\\d");
-            });
-    assertThat(DESK.settings(option)).isEmpty();
+            none ->
+                assertThat(none.message())
+                    .containsIgnoringCase("nothing")
+                    .doesNotContainPattern("\\d"));
+    assertThat(DESK.settings(SupportOption.REFER)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @EnumSource(value = SupportOption.class, mode = EnumSource.Mode.EXCLUDE, names = "REFER")
+  void every_option_has_a_sheet_for_every_demo_zone_whole_or_asking(SupportOption option) {
+    int whole = 0;
+    for (Site site : SizingSites.demos()) {
+      for (Zone zone : site.zones()) {
+        Sized sized = DESK.size(site, SizingSites.advice(site, zone), option, List.of());
+        Sheet sheet = ((Sized.Done) sized).sheet();
+        assertThat(sheet.methodId()).isEqualTo(option.id());
+        assertThat(sheet.complete()).isEqualTo(!sheet.steps().isEmpty());
+        StepProof.redo(sheet);
+        if (sheet.complete()) {
+          whole++;
+          assertThat(sheet.checks()).isNotEmpty();
+          assertThat(sheet.quantities()).isNotEmpty();
+          assertThat(sheet.time()).isNotEmpty();
+          assertThat(sheet.stages()).isNotEmpty();
+          assertThat(sheet.cautions()).isNotEmpty();
+          assertThat(sheet.notCovered()).isNotEmpty();
+        }
+      }
+    }
+    assertThat(whole).as("demo zones sized to the end").isPositive();
+    assertThat(DESK.settings(option))
+        .isNotEmpty()
+        .allSatisfy(one -> assertThat(one.source().words()).isNotBlank());
+  }
+
+  @Test
+  void edge_pits_stand_beside_piles_sized_with_the_sites_own_settings() {
+    Site site = SizingSites.demo("orchard-line-box");
+    Site careful =
+        new Site(
+            site.name(),
+            site.units(),
+            site.facts(),
+            site.ground(),
+            site.zones(),
+            Map.of("drilled-piles", Map.of("capAllowance", "25 %")),
+            "");
+    assertThat(si(edge(careful), "primary-pile-load") * si(edge(careful), "primary-piles"))
+        .isGreaterThan(si(edge(site), "primary-pile-load") * si(edge(site), "primary-piles"));
+  }
+
+  private static Sheet edge(Site site) {
+    Zone zone = site.zones().get(0);
+    Sized sized =
+        DESK.size(site, SizingSites.advice(site, zone), SupportOption.EDGE_PITS, List.of());
+    return ((Sized.Done) sized).sheet();
   }
 
   @Test

@@ -13,6 +13,7 @@ import underhold.sizing.Settings;
 import underhold.sizing.Sheet;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.SizingMethod;
+import underhold.sizing.drilledpiles.DrilledPiles;
 import underhold.sizing.drilledpiles.PrimaryPiles;
 import underhold.sizing.pits.OpenPits;
 import underhold.sizing.zone.AssumedInputs;
@@ -32,9 +33,18 @@ public final class EdgePitsMethod implements SizingMethod {
 
   private final PileSummary.Sizer piles;
 
-  /** Edge pits beside drilled piles. */
+  /** Edge pits beside drilled piles with their default settings. */
   public EdgePitsMethod() {
-    this(PileSummary.DRILLED);
+    this(DrilledPiles.TABLE.defaults());
+  }
+
+  /**
+   * Edge pits beside drilled piles.
+   *
+   * @param pileSettings settings of the sheet of drilled piles
+   */
+  public EdgePitsMethod(Settings pileSettings) {
+    this(PileSummary.drilled(pileSettings));
   }
 
   EdgePitsMethod(PileSummary.Sizer piles) {

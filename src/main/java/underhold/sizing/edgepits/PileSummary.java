@@ -10,6 +10,7 @@ import underhold.sizing.Basis;
 import underhold.sizing.Check;
 import underhold.sizing.Origin;
 import underhold.sizing.Phrase;
+import underhold.sizing.Settings;
 import underhold.sizing.Sheet;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.Source;
@@ -20,7 +21,7 @@ import underhold.sizing.drilledpiles.PrimaryPiles;
 /**
  * The piles that carry the structure, by their own sheet.
  *
- * @param sheet the complete sheet of drilled piles, with its default settings
+ * @param sheet the complete sheet of drilled piles
  * @param piles what it comes to
  */
 record PileSummary(Sheet sheet, PrimaryPiles piles) {
@@ -34,22 +35,25 @@ record PileSummary(Sheet sheet, PrimaryPiles piles) {
     Optional<PrimaryPiles> piles(FactView facts, GroundProfile ground);
   }
 
-  /** The drilled piles with their default settings. */
-  static final Sizer DRILLED =
-      new Sizer() {
-        @Override
-        public Sheet sheet(FactView facts, GroundProfile ground) {
-          return new DrilledPiles().size(facts, ground, DrilledPiles.TABLE.defaults());
-        }
+  /** Drilled piles by their own sheet with those settings. */
+  static Sizer drilled(Settings settings) {
+    return new Sizer() {
+      @Override
+      public Sheet sheet(FactView facts, GroundProfile ground) {
+        return new DrilledPiles().size(facts, ground, settings);
+      }
 
-        @Override
-        public Optional<PrimaryPiles> piles(FactView facts, GroundProfile ground) {
-          return DrilledPiles.primary(facts, ground, DrilledPiles.TABLE.defaults());
-        }
-      };
+      @Override
+      public Optional<PrimaryPiles> piles(FactView facts, GroundProfile ground) {
+        return DrilledPiles.primary(facts, ground, settings);
+      }
+    };
+  }
 
   private static final Source OWN_SHEET =
-      new Source("the sheet of the drilled piles, with its default settings", Basis.STATICS);
+      new Source(
+          "the sheet of the drilled piles, with the site's settings of drilled-piles",
+          Basis.STATICS);
 
   private static final Comparator<Check> WORSE =
       Comparator.<Check>comparingInt(check -> rank(check.verdict()))
@@ -142,6 +146,6 @@ record PileSummary(Sheet sheet, PrimaryPiles piles) {
     return governs
         + " All checks of the piles: "
         + all
-        + ". They are sized on their own sheet, drilled-piles, with its default settings here.";
+        + ". They are sized on their own sheet, drilled-piles, with the site's settings of it.";
   }
 }

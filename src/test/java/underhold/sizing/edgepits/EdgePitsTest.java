@@ -18,6 +18,7 @@ import underhold.sizing.SheetText;
 import underhold.sizing.Stage;
 import underhold.sizing.StepProof;
 import underhold.sizing.Verdict;
+import underhold.sizing.drilledpiles.DrilledPiles;
 
 class EdgePitsTest {
   private static final Site BOX = EdgeSites.box();
@@ -196,7 +197,7 @@ class EdgePitsTest {
   @Test
   @DisplayName("The real sheet of drilled piles stands behind the edge")
   void real_piles_are_taken() {
-    Sheet sheet = EdgeSites.size(BOX, PileSummary.DRILLED);
+    Sheet sheet = EdgeSites.size(BOX, PileSummary.drilled(DrilledPiles.TABLE.defaults()));
     assertThat(sheet.complete()).isTrue();
     StepProof.redo(sheet);
     assertThat(check(sheet, "primary-piles").note().in(UnitSystem.SI))
