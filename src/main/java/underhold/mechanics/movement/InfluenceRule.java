@@ -15,6 +15,7 @@ import underhold.mechanics.soil.Outcome;
  * <p>Left out: a rule of 30 degrees from the toe, whose datum is not stated; the slopes at which
  * trenches are cut back, which are about cave-in; zone charts whose lines were not at hand.
  */
+@SuppressWarnings("ImmutableEnumChecker") // its parts are records of immutable parts
 public enum InfluenceRule {
   /** Lines that must not cross below neighbouring footings; meant for their stresses. */
   STRESS_OVERLAP(

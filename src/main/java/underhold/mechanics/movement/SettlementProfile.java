@@ -80,7 +80,7 @@ public record SettlementProfile(List<Point> points) {
   private double below(Point point) {
     double line =
         first().settlementMetres() + tilt() * (point.distanceMetres() - first().distanceMetres());
-    return point == first() || point == last() ? 0 : point.settlementMetres() - line;
+    return point.equals(first()) || point.equals(last()) ? 0 : point.settlementMetres() - line;
   }
 
   private double steepest(double tilt) {

@@ -6,6 +6,7 @@ package underhold.mechanics.movement;
  * <p>Sources and basis stand at each. The limits of USBM RI 8507 rise with frequency; only their
  * two ends are here, since the line between was not at hand.
  */
+@SuppressWarnings("ImmutableEnumChecker") // its parts are records of immutable parts
 public enum VibrationLimit {
   /** Historic structures within 90 ft of the work. */
   NYC_HISTORIC(

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** A family of rolled sections, lightest first. */
+@SuppressWarnings("ImmutableEnumChecker") // its parts are records of immutable parts
 public enum SectionTable {
   /** Wide-flange sections W8 to W36. */
   US_W("us-w", true, "W"),

@@ -53,7 +53,7 @@ final class LoadSection {
     return outsideNotTold
         || aboveNotTold
         || sidesNotTold
-        || needsInside && site.otherwiseWord(INSIDE) == Verdict.REFER;
+        || (needsInside && site.otherwiseWord(INSIDE) == Verdict.REFER);
   }
 
   private static void total(PileCase site, SheetBuilder sheet) {

@@ -19,7 +19,7 @@ final class StageSection {
 
   static void write(PileCase site, PileDesign design, SheetBuilder sheet) {
     sheet.stage(before(site, design));
-    sheet.stage(drill(site, design));
+    sheet.stage(drill(design));
     sheet.stage(transfer());
     sheet.stage(jack(site, design));
     List<Double> braces = new PileStrength(site).braces();
@@ -63,7 +63,7 @@ final class StageSection {
                 Phrase.of("Limits of movement and who stops the work are agreed"), ENGINEER)));
   }
 
-  private static Stage drill(PileCase site, PileDesign design) {
+  private static Stage drill(PileDesign design) {
     return new Stage(
         "Piles, before any digging below the footing",
         List.of(

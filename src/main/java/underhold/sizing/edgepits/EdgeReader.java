@@ -62,7 +62,7 @@ final class EdgeReader {
         facts.word("standingRockEdge").filter(word -> word.value().equals("yes")).isPresent();
     boolean favourable =
         facts.word("rockJoints").filter(word -> word.value().equals("favourable")).isPresent();
-    if (stands || edge.equals("rock") && favourable) {
+    if (stands || (edge.equals("rock") && favourable)) {
       inputs.object(
           "edgeGround",
           "Here the edge is rock that stands by itself: edge pits are not needed. The rock is dressed, checked by a geologist as it opens and pinned where needed; drilled piles alone carry the structure. No wall was sized.");

@@ -112,7 +112,7 @@ final class GroundSection {
 
   private void heave() {
     if (site.geometry.rock() == EdgeGeometry.Rock.ABOVE_EXCAVATION
-        || !site.base.clay() && !site.face.clay()) {
+        || (!site.base.clay() && !site.face.clay())) {
       return;
     }
     double strength =

@@ -87,7 +87,7 @@ final class NeedleFromSite {
       return false;
     }
     boolean shut = shut("insideAccess") || shut("outsideAccess");
-    boolean cantilever = set.equals("cantilever") || set.equals("auto") && shut;
+    boolean cantilever = set.equals("cantilever") || (set.equals("auto") && shut);
     String layout = cantilever ? "cantilever-" + fitting : fitting;
     boolean stated = !set.equals("auto");
     String why =

@@ -105,8 +105,8 @@ public record RigidCap(List<Position> piles) {
     double minor = Math.max(centre - radius, 0);
     double size = Math.sqrt(centre);
     double lost = ROUNDING * Math.max(centre, ROUNDING);
-    if (minor <= lost && Math.abs(across) > ROUNDING * Math.max(size, 1)
-        || major <= lost && Math.abs(along) > ROUNDING * Math.max(size, 1)) {
+    if ((minor <= lost && Math.abs(across) > ROUNDING * Math.max(size, 1))
+        || (major <= lost && Math.abs(along) > ROUNDING * Math.max(size, 1))) {
       return Outcome.outOfRange("the load stands off the line of the piles: the cap turns over");
     }
     double slopeAlong = major <= lost ? 0 : along / major;
