@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -42,6 +43,22 @@ class HouseStyleTest {
                 assertThat(lines(file))
                     .as(file.toString())
                     .hasSizeLessThanOrEqualTo(LONGEST_RULE_FILE_LINES));
+  }
+
+  /** jqwik passes over in silence a property that carries JUnit's display name. */
+  @Test
+  void properties_are_named_by_label() {
+    Pattern passedOver =
+        Pattern.compile(
+            "@Property[^{}]*@DisplayName[^{}]*\\)\\s*\\{|@DisplayName\\([^)]*\\)\\s*@Property");
+    assertThat(files("src/test/java", ".java"))
+        .filteredOn(file -> !file.endsWith("HouseStyleTest.java"))
+        .isNotEmpty()
+        .allSatisfy(
+            file ->
+                assertThat(passedOver.matcher(String.join("\n", lines(file))).find())
+                    .as(file.toString())
+                    .isFalse());
   }
 
   @Test
