@@ -63,7 +63,7 @@ final class AdviceCommands {
             Commands.ADVICE,
             "the calculation sheet of a method",
             List.of(method, file),
-            List.of(Options.ZONE_OPTION, Options.SET_OPTION),
+            List.of(Options.ZONE_OPTION, Options.SET_OPTION, Options.UNITS_OPTION),
             new SizeCommand(session)::run));
   }
 

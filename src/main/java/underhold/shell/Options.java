@@ -14,10 +14,13 @@ final class Options {
   static final String SITE = "site";
   static final String NAME = "name";
   static final String SET = "set";
+  static final String UNITS = "units";
 
   static final CommandOption ZONE_OPTION = valued(ZONE, "NAME", "only the zone of that name");
   static final CommandOption SET_OPTION =
       valued(SET, "NAME=VALUE", "a setting of the sheet; may stand several times");
+  static final CommandOption UNITS_OPTION =
+      valued(UNITS, "SI|US", "the units of the sheet, in place of the site's own");
   static final CommandOption SITE_OPTION = valued(SITE, "FILE", "the site file");
   static final CommandOption NAME_OPTION = valued(NAME, "NAME", "the name of the site");
 

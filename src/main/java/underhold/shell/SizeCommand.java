@@ -1,7 +1,9 @@
 package underhold.shell;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import underhold.advice.SupportOption;
 import underhold.consult.Consultation;
 import underhold.consult.SettingHelp;
@@ -27,7 +29,7 @@ final class SizeCommand {
   int run(Call call) {
     SupportOption option = AdviceCommands.method(call.needed(0));
     Consultation answer = AdviceCommands.consult(session, call, 1);
-    UnitSystem units = answer.site().units();
+    UnitSystem units = units(call, answer);
     List<Object> trees = new ArrayList<>();
     for (ZoneAdvice zone : answer.zones()) {
       Sized sized = desk.size(answer.site(), zone, option, call.all(Options.SET));
@@ -54,6 +56,23 @@ final class SizeCommand {
       session.output().print(Program.CAUTION + "\n");
     }
     return Exit.DONE;
+  }
+
+  /** The units asked for, else those of the site. */
+  private static UnitSystem units(Call call, Consultation answer) {
+    Optional<String> asked = call.option(Options.UNITS);
+    if (asked.isEmpty()) {
+      return answer.site().units();
+    }
+    return Arrays.stream(UnitSystem.values())
+        .filter(system -> system.name().equalsIgnoreCase(asked.get()))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                Refusal.usage(
+                    "--units is \""
+                        + asked.get()
+                        + "\"; it must be SI or US, such as --units SI."));
   }
 
   private void show(ZoneAdvice zone, Sheet sheet, UnitSystem units) {

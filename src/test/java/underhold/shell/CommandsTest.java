@@ -167,6 +167,27 @@ class CommandsTest {
   }
 
   @Test
+  void a_sheet_reads_in_either_unit_system_with_the_same_numbers_inside() {
+    Ran si = SHELL.run("size", "pits", site, "--units", "SI", "--json");
+    Ran us = SHELL.run("size", "pits", site, "--units", "us", "--json");
+    JsonNode metric = json(si).get("sheets").get(0).get("sheet");
+    JsonNode feet = json(us).get("sheets").get(0).get("sheet");
+    assertThat(metric.get("units").asString()).isEqualTo("SI");
+    assertThat(feet.get("units").asString()).isEqualTo("US");
+    for (int i = 0; i < metric.get("checks").size(); i++) {
+      JsonNode one = metric.get("checks").get(i).get("demand");
+      JsonNode other = feet.get("checks").get(i).get("demand");
+      assertThat(other.get("si").asDouble()).isEqualTo(one.get("si").asDouble());
+    }
+    assertThat(metric.propertyNames())
+        .contains("inputs", "steps", "checks", "quantities", "stages", "cautions");
+
+    Ran bad = SHELL.run("size", "pits", site, "--units", "furlongs");
+    assertThat(bad.code()).isEqualTo(Exit.USAGE);
+    assertThat(bad.err()).contains("furlongs", "SI or US");
+  }
+
+  @Test
   void sizing_pits_shows_the_sheet_and_takes_settings() {
     Ran ran = SHELL.run("size", "pits", site, "--zone", "party wall");
     assertThat(ran.code()).isZero();
