@@ -7,7 +7,9 @@ import underhold.advice.Hold;
 import underhold.advice.OptionAdvice;
 import underhold.consult.OpenQuestion;
 import underhold.consult.OpenQuestions;
+import underhold.consult.QuickSizing;
 import underhold.consult.ZoneAdvice;
+import underhold.sizing.Verdict;
 
 /** The answer to a zone in a few sentences: what leads, how firm, what could change it. */
 public final class Headline {
@@ -66,11 +68,39 @@ public final class Headline {
   void on(TextPage page) {
     Tint tint = zone.ranking().leader().isPresent() ? Tint.GOOD : Tint.OPEN;
     page.tinted(tint, 0, verdict());
+    sizing().ifPresent(text -> page.para(0, text));
     tie().ifPresent(text -> page.para(0, text));
     contenders().forEach(text -> page.para(0, text));
     if (zone.ranking().leader().isEmpty() || !turning().isEmpty()) {
       nextQuestions(page);
     }
+  }
+
+  /** What the sheet of the leader leaves open: a lead is not yet a design that works. */
+  Optional<String> sizing() {
+    return zone.ranking()
+        .leader()
+        .flatMap(advice -> zone.sizing(advice.option()))
+        .filter(QuickSizing::complete)
+        .filter(sizing -> sizing.count(Verdict.PASSES) < sizing.sheet().checks().size())
+        .map(
+            sizing -> {
+              long fails = sizing.count(Verdict.FAILS);
+              long refers = sizing.count(Verdict.REFER);
+              String open =
+                  fails == 0
+                      ? refers + (refers == 1 ? " check refers" : " checks refer")
+                      : fails
+                          + (fails == 1 ? " check fails" : " checks fail")
+                          + ", "
+                          + refers
+                          + " refer";
+              return "Not proved by its sizing yet: "
+                  + open
+                  + " to the engineer; see size "
+                  + sizing.option().id()
+                  + ".";
+            });
   }
 
   /** The scores of a tie, and the question that would split it. */
