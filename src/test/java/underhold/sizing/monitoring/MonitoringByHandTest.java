@@ -7,8 +7,11 @@ import static underhold.sizing.monitoring.MonitoringSites.sheet;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import underhold.quantity.Measure;
+import underhold.sizing.Basis;
 import underhold.sizing.BillItem;
 import underhold.sizing.Caution;
 import underhold.sizing.HoldPoint;
@@ -148,7 +151,8 @@ class MonitoringByHandTest {
 
   @Test
   @DisplayName(
-      "Own case over 6 m: 12 mm is the published 1 in 500 and passes, 15 mm the stated 1 in 400: refers up to it, fails above")
+      "Own case over 6 m: 12 mm is the published 1 in 500 and passes, 15 mm the stated 1 in 400:"
+          + " refers up to it, fails above")
   void the_edges_of_the_distortion_limits() {
     String id = "angular-distortion";
     assertThat(verdict(wide("12 mm"), id)).isEqualTo(Verdict.PASSES);
@@ -211,7 +215,14 @@ class MonitoringByHandTest {
     Sheet beyond = works("excavationBelowFooting", "4.01 m", "excavationDepth", "5 m");
     assertThat(beyond.step("zone-berm")).isEmpty();
     assertThat(beyond.step("in-zone").orElseThrow().note().template()).contains("berm rule ends");
-    Sheet walled = works("excavationBelowFooting", "4.01 m", "excavationDepth", "5 m", "excavationWall", "stiff");
+    Sheet walled =
+        works(
+            "excavationBelowFooting",
+            "4.01 m",
+            "excavationDepth",
+            "5 m",
+            "excavationWall",
+            "stiff");
     assertThat(walled.step("in-zone").orElseThrow().note().template())
         .contains("The berm rule is for faces without a wall.")
         .doesNotContain("berm rule ends");
@@ -315,5 +326,67 @@ class MonitoringByHandTest {
         .extracting(Caution::hazard)
         .doesNotContain("digging below the footing");
     assertThat(step(none, "fade-length")).isEqualTo(10);
+  }
+
+  @Test
+  @DisplayName(
+      "Rankin, 10 mm for negligible risk; USACE EM 1110-1-1904 Table 2-1 (secondary): 3 in for long"
+          + " plain brick walls")
+  void published_settlements_stand_by_for_comparison() {
+    Sheet sheet = works();
+    assertThat(step(sheet, "rankin-negligible")).isEqualTo(0.010);
+    assertThat(step(sheet, "average-settlement")).isCloseTo(0.0762, within(1e-12));
+    assertThat(sheet.step("average-settlement").orElseThrow().title()).contains("plain brick");
+    Sheet concrete = works("structureMaterial", "reinforced-concrete");
+    assertThat(concrete.step("average-settlement").orElseThrow().title())
+        .contains("fram")
+        .doesNotContain("plain brick");
+  }
+
+  @Test
+  @DisplayName(
+      "Sowers and Hutchings (secondary) by storeys and frame: the row of the structure, and no"
+          + " other")
+  void the_rows_of_the_structure() {
+    assertThat(rows(works())).contains("high continuous brick walls").doesNotContain("one-storey");
+    assertThat(rows(works("storeys", "1")))
+        .contains("one-storey brick buildings")
+        .doesNotContain("high continuous brick walls");
+    String concrete = "reinforced-concrete";
+    assertThat(rows(works("structureMaterial", concrete)))
+        .contains("curtain walls", "steel and reinforced concrete frames")
+        .doesNotContain("brick");
+    assertThat(rows(works("structureMaterial", concrete, "structureKind", "building-frame")))
+        .contains("Sowers, reinforced concrete frames")
+        .doesNotContain("curtain walls");
+    assertThat(rows(works("structureMaterial", "steel", "structureKind", "building-frame")))
+        .contains("continuous steel frames", "steel and reinforced concrete frames");
+    assertThat(rows(works("structureMaterial", "timber", "structureKind", "building-frame")))
+        .doesNotContain("Sowers", "Hutchings");
+  }
+
+  private static String rows(Sheet sheet) {
+    return sheet.steps().stream()
+        .filter(one -> one.id().startsWith("distortion-limit-b"))
+        .map(one -> one.title())
+        .collect(Collectors.joining("; "));
+  }
+
+  @Test
+  void the_movement_limit_says_whether_it_is_stated() {
+    Sheet stated = works();
+    assertThat(stated.step("movement-limit-s1").orElseThrow().title())
+        .contains("stated for the site");
+    assertThat(stated.step("movement-limit-s1").orElseThrow().source().basis())
+        .isEqualTo(Basis.SITE_FACT);
+    Sheet assumed = works("movementLimit", "");
+    assertThat(assumed.step("movement-limit-s1").orElseThrow().title())
+        .contains("assumed until it is agreed");
+    assertThat(assumed.step("movement-limit-s1").orElseThrow().source().basis())
+        .isEqualTo(Basis.JUDGEMENT);
+    assertThat(stated.step("movement-limit").orElseThrow().result().measure())
+        .isEqualTo(Measure.LENGTH);
+    assertThat(stated.step("distortion-limit").orElseThrow().result().measure())
+        .isEqualTo(Measure.RATIO);
   }
 }
