@@ -61,6 +61,7 @@ public record SeatBearing(double depthMetres, double lengthMetres) {
 
   /** Allowable bearing of concrete, kPa; A2/A1 the spread of the support over the plate. */
   public static double allowable(double concreteKilopascals, double spread) {
+    Require.positive("concrete strength", concreteKilopascals);
     return STRENGTH_SHARE * concreteKilopascals * spreadFactor(spread) / SAFETY_FACTOR;
   }
 

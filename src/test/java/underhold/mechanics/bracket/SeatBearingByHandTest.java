@@ -15,5 +15,9 @@ class SeatBearingByHandTest {
     assertThat(SeatBearing.factored(28_000, 2.25)).isCloseTo(23_205, within(1e-6));
     assertThat(SeatBearing.factored(28_000, 9)).isCloseTo(30_940, within(1e-6)); // at most 2
     assertThatThrownBy(() -> SeatBearing.factored(0, 1)).hasMessageContaining("concrete strength");
+    for (double none : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY}) {
+      assertThatThrownBy(() -> SeatBearing.allowable(none, 1))
+          .hasMessageContaining("concrete strength");
+    }
   }
 }
