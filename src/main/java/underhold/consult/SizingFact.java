@@ -36,7 +36,12 @@ record SizingFact(String fact, SupportOption option, List<String> checks, boolea
           of("needleDeflection", SupportOption.NEEDLES, "needle-deflection"),
           of("needleSeat", SupportOption.NEEDLES, "seat-bearing", "seat-settlement"),
           of("needlePickUp", SupportOption.NEEDLES, "pick-up-bearing"),
-          of("pileCapacity", SupportOption.DRILLED_PILES, "pile-bond", "pile-length"),
+          of(
+              "pileCapacity",
+              SupportOption.DRILLED_PILES,
+              "pile-bond",
+              "pile-in-group",
+              "pile-length"),
           of("pileBared", SupportOption.DRILLED_PILES, "pile-bared"),
           of("pileLoss", SupportOption.DRILLED_PILES, "group-loss"),
           of("pileSettlement", SupportOption.DRILLED_PILES, "head-settlement"),

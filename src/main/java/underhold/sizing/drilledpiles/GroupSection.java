@@ -68,6 +68,32 @@ final class GroupSection {
         Amount.force(Math.min(capacity, block.orElse(capacity))),
         Sources.GROUP,
         block.isPresent() ? "The less of the sum of the piles and of the block." : "");
+    inGroup();
+  }
+
+  /** The pile loaded most, off-centre load and all, with the factor of the group. */
+  private void inGroup() {
+    double allowable =
+        sheet
+            .step(
+                "pile-in-group-allowable",
+                "Allowable load of one pile in the group by the ground",
+                "Qe = {E} × ({Qs} + {Qb}) / {F}")
+            .with("E", "group factor", Amount.ratio(design.groupFactor()))
+            .with("Qs", "side", Amount.force(design.sideKilonewtons()))
+            .with("Qb", "base", Amount.force(design.baseKilonewtons()))
+            .with("F", "factor of safety by what is tested", Amount.ratio(site.safetyFactor()))
+            .from(Sources.GROUP)
+            .gives(
+                Amount.force(
+                    design.groupFactor() * design.ultimateKilonewtons() / site.safetyFactor()));
+    sheet.check(
+        "pile-in-group",
+        "Load of the pile loaded most against its allowable load in the group",
+        Amount.force(layout.pileKilonewtons()),
+        Amount.force(allowable),
+        Sources.GROUP,
+        "The whole group may hold while one pile of it does not.");
   }
 
   private void factor(Amount spacing) {

@@ -60,6 +60,7 @@ class DrilledPilesTest {
     assertThat(step(sheet, "bared-stage-1")).isCloseTo(990.229, withPercentage(0.01));
     assertThat(step(sheet, "bared-stage-2")).isCloseTo(1520.503, withPercentage(0.01));
     check(sheet, "group-capacity", 1320, 1553.04, Verdict.PASSES);
+    check(sheet, "pile-in-group", 192.78, 0.70680 * 274.67, Verdict.PASSES); // E 0.7068
     assertThat(step(sheet, "block")).isCloseTo(4176.27, withPercentage(0.01));
     check(sheet, "group-loss", 298.926, 549.336, Verdict.PASSES);
     check(sheet, "pile-length", 26.524, 40, Verdict.PASSES);
