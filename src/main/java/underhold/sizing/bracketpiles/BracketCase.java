@@ -29,6 +29,14 @@ record BracketCase(Inputs inputs, BracketSettings settings, GroundColumn column)
     return inputs.amount(input);
   }
 
+  /** Sideways movement allowed at the head, m: the structure's own limit where it is less. */
+  double headSideways() {
+    double usual = get(BracketSetting.HEAD_SIDEWAYS);
+    return inputs.has(BracketInputs.MOVEMENT_LIMIT)
+        ? Math.min(usual, get(BracketInputs.MOVEMENT_LIMIT))
+        : usual;
+  }
+
   double get(BracketSetting setting) {
     return settings.get(setting);
   }

@@ -32,7 +32,7 @@ final class LateralSection {
         "head-sideways",
         "Sideways movement of the head in the softer case",
         Amount.thickness(pile.sideways(PileTrial.SOFT)),
-        site.amount(BracketSetting.HEAD_SIDEWAYS),
+        Amount.thickness(site.headSideways()),
         Verdict.REFER,
         Sources.UFC,
         Phrase.of(

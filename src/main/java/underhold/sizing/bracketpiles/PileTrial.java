@@ -284,6 +284,6 @@ record PileTrial(BracketCase site, CasingSection gross) {
         && jointMoment() <= jointStrength()
         && axial() <= casedCompression()
         && axial() <= uncasedCompression()
-        && sideways(SOFT) <= site.get(BracketSetting.HEAD_SIDEWAYS);
+        && sideways(SOFT) <= site.headSideways();
   }
 }

@@ -112,7 +112,7 @@ final class StageSection {
             "l",
             site.amount(BracketSetting.LIFT_LIMIT),
             "h",
-            site.amount(BracketSetting.HEAD_SIDEWAYS)),
+            Amount.thickness(site.headSideways())),
         Phrase.of(
             "Shim, weld the shims, release; expect {l} to be lost. Read again after a day and re-level.",
             "l",

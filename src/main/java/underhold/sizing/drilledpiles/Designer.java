@@ -52,7 +52,7 @@ final class Designer {
 
   private List<Toe> toes() {
     List<Toe> all = new ArrayList<>();
-    double least = site.get(PileNumbers.DISTURBED) + site.get(PileNumbers.LEAST_BOND);
+    double least = site.notCounted() + site.get(PileNumbers.LEAST_BOND);
     double longest = Math.max(site.get(PileNumbers.LONGEST_BOND), least);
     int steps = (int) Math.floor((longest - least) / STEP_METRES + 1e-9);
     for (int i = 0; i <= steps; i++) {

@@ -30,9 +30,11 @@ final class Ground {
   private static final double PIECE = 3;
 
   private final PileCase site;
+  private final double notCounted;
 
   Ground(PileCase site) {
     this.site = site;
+    this.notCounted = site.notCounted();
   }
 
   /** Depth of the water that counts after digging: at the dug level at the highest, m. */
@@ -69,11 +71,7 @@ final class Ground {
     double excluded =
         last.kind() == Kind.CLAY ? site.get(PileNumbers.CLAY_BASE_EXCLUDED) * site.diameter() : 0;
     ExcludedLength counted =
-        ExcludedLength.of(
-            site.dugLevel(),
-            Math.max(toe, site.dugLevel()),
-            site.get(PileNumbers.DISTURBED),
-            excluded);
+        ExcludedLength.of(site.dugLevel(), Math.max(toe, site.dugLevel()), notCounted, excluded);
     for (BondLayer layer : site.layers()) {
       double weathered = layer.kind() == Kind.ROCK ? site.get(PileNumbers.WEATHERED) : 0;
       double from = Math.max(counted.fromMetres(), layer.topMetres() + weathered);

@@ -109,9 +109,20 @@ record PileCase(Inputs inputs, Settings settings, List<BondLayer> layers, Access
     return Math.max(0, founding() - get(PileNumbers.HEAD_ABOVE));
   }
 
-  /** Depth below ground where side resistance begins to count, m. */
+  /**
+   * Depth below the dug level where side resistance begins to count, m: below the ground that the
+   * dig disturbs and, where the pile is bared, below the depth at which it is taken as held, for
+   * the casing is left down to there.
+   */
+  double notCounted() {
+    PileStrength strength = new PileStrength(this);
+    double disturbed = get(PileNumbers.DISTURBED);
+    return strength.stages().isEmpty() ? disturbed : Math.max(disturbed, strength.fixity());
+  }
+
+  /** The same below ground, m. */
   double countedFrom() {
-    return dugLevel() + get(PileNumbers.DISTURBED);
+    return dugLevel() + notCounted();
   }
 
   /** Height that the excavation bares, m. */
@@ -190,15 +201,18 @@ record PileCase(Inputs inputs, Settings settings, List<BondLayer> layers, Access
     return tested().usual();
   }
 
+  /** Stated load of the structure on one group, kN. */
+  double structureLoad() {
+    return switch (pattern()) {
+      case COLUMN -> get(COLUMN_LOAD);
+      case WALL -> get(LINE_LOAD) * get(WALL_LENGTH);
+      default -> get(AREA_LOAD) * get(LENGTH) * get(WIDTH);
+    };
+  }
+
   /** Total working load of one group, caps included, kN. */
   double totalLoad() {
-    double structure =
-        switch (pattern()) {
-          case COLUMN -> get(COLUMN_LOAD);
-          case WALL -> get(LINE_LOAD) * get(WALL_LENGTH);
-          default -> get(AREA_LOAD) * get(LENGTH) * get(WIDTH);
-        };
-    return structure * (1 + get(GroupNumbers.CAP_ALLOWANCE));
+    return structureLoad() * (1 + get(GroupNumbers.CAP_ALLOWANCE));
   }
 
   /** Distance between the two rows of piles either side of a footing, m. */

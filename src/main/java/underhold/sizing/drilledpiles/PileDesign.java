@@ -37,6 +37,11 @@ record PileDesign(
     return pieces.stream().mapToDouble(SidePiece::resistanceKilonewtons).sum();
   }
 
+  /** Depth below ground down to which the casing is left, m. */
+  double casingBottomMetres() {
+    return pieces.isEmpty() ? toeMetres : pieces.get(0).topMetres();
+  }
+
   double ultimateKilonewtons() {
     return sideKilonewtons() + baseKilonewtons;
   }

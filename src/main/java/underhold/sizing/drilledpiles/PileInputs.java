@@ -134,6 +134,18 @@ final class PileInputs {
           "piles only from the track",
           List.of("yes", "no"),
           "pilesFromTrackOnly");
+  static final WordInput LATERAL =
+      careful(
+          "lateral-demand",
+          "sideways demand of the structure",
+          List.of("low", "moderate", "high"),
+          "lateralDemand");
+  static final WordInput WALL_FIRST =
+      careful(
+          "excavation-wall",
+          "wall built first at the face",
+          List.of("none", "flexible", "stiff", "stiff-watertight"),
+          "excavationWall");
   static final WordInput UPLIFT =
       careful("uplift", "the foundation also holds down", List.of("yes", "no"), "uplift");
   static final WordInput ARTESIAN =
@@ -163,8 +175,6 @@ final class PileInputs {
           List.of("none", "occasional", "frequent"),
           "obstructions");
 
-  private static final double ASSUMED_PAD = 2;
-  private static final double ASSUMED_STRIP = 0.8;
   private static final double ASSUMED_WALL = 0.3;
   private static final double ASSUMED_OUTSIDE_HEADROOM = 6;
 
@@ -204,6 +214,8 @@ final class PileInputs {
         .known(BRACING)
         .orAssume(BRACING, "no", Source.judgement())
         .known(FROM_TRACK)
+        .knownOrAssumed(LATERAL)
+        .known(WALL_FIRST)
         .known(UPLIFT)
         .known(ARTESIAN)
         .known(LIVE)
@@ -235,7 +247,7 @@ final class PileInputs {
               .known(COLUMN_COUNT)
               .orAssume(COLUMN_COUNT, 1, Source.judgement())
               .known(FOOTING_WIDTH)
-              .orAssume(FOOTING_WIDTH, ASSUMED_PAD, Source.judgement());
+              .need(FOOTING_WIDTH, "the transfer beams span it");
       case WALL ->
           inputs
               .known(LINE_LOAD)
@@ -243,7 +255,7 @@ final class PileInputs {
               .known(WALL_LENGTH)
               .need(WALL_LENGTH, "the number of piles follows from it")
               .known(FOOTING_WIDTH)
-              .orAssume(FOOTING_WIDTH, ASSUMED_STRIP, Source.judgement())
+              .need(FOOTING_WIDTH, "the needle beams span it")
               .known(WALL_THICKNESS)
               .orAssume(WALL_THICKNESS, ASSUMED_WALL, Source.judgement())
               .knownOrAssumed(CLEAR_SPAN)

@@ -36,9 +36,7 @@ final class SettlementSection {
 
   /** Length from the cap to where side resistance begins, m. */
   static double freeLength(PileCase site, PileDesign design) {
-    double from =
-        design.pieces().isEmpty() ? design.toeMetres() : design.pieces().get(0).topMetres();
-    return from - site.capLevel();
+    return design.casingBottomMetres() - site.capLevel();
   }
 
   private void write() {
@@ -78,7 +76,40 @@ final class SettlementSection {
         site.otherwise(LIMIT),
         Sources.CURVES,
         Phrase.of(
-            "Without credit for jacking unless set. A single pile: a group settles more, beams and caps bend, creep is not counted."));
+            "Without credit for jacking unless set. A single pile: for the group see the next check; beams and caps bend, creep is not counted."));
+    group(felt(head.get()), limit);
+  }
+
+  /** The group, which settles more than one pile. */
+  private void group(double single, Amount limit) {
+    if (design.layout().piles() < 2) {
+      return;
+    }
+    double width =
+        Math.max(
+            Math.min(
+                Designer.blockAlong(site, design.layout()),
+                Designer.blockAcross(site, design.layout())),
+            site.diameter());
+    double whole =
+        sheet
+            .step(
+                "group-settlement", "Settlement of the group, about", "sg = {sf} × sqrt({B} / {D})")
+            .with("sf", "settlement of one pile that is felt", Amount.thickness(single))
+            .with("B", "narrower side of the group", Amount.length(width))
+            .with("D", "diameter", Amount.thickness(site.diameter()))
+            .from(Sources.GROUP_SETTLEMENT)
+            .note(
+                "A rule for sand, rough for any ground: where it matters reckon an equivalent raft, with soft layers below the toes.")
+            .gives(Amount.thickness(single * Math.sqrt(width / site.diameter())));
+    sheet.check(
+        "group-settlement",
+        "Settlement of the group, about",
+        Amount.thickness(whole),
+        limit,
+        Verdict.REFER,
+        Sources.GROUP_SETTLEMENT,
+        Phrase.of("Beyond the limit an engineer reckons the group and what jacking takes out."));
   }
 
   /** Settlement of the head when all is called up, m. */
@@ -126,7 +157,7 @@ final class SettlementSection {
   /** The pile below its free length; empty where no ground holds it. */
   private Optional<LoadSettlement> bond() {
     List<Stretch> stretches = new ArrayList<>();
-    double at = design.pieces().isEmpty() ? design.toeMetres() : design.pieces().get(0).topMetres();
+    double at = design.casingBottomMetres();
     for (SidePiece piece : design.pieces()) {
       gap(stretches, at, piece.topMetres());
       boolean rock = piece.layer().kind() == Kind.ROCK;

@@ -45,7 +45,7 @@ final class Sources {
   static final Source IBC_STRESS =
       Source.memory("International Building Code, Table 1810.3.2.6; check the edition in force");
   static final Source IBC_FREE =
-      Source.published("International Building Code 2009, 1810.2.1 to 1810.2.2 (transcript)");
+      Source.published("International Building Code 2009, 1810.2.1 to 1810.2.2 (secondary copy)");
   static final Source AISC = Source.memory("ANSI/AISC 360, chapter E3");
   static final Source FIXITY = Source.memory("Davisson; AASHTO 10.7.3.13.4");
   static final Source GROUP = Source.memory("AASHTO LRFD 10.8.3.6");
@@ -56,9 +56,9 @@ final class Sources {
       Source.memory("Reese and O'Neill, normalized load transfer curves; Coyle and Reese, 1966");
   static final Source CONCRETE_MODULUS = Source.memory("ACI 318, 19.2.2");
   static final Source CAP =
-      Source.standard("New York City Administrative Code, 27-694 (transcript)");
+      Source.standard("New York City Administrative Code, 27-694 (secondary copy)");
   static final Source LOT_LINE =
-      Source.standard("New York City Administrative Code, 27-689(c) (transcript)");
+      Source.standard("New York City Administrative Code, 27-689(c) (secondary copy)");
   static final Source NYC_3309 =
       Source.standard(
           "New York City Building Code, 3309.5 and 1704.9.1, older numbering (as quoted by a law office)");
@@ -71,6 +71,9 @@ final class Sources {
       Source.memory("International Building Code, 1810.3.3.1.2; ASTM D1143");
   static final Source TOLERANCE = Source.memory("usual pile tolerance, 3 in (75 mm) in plan");
   static final Source DOWNDRAG = Source.memory("AASHTO LRFD 3.11.8");
+
+  static final Source GROUP_SETTLEMENT =
+      Source.memory("Vesic, settlement of pile groups in sand, 1969: square root of B over D");
 
   private Sources() {}
 }

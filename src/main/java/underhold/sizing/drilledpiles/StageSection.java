@@ -78,10 +78,7 @@ final class StageSection {
             Phrase.of(
                 "Leave the casing from the cap to {z} below ground.",
                 "z",
-                Amount.length(
-                    design.pieces().isEmpty()
-                        ? design.toeMetres()
-                        : design.pieces().get(0).topMetres()))),
+                Amount.length(design.casingBottomMetres()))),
         List.of(
             new HoldPoint(
                 Phrase.of(
@@ -117,8 +114,11 @@ final class StageSection {
         DrilledPiles.TRANSFER_STAGE,
         List.of(
             Phrase.of(
-                "Jack each pile in steps of 25, 50, 75 and 100 % of its own load, {P} for the one loaded most, together or from the middle outwards; hold each until readings are steady.",
-                "P", Amount.force(design.layout().pileKilonewtons())),
+                "Jack each pile in steps of 25, 50, 75 and 100 % of its share of the stated load, {P} on the mean, together or from the middle outwards; hold each until readings are steady. All jacks together never lift more than the stated load, {W}.",
+                "P",
+                Amount.force(TransferSection.jackShare(site, design)),
+                "W",
+                Amount.force(site.structureLoad())),
             Phrase.of(
                 "Where the weight above allows it, prove each pile to {k} times its load.",
                 "k",
@@ -128,7 +128,7 @@ final class StageSection {
                 "lift",
                 site.amount(WorkNumbers.LIFT_LIMIT)),
             Phrase.of(
-                "Jack neighbours again: one jack unloads the next. Lock off, at {J} for the one loaded most.",
+                "Jack neighbours again: one jack unloads the next. Lock off, at {J} on the mean.",
                 "J",
                 Amount.force(TransferSection.lockOff(site, design))),
             Phrase.of(

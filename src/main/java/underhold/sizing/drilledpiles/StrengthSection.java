@@ -1,5 +1,7 @@
 package underhold.sizing.drilledpiles;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import underhold.mechanics.pile.column.BaringStages.Stage;
 import underhold.mechanics.pile.column.SteelColumn;
@@ -28,6 +30,7 @@ final class StrengthSection {
     StrengthSection section = new StrengthSection(site, design, sheet);
     section.held();
     section.bared();
+    section.sideways();
   }
 
   private void held() {
@@ -136,6 +139,32 @@ final class StrengthSection {
             0.11 * site.get(PileNumbers.STEEL_MODULUS) / site.get(PileNumbers.CASING_YIELD)),
         Source.memory("ANSI/AISC 360, Table B4.1a: 0.11 E/Fy"),
         "");
+  }
+
+  /** What pushes the piles sideways is not reckoned here: it must not read as if it were. */
+  private void sideways() {
+    List<String> pushes = new ArrayList<>();
+    if (!site.is(PileInputs.LATERAL, "low")) {
+      pushes.add("sideways demand of the structure: " + site.inputs().get(PileInputs.LATERAL));
+    }
+    if (!design.stages().isEmpty()
+        && !site.is(PileInputs.WALL_FIRST, "stiff-watertight")
+        && !site.is(PileInputs.WALL_FIRST, "stiff")) {
+      pushes.add("ground that moves towards an open or flexible face");
+    }
+    sheet.verdict(
+        "sideways",
+        "Causes of bending in the piles that the site names, against those reckoned here",
+        Amount.count(pushes.size()),
+        Amount.count(0),
+        pushes.isEmpty() ? Verdict.PASSES : Verdict.REFER,
+        Source.judgement(),
+        Phrase.of(
+            pushes.isEmpty()
+                ? "None is named; tolerance out of plumb still bends a bared pile."
+                : "Named: "
+                    + String.join("; ", pushes)
+                    + ". An engineer reckons the bending of the bared casing and its joints, with the tolerance out of plumb, and adds it to the load above."));
   }
 
   private void fixity() {

@@ -32,16 +32,20 @@ final class TransferSection {
           Phrase.of(
               "Longer beams are too deep and too limber: set piles between, or drill from inside."));
     }
+    sheet
+        .step("jack-share", "Share of the stated load on one pile, for jacking", "Pj = {W} / {n}")
+        .with("W", "stated load of the structure", Amount.force(site.structureLoad()))
+        .with("n", "piles", Amount.count(design.layout().piles()))
+        .note(
+            "The mean, without allowances: jacked with the design load the structure would rise. A pile nearer the load takes more and one farther off less, by readings; all jacks together never lift more than the stated load.")
+        .gives(Amount.force(jackShare(site, design)));
     for (int percent : STEPS) {
       sheet
           .step(
               "jack-" + percent,
               "Jack load of one pile, step " + percent + " %",
-              "J" + percent + " = {P1} × {k}")
-          .with(
-              "P1",
-              "working load of the pile loaded most",
-              Amount.force(design.layout().pileKilonewtons()))
+              "J" + percent + " = {Pj} × {k}")
+          .with("Pj", "share of the stated load", Amount.force(jackShare(site, design)))
           .with("k", "share", Amount.ratio(percent / 100.0))
           .from(Source.judgement())
           .note(
@@ -49,22 +53,24 @@ final class TransferSection {
                   "Hold until steady; stop at {lift} of upward movement.",
                   "lift",
                   site.amount(WorkNumbers.LIFT_LIMIT)))
-          .gives(Amount.force(design.layout().pileKilonewtons() * percent / 100));
+          .gives(Amount.force(jackShare(site, design) * percent / 100));
     }
     sheet
-        .step("lock-off", "Jack load of one pile at lock-off", "Jl = {P1} × {k}")
-        .with(
-            "P1",
-            "working load of the pile loaded most",
-            Amount.force(design.layout().pileKilonewtons()))
+        .step("lock-off", "Jack load of one pile at lock-off", "Jl = {Pj} × {k}")
+        .with("Pj", "share of the stated load", Amount.force(jackShare(site, design)))
         .with("k", "share at lock-off", site.amount(WorkNumbers.LOCK_OFF))
         .from(Source.judgement())
         .note("100 to 110 % of the dead load; never more than the structure bears without rising.")
         .gives(Amount.force(lockOff(site, design)));
   }
 
+  /** Mean share of the stated load, without the allowances of the design load, kN. */
+  static double jackShare(PileCase site, PileDesign design) {
+    return site.structureLoad() / design.layout().piles();
+  }
+
   static double lockOff(PileCase site, PileDesign design) {
-    return design.layout().pileKilonewtons() * site.get(WorkNumbers.LOCK_OFF);
+    return jackShare(site, design) * site.get(WorkNumbers.LOCK_OFF);
   }
 
   private static void beam(PileCase site, PileLayout layout, SheetBuilder sheet) {

@@ -27,10 +27,8 @@ record WorkPlan(
     int groups) {
 
   static WorkPlan of(PileCase site, PileDesign design) {
-    double bottom =
-        design.pieces().isEmpty() ? design.toeMetres() : design.pieces().get(0).topMetres();
     double start = startLevel(site);
-    double casing = bottom - start;
+    double casing = design.casingBottomMetres() - start;
     double rock =
         site.layers().stream()
             .filter(one -> one.kind() == Kind.ROCK)

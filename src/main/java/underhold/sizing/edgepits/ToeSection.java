@@ -210,13 +210,16 @@ final class ToeSection {
         sheet
             .step(
                 "toe-net",
-                "The same beyond the soil that stood there",
-                "qn = max({qt} - {g} × {H}, 0)")
+                "The same beyond the soil that is left in front",
+                "qn = max({qt} - {g} × {d}, 0)")
             .with("qt", "pressure under the wall", Amount.pressure(pressure))
             .with("g", "unit weight of the soil", site.amount(FACE_WEIGHT))
-            .with("H", "height of the wall", Amount.length(site.height()))
+            .with("d", "toe below the dug level", Amount.length(site.geometry.embedment()))
             .from(Sources.UFC)
-            .gives(Amount.pressure(Math.max(pressure - site.get(FACE_WEIGHT) * site.height(), 0)));
+            .note("The side that is dug away bears least: the soil behind the wall does not count.")
+            .gives(
+                Amount.pressure(
+                    Math.max(pressure - site.get(FACE_WEIGHT) * site.geometry.embedment(), 0)));
     OptionalDouble listed =
         site.presumptive()
             .map(PresumptiveSliding::row)
@@ -227,13 +230,13 @@ final class ToeSection {
         "Bearing pressure under the wall",
         Amount.pressure(set > 0 ? pressure : net),
         Amount.pressure(set > 0 ? set : listed.orElse(0)),
-        set > 0 || listed.isPresent() ? site.otherwise(FACE_WEIGHT) : Verdict.REFER,
+        set > 0 ? site.otherwise(FACE_WEIGHT) : Verdict.REFER,
         set > 0 ? new Source("ground investigation, as set", Basis.SITE_FACT) : Sources.IBC_1804,
         Phrase.of(
             set > 0
                 ? "The whole pressure against the allowable one set."
                 : listed.isPresent()
-                    ? "The pressure beyond the soil that stood there, against the presumptive one of the table for this ground."
+                    ? "The pressure beyond the soil left in front, against the presumptive one of the table for this ground. A presumptive value takes no credit for dense ground: have it investigated."
                     : "The table gives nothing for this ground: have it investigated."));
   }
 }

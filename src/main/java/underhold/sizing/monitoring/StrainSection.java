@@ -67,13 +67,13 @@ final class StrainSection {
         sheet
             .step(
                 "horizontal-strain",
-                "Mean horizontal strain at the trial movement",
-                "eh = {kh} × {S} / {Lb}")
+                "Horizontal strain at the trial movement, where it fades",
+                "eh = {kh} × {S} / {x}")
             .with("kh", "movement sideways over settlement", site.amount(SIDEWAYS))
             .with("S", "trial movement", Amount.thickness(TRIAL_METRES))
-            .with("Lb", "length of the bent part", Amount.length(length))
-            .note("Taken along the wall.")
-            .gives(percent(site.get(SIDEWAYS) * TRIAL_METRES / length));
+            .with("x", "length over which the movement fades", Amount.length(fade))
+            .note("Taken along the wall; what stays beyond is not strained and gives no mean.")
+            .gives(percent(site.get(SIDEWAYS) * TRIAL_METRES / fade));
     BentWall.Strains strains = new BentWall(site, sheet, height, length, ratio, pull).write();
     double strain = strains.largest();
     categories(strain);

@@ -95,6 +95,11 @@ record NeedleCase(Inputs inputs, Settings settings) {
     return NeedleInput.soil(get(NeedleInput.SEAT_SOIL));
   }
 
+  /** Whether soft soil lies between the seats and the toe of the excavation. */
+  boolean softWedge() {
+    return inputs.find(NeedleInput.WEDGE_SOIL).isPresent();
+  }
+
   /** Thicknesses in which plates are sold, m, thinnest first. */
   List<Double> plateThicknesses() {
     return table().american()

@@ -20,8 +20,11 @@ import underhold.sizing.zone.SoilClass;
 
 /** Reads a zone: what the needles need, what is assumed meanwhile, and whether needles fit. */
 final class NeedleFromSite {
-  /** Depth below a seat whose weakest layer counts, m; judgement. */
+  /** Least depth below a seat whose weakest layer counts, m; judgement. */
   private static final double SEAT_ZONE_METRES = 2;
+
+  /** The same in widths of the widest pad allowed; judgement. */
+  private static final double SEAT_ZONE_WIDTHS = 1.5;
 
   /** Depth of seats of which nobody stated where good bearing is, m; judgement. */
   private static final double SHALLOW_SEAT_METRES = 0.5;
@@ -161,11 +164,12 @@ final class NeedleFromSite {
 
   private void seat() {
     double depth = facts.number(SEAT_DEPTH.fact()).map(Given::value).orElse(SHALLOW_SEAT_METRES);
-    List<LayerSoil> below =
-        LayerSoil.of(
-            ground.between(depth, depth + SEAT_ZONE_METRES), facts.number("undrainedStrength"));
+    double zone =
+        Math.max(SEAT_ZONE_METRES, SEAT_ZONE_WIDTHS * settings.get(SupportSettings.WIDEST_PAD));
+    List<LayerSoil> below = layers(depth, depth + zone);
     Optional<LayerSoil> weakest = LayerSoil.bearingLeast(below, 1);
     weakest.ifPresentOrElse(this::layer, this::classAlone);
+    wedge();
     double weight =
         weakest.flatMap(LayerSoil::unitWeight).map(Given::value).orElse(LIGHT_SOIL) - WATER;
     inputs.orAssume(
@@ -174,12 +178,34 @@ final class NeedleFromSite {
         new Source("below water, on the safe side", Basis.JUDGEMENT));
   }
 
+  /** The layer between the seats and the toe of the excavation that wants the flattest line. */
+  private void wedge() {
+    double depth = facts.number(SEAT_DEPTH.fact()).map(Given::value).orElse(SHALLOW_SEAT_METRES);
+    double toe = facts.number(HOLE_DEPTH.fact()).map(Given::value).orElse(depth);
+    layers(depth, toe).stream()
+        .filter(layer -> SpanSection.flat(layer.soil()))
+        .findFirst()
+        .ifPresent(
+            layer ->
+                inputs.put(
+                    WEDGE_SOIL,
+                    Given.derived(
+                        word(layer.soil()),
+                        "soft layer between the seats and the toe of the excavation: "
+                            + LayerSoil.words(List.of(layer)))));
+  }
+
+  private List<LayerSoil> layers(double from, double to) {
+    return LayerSoil.of(ground.between(from, to), facts.number("undrainedStrength"));
+  }
+
   private void layer(LayerSoil layer) {
     inputs.put(
         SEAT_SOIL,
         Given.derived(
             word(layer.soil()),
-            "weakest layer within 2 m below the seats: " + LayerSoil.words(List.of(layer))));
+            "weakest layer within one and a half of the widest pad, at least 2 m, below the seats: "
+                + LayerSoil.words(List.of(layer))));
     strengths(layer.soil(), layer.undrainedStrength(), layer.frictionAngle());
   }
 

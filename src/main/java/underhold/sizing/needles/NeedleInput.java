@@ -156,6 +156,13 @@ final class NeedleInput {
           Arrays.stream(SoilClass.values()).map(NeedleInput::word).toList(),
           "");
 
+  static final WordInput WEDGE_SOIL =
+      WordInput.of(
+          "wedge-soil",
+          "soft soil between the seats and the toe of the excavation",
+          Arrays.stream(SoilClass.values()).map(NeedleInput::word).toList(),
+          "");
+
   private NeedleInput() {}
 
   /** Whether a stated word is no. */

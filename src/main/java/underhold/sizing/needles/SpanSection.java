@@ -114,11 +114,12 @@ final class SpanSection {
     return switch (site.get(SupportSettings.SETBACK)) {
       case "1-to-1" -> 1;
       case "2-to-1" -> 2;
-      default -> flat(site.seatSoil()) ? 2 : 1;
+      default -> flat(site.seatSoil()) || site.softWedge() ? 2 : 1;
     };
   }
 
-  private static boolean flat(SoilClass soil) {
+  /** Whether a soil wants the line at 2 horizontal to 1 vertical. */
+  static boolean flat(SoilClass soil) {
     return switch (soil) {
       case ROCK, HARD, DENSE_GRAVEL, DENSE_SAND, LOOSE_SAND, STIFF_CLAY -> false;
       case SILT, SOFT_CLAY, FILL, PEAT -> true;

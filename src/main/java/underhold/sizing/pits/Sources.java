@@ -24,7 +24,7 @@ final class Sources {
   static final Source OSHA_651 = Source.standard("29 CFR 1926.651 (secondary copies)");
   static final Source OSHA_651_I = Source.standard("29 CFR 1926.651(i) (secondary copy)");
   static final Source OSHA_APP_C =
-      Source.standard("29 CFR 1926 Subpart P Appendix C (transcription of the CFR 2024)");
+      Source.standard("29 CFR 1926 Subpart P Appendix C (copy of the CFR 2024)");
   static final Source CALTRANS =
       Source.published(
           "Caltrans, Trenching and Shoring Manual, June 2011, revision 2 of July 2025 (digest)");

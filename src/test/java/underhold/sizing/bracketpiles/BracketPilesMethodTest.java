@@ -538,4 +538,16 @@ class BracketPilesMethodTest {
     Amount yield = BracketSettings.TABLE.number("casing-yield").orElseThrow().fallback();
     assertThat(yield.in(UnitSystem.US)).isEqualTo("80000 psi");
   }
+
+  @Test
+  @DisplayName(
+      "The head leans no further than the structure may move: 6 mm here, 12.7 mm elsewhere")
+  void the_head_is_held_to_the_limit_of_the_structure() {
+    String strict = BracketSites.text().replace("\"10 mm\"", "\"6 mm\"");
+    String loose = BracketSites.text().replace("\"10 mm\"", "\"20 mm\"");
+    assertThat(BracketSites.size(strict).check("head-sideways").orElseThrow().capacity().si())
+        .isEqualTo(0.006);
+    assertThat(BracketSites.size(loose).check("head-sideways").orElseThrow().capacity().si())
+        .isEqualTo(0.0127);
+  }
 }

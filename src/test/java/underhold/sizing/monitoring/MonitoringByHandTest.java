@@ -101,17 +101,17 @@ class MonitoringByHandTest {
             Map.entry("wall-height", 6.0), // 2 x 3
             Map.entry("bent-length", 12.0),
             Map.entry("deflection-ratio", 4.166667e-4), // 10 mm / 2 / 12 m
-            Map.entry("horizontal-strain", 4.166667e-4), // 0.5 x 10 mm / 12 m
+            Map.entry("horizontal-strain", 8.333333e-4), // 0.5 x 10 mm / 6 m
             Map.entry("hogging-bending-factor", 0.816667), // 12 / 72 + 6 x 2.6 / 24
             Map.entry("hogging-diagonal-factor", 1.256410), // 1 + 144 / (6 x 36 x 2.6)
-            Map.entry("hogging-bending-strain", 9.268707e-4), // 5.102041e-4 + 4.166667e-4
-            Map.entry("hogging-diagonal-strain", 5.740049e-4), // 1.458333e-4 + 4.281716e-4
-            Map.entry("tensile-strain", 9.268707e-4),
-            Map.entry("predicted-strain", 2.780612e-4), // x 3 / 10
-            Map.entry("movement-category-0", 5.394496e-3), // 10 mm x 0.05 / 0.09268707
-            Map.entry("movement-category-1", 8.091743e-3), // x 1.5
-            Map.entry("movement-category-2", 16.18349e-3), // x 3
-            Map.entry("movement-category-3", 32.36697e-3), // x 6
+            Map.entry("hogging-bending-strain", 1.343537e-3), // 5.102041e-4 + 8.333333e-4
+            Map.entry("hogging-diagonal-strain", 9.267911e-4), // 2.916667e-4 + 6.351244e-4
+            Map.entry("tensile-strain", 1.343537e-3),
+            Map.entry("predicted-strain", 4.030612e-4), // x 3 / 10
+            Map.entry("movement-category-0", 3.721519e-3), // 10 mm x 0.05 / 0.13435374
+            Map.entry("movement-category-1", 5.582278e-3), // x 1.5
+            Map.entry("movement-category-2", 1.116456e-2), // x 3
+            Map.entry("movement-category-3", 2.232911e-2), // x 6
             Map.entry("point-strain", 4.045085e-4), // (0.25 + sqrt(0.0625 + 0.25)) / 2 per mille
             Map.entry("movement-limit", 0.012),
             Map.entry("distortion-limit", 0.002), // 1 in 500 below the stated 1 in 400
@@ -166,17 +166,17 @@ class MonitoringByHandTest {
   }
 
   @Test
-  @DisplayName("Own case: category 1 ends at 8.0917 mm of movement")
+  @DisplayName("Own case: category 1 ends at 5.5823 mm of movement")
   void the_edge_of_the_damage_category() {
-    Sheet below = works("predictedMovement", "8.09 mm");
+    Sheet below = works("predictedMovement", "5.58 mm");
     assertThat(verdict(below, "damage-category")).isEqualTo(Verdict.PASSES);
     assertThat(below.check("damage-category").orElseThrow().note().template())
         .contains("category 1, very slight");
-    Sheet above = works("predictedMovement", "8.1 mm");
+    Sheet above = works("predictedMovement", "5.59 mm");
     assertThat(verdict(above, "damage-category")).isEqualTo(Verdict.FAILS);
     assertThat(above.check("damage-category").orElseThrow().note().template())
         .contains("category 2, slight");
-    assertThat(verdict(works("predictedMovement", "8.1 mm", "storeys", ""), "damage-category"))
+    assertThat(verdict(works("predictedMovement", "5.59 mm", "storeys", ""), "damage-category"))
         .as("two storeys are only assumed")
         .isEqualTo(Verdict.REFER);
     assertThat(

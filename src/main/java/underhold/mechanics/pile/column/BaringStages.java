@@ -14,7 +14,7 @@ import underhold.mechanics.soil.Require;
  * of fixity. The worst effective length of a stage is the largest K times length of its spans. The
  * span under the cap has the head's K, the others K = 1 (pinned at braces); an unbraced stage has
  * one span with the head's K. Statics; the rule that the free length counts as standing in air:
- * International Building Code 2009, 1810.2.1 (seen in a transcript).
+ * International Building Code 2009, 1810.2.1 (secondary copy).
  */
 public final class BaringStages {
   private BaringStages() {}

@@ -9,7 +9,7 @@ import underhold.mechanics.soil.Require;
  * (5 ft) into stiff, 3.048 m (10 ft) into soft ground. Symbols: E I [kN m2], nh rate of growth of
  * the horizontal modulus [kN/m3], k horizontal modulus [kPa]. Assumptions: pile longer than 4 T or
  * 4 R below the dug level, ground level in front. Sources: M. Davisson, AASHTO LRFD 10.7.3.13.4,
- * from memory, verify; rule: International Building Code 2009, 1810.2.1 (seen in a transcript).
+ * from memory, verify; rule: International Building Code 2009, 1810.2.1 (secondary copy).
  */
 public final class DepthOfFixity {
   /** Support depth in stiff ground, m (5 ft). */
