@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import underhold.advice.BuiltInPack;
 import underhold.advice.Confirmation;
+import underhold.advice.PlainRules;
 import underhold.advice.Ranking;
 import underhold.advice.RuleEngine;
 import underhold.advice.RulePack;
 import underhold.advice.Screener;
 import underhold.advice.Screening;
 import underhold.advice.Wording;
+import underhold.consult.trial.Trials;
 import underhold.site.FactDictionary;
 import underhold.site.FactView;
 import underhold.site.Site;
@@ -20,6 +22,7 @@ import underhold.site.ZoneViews;
 public final class Consultant {
   private final FactDictionary dictionary;
   private final Screener screener;
+  private final PlainRules rules;
   private final SizingDesk desk = new SizingDesk();
   private final QuestionFinder finder;
 
@@ -27,7 +30,8 @@ public final class Consultant {
   public Consultant(RuleEngine engine) {
     this.dictionary = FactDictionary.standard();
     this.screener = new Screener(engine);
-    this.finder = new QuestionFinder(screener, dictionary);
+    this.rules = new PlainRules(screener.pack(), dictionary);
+    this.finder = new QuestionFinder(rules, dictionary);
   }
 
   /** Answers by the rules built in. */
@@ -56,7 +60,7 @@ public final class Consultant {
     Screening screening = screener.screen(facts, wording, quick);
     Ranking ranking = Ranking.of(screening, screener.pack(), wording);
     List<QuickSizing> sizings = quick.sizings(); // before the trials of the questions
-    OpenQuestions questions = finder.find(site, zone, screening, ranking, wording, quick);
+    OpenQuestions questions = finder.find(zone, screening, new Trials(rules, site, quick));
     return new ZoneAdvice(zone.name(), screening, ranking, questions, sizings);
   }
 

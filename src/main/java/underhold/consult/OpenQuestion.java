@@ -1,6 +1,7 @@
 package underhold.consult;
 
 import java.util.List;
+import java.util.stream.Stream;
 import underhold.site.FactDefinition;
 import underhold.site.Origin;
 
@@ -10,19 +11,11 @@ import underhold.site.Origin;
  * @param fact what the dictionary says of it
  * @param origin assumed or unknown
  * @param answers what each value tried would lead to
- * @param leaderChanges how many of the values tried put another option first
- * @param standingsChanged how many options would change their standing under some value
- * @param scoreMoved the most points by which some value would move an option
+ * @param leader the id of the option that leads while it is unknown; empty where none does
  * @param frees the ids of the options held that wait for it
  */
 public record OpenQuestion(
-    FactDefinition fact,
-    Origin origin,
-    List<Answer> answers,
-    int leaderChanges,
-    int standingsChanged,
-    int scoreMoved,
-    List<String> frees) {
+    FactDefinition fact, Origin origin, List<Answer> answers, String leader, List<String> frees) {
   public OpenQuestion {
     answers = List.copyOf(answers);
     frees = List.copyOf(frees);
@@ -33,8 +26,17 @@ public record OpenQuestion(
    *
    * @param value the value tried, as text of the dictionary
    * @param leader the id of the option that would lead; empty where none would
+   * @param won the ids of the options worth building that it would bring back
+   * @param lost the ids of the options worth building that it would rule out
+   * @param scoreMoved the most points by which it would move an option
    */
-  public record Answer(String value, String leader) {}
+  public record Answer(
+      String value, String leader, List<String> won, List<String> lost, int scoreMoved) {
+    public Answer {
+      won = List.copyOf(won);
+      lost = List.copyOf(lost);
+    }
+  }
 
   /**
    * What a core fact weighs by itself: alone it may change nothing, yet with the others it decides
@@ -42,34 +44,57 @@ public record OpenQuestion(
    */
   private static final int CORE_WEIGHT = 600;
 
+  private static final int MOST_CHANGES = 5;
+
+  /** How many of the values tried put another option first. */
+  public int leaderChanges() {
+    return (int) answers.stream().filter(answer -> !answer.leader().equals(leader)).count();
+  }
+
+  /** How many options would be ruled out or brought back by some value. */
+  public int standingsChanged() {
+    return (int)
+        answers.stream()
+            .flatMap(answer -> Stream.of(answer.won(), answer.lost()))
+            .flatMap(List::stream)
+            .distinct()
+            .count();
+  }
+
+  /** The most points by which some value would move an option. */
+  public int scoreMoved() {
+    return answers.stream().mapToInt(Answer::scoreMoved).max().orElse(0);
+  }
+
   /** How much hangs on it; the larger, the sooner it is asked. */
   int weight() {
-    return 1000 * Math.min(leaderChanges, 5)
+    return 1000 * Math.min(leaderChanges(), MOST_CHANGES)
         + 300 * frees.size()
-        + 100 * standingsChanged
+        + 100 * standingsChanged()
         + (fact.core() > 0 ? CORE_WEIGHT : 0)
-        + scoreMoved;
+        + scoreMoved();
   }
 
   /** Whether some answer would put another option first, or free or rule out an option. */
   public boolean decides() {
-    return leaderChanges > 0 || standingsChanged > 0 || !frees.isEmpty();
+    return leaderChanges() > 0 || standingsChanged() > 0 || !frees.isEmpty();
   }
 
   /** What could change, in one clause. */
   public String stake() {
-    if (leaderChanges > 0) {
+    if (leaderChanges() > 0) {
       return "could put another option first";
     }
     if (!frees.isEmpty()) {
       return "frees or rules out " + String.join(", ", frees);
     }
-    if (standingsChanged > 0) {
+    if (standingsChanged() > 0) {
       return "could rule an option in or out";
     }
-    if (scoreMoved == 0) {
+    int moved = scoreMoved();
+    if (moved == 0) {
       return "decides together with other open facts";
     }
-    return "could move a score by " + scoreMoved + (scoreMoved == 1 ? " point" : " points");
+    return "could move a score by " + moved + (moved == 1 ? " point" : " points");
   }
 }

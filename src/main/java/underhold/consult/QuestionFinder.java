@@ -2,92 +2,74 @@ package underhold.consult;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import underhold.advice.FactRoots;
 import underhold.advice.Hold;
-import underhold.advice.OptionAdvice;
-import underhold.advice.Ranking;
+import underhold.advice.PlainRules;
 import underhold.advice.Rule;
-import underhold.advice.Screener;
 import underhold.advice.Screening;
-import underhold.advice.Standing;
 import underhold.advice.SupportOption;
-import underhold.advice.Truth;
-import underhold.advice.Wording;
+import underhold.consult.trial.Changes;
+import underhold.consult.trial.Outcome;
+import underhold.consult.trial.Outcome.Placing;
+import underhold.consult.trial.TrialValues;
+import underhold.consult.trial.Trials;
 import underhold.site.Fact;
 import underhold.site.FactDefinition;
 import underhold.site.FactDictionary;
 import underhold.site.FactValue;
 import underhold.site.FactView;
 import underhold.site.Origin;
-import underhold.site.Site;
-import underhold.site.StatedFact;
+import underhold.site.Unknown;
 import underhold.site.Zone;
-import underhold.site.ZoneViews;
 
 /**
  * Finds the open questions of a zone: each unknown fact that an open rule could still read is given
- * every value worth trying, and the zone is ranked again.
+ * every value that can be, and the zone is ranked again.
  */
 final class QuestionFinder {
-  private final Screener screener;
+  private final PlainRules rules;
   private final FactDictionary dictionary;
   private final FactRoots roots;
   private final TrialValues values;
 
-  QuestionFinder(Screener screener, FactDictionary dictionary) {
-    this.screener = screener;
+  QuestionFinder(PlainRules rules, FactDictionary dictionary) {
+    this.rules = rules;
     this.dictionary = dictionary;
-    this.roots = new FactRoots(screener.pack());
-    this.values = new TrialValues(screener.pack());
+    this.roots = new FactRoots(rules.pack());
+    this.values = new TrialValues(rules.pack());
   }
 
-  OpenQuestions find(
-      Site site,
-      Zone zone,
-      Screening screening,
-      Ranking ranking,
-      Wording wording,
-      QuickDesk quick) {
-    List<OpenQuestion> questions = new ArrayList<>();
-    int trials = 0;
-    int kept = 0;
+  OpenQuestions find(Zone zone, Screening screening, Trials trials) {
+    Asking asking = new Asking(zone, trials);
     Map<String, List<String>> frees = frees(screening);
+    List<OpenQuestion> all = new ArrayList<>();
     for (String name : candidates(screening.view())) {
-      FactDefinition definition = dictionary.require(name);
-      OpenQuestion question =
-          ask(
-              site,
-              zone,
-              definition,
-              screening,
-              ranking,
-              wording,
-              quick,
-              frees.getOrDefault(name, List.of()));
-      trials += question.answers().size();
-      kept += question.answers().size() - question.leaderChanges();
-      if (question.weight() > 0) {
-        questions.add(question);
-      }
+      Fact fact = screening.view().fact(name);
+      all.add(asking.ask(fact, frees.getOrDefault(name, List.of())));
     }
-    questions.sort(
-        Comparator.comparing((OpenQuestion q) -> -q.weight()).thenComparing(q -> q.fact().index()));
-    return new OpenQuestions(questions, trials, kept);
+    int trialled = all.stream().mapToInt(question -> question.answers().size()).sum();
+    int turned = all.stream().mapToInt(OpenQuestion::leaderChanges).sum();
+    List<OpenQuestion> questions =
+        all.stream()
+            .filter(question -> question.weight() > 0)
+            .sorted(
+                Comparator.comparing((OpenQuestion q) -> -q.weight())
+                    .thenComparing(q -> q.fact().index()))
+            .toList();
+    return new OpenQuestions(questions, trialled, trialled - turned);
   }
 
   /** The unknown facts that some rule, not yet decided, could still read. */
   private Set<String> candidates(FactView view) {
     Set<String> open = new LinkedHashSet<>();
-    for (Rule rule : screener.pack().rules()) {
-      if (rule.phase() != Rule.Phase.DERIVE && rule.holds(view) == Truth.OPEN) {
-        open.addAll(rule.facts());
-      }
+    for (Rule rule : rules.open(view)) {
+      open.addAll(rule.facts());
     }
     return new LinkedHashSet<>(roots.ask(List.copyOf(open), view));
   }
@@ -104,68 +86,80 @@ final class QuestionFinder {
     return frees;
   }
 
-  private OpenQuestion ask(
-      Site site,
-      Zone zone,
-      FactDefinition definition,
-      Screening screening,
-      Ranking ranking,
-      Wording wording,
-      QuickDesk quick,
-      List<String> frees) {
-    List<OpenQuestion.Answer> answers = new ArrayList<>();
-    Set<SupportOption> moved = new LinkedHashSet<>();
-    String leader = leader(ranking);
-    int leaderChanges = 0;
-    int scoreMoved = 0;
-    for (FactValue value : values.of(definition)) {
-      Zone trial = with(zone, definition.name(), value);
-      FactView facts = ZoneViews.known(site, trial, dictionary);
-      Screening tried = screener.score(facts, wording, quick);
-      Ranking after = Ranking.of(tried, screener.pack(), wording);
-      String newLeader = leader(after);
-      answers.add(new OpenQuestion.Answer(value.text(), newLeader));
-      if (!newLeader.equals(leader)) {
-        leaderChanges++;
-      }
-      for (SupportOption option : SupportOption.values()) {
-        OptionAdvice was = ranking.of(option);
-        OptionAdvice is = after.of(option);
-        if (usable(was) != usable(is) && (contends(was) || contends(is))) {
-          moved.add(option);
-        }
-        if (was.standing() != Standing.RULED_OUT && is.standing() != Standing.RULED_OUT) {
-          scoreMoved = Math.max(scoreMoved, Math.abs(is.score() - was.score()));
-        }
-      }
+  /** The questions of one zone. */
+  private final class Asking {
+    private final Trials trials;
+    private final Changes changes;
+    private final Outcome before;
+
+    Asking(Zone zone, Trials trials) {
+      this.trials = trials;
+      this.changes = new Changes(trials.site(), zone);
+      this.before = trials.of(zone);
     }
-    Fact fact = screening.view().fact(definition.name());
-    Origin origin = assumable(fact) ? Origin.ASSUMED : Origin.UNKNOWN;
-    return new OpenQuestion(
-        definition, origin, answers, leaderChanges, moved.size(), scoreMoved, frees);
+
+    OpenQuestion ask(Fact fact, List<String> frees) {
+      FactDefinition definition = dictionary.require(fact.name());
+      List<OpenQuestion.Answer> answers = new ArrayList<>();
+      for (FactValue value : values.of(definition)) {
+        Zone changed = changes.with(definition.name(), value);
+        if (changes.possible(changed)) {
+          answers.add(answer(value, changed));
+        }
+      }
+      Origin origin = assumable(definition) ? Origin.ASSUMED : Origin.UNKNOWN;
+      return new OpenQuestion(definition, origin, answers, before.leaderId(), frees);
+    }
+
+    private OpenQuestion.Answer answer(FactValue value, Zone changed) {
+      FactView view = trials.view(changed);
+      Outcome after = trials.of(view, Set.of());
+      Outcome was = before;
+      Set<SupportOption> doubtful = unsizedMovers(was, after);
+      if (!doubtful.isEmpty()) {
+        was = trials.of(before.view(), doubtful);
+        after = trials.of(view, doubtful);
+      }
+      List<String> won = new ArrayList<>();
+      List<String> lost = new ArrayList<>();
+      double moved = 0;
+      for (SupportOption option : SupportOption.values()) {
+        Placing then = was.of(option);
+        Placing now = after.of(option);
+        if (moved(then, now)) {
+          (now.usable() ? won : lost).add(option.id());
+        }
+        if (then.usable() && now.usable() && alike(option, was, after)) {
+          moved = Math.max(moved, Math.abs(now.score() - then.score()));
+        }
+      }
+      return new OpenQuestion.Answer(
+          value.text(), after.leaderId(), won, lost, (int) Math.round(moved));
+    }
+
+    private Set<SupportOption> unsizedMovers(Outcome was, Outcome after) {
+      Set<SupportOption> doubtful = EnumSet.noneOf(SupportOption.class);
+      for (SupportOption option : SupportOption.values()) {
+        Outcome usable = after.of(option).usable() ? after : was;
+        if (moved(was.of(option), after.of(option)) && !usable.sized().contains(option)) {
+          doubtful.add(option);
+        }
+      }
+      return doubtful;
+    }
+
+    private static boolean moved(Placing then, Placing now) {
+      return then.usable() != now.usable() && (then.contends() || now.contends());
+    }
+
+    /** Whether both scores have, or both lack, what the option's sheet takes. */
+    private static boolean alike(SupportOption option, Outcome was, Outcome after) {
+      return was.sized().contains(option) == after.sized().contains(option);
+    }
   }
 
-  /** Whether something speaks for it and more than speaks against it. */
-  private static boolean contends(OptionAdvice advice) {
-    return advice.spokenFor() && advice.score() > 0;
-  }
-
-  private static boolean usable(OptionAdvice advice) {
-    return advice.standing() != Standing.RULED_OUT;
-  }
-
-  private static boolean assumable(Fact fact) {
-    return fact.definition().unknown() != null
-        && fact.definition().unknown().treatment() == underhold.site.Unknown.Treatment.ASSUME;
-  }
-
-  private static String leader(Ranking ranking) {
-    return ranking.leader().map(advice -> advice.option().id()).orElse("");
-  }
-
-  private static Zone with(Zone zone, String name, FactValue value) {
-    Map<String, StatedFact> facts = new LinkedHashMap<>(zone.facts());
-    facts.put(name, new StatedFact(value, ""));
-    return new Zone(zone.name(), facts, zone.ground(), zone.note());
+  private static boolean assumable(FactDefinition definition) {
+    return definition.unknown() != null
+        && definition.unknown().treatment() == Unknown.Treatment.ASSUME;
   }
 }

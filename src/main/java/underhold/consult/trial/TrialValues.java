@@ -1,4 +1,4 @@
-package underhold.consult;
+package underhold.consult.trial;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,17 +16,17 @@ import underhold.site.FactValue;
  * The values tried for an unknown fact: every word of the dictionary; for an amount the limits the
  * rules compare it with, just below, at and above, and a spread over its range.
  */
-final class TrialValues {
+public final class TrialValues {
   private static final double[] SPREAD = {0.0, 0.01, 0.03, 0.06, 0.1, 0.2, 0.5};
   private static final double NEAR = 0.1;
 
   private final RulePack pack;
 
-  TrialValues(RulePack pack) {
+  public TrialValues(RulePack pack) {
     this.pack = pack;
   }
 
-  List<FactValue> of(FactDefinition definition) {
+  public List<FactValue> of(FactDefinition definition) {
     if (!definition.kind().isNumber()) {
       return definition.values().stream()
           .map(allowed -> (FactValue) new FactValue.Choice(allowed.value()))

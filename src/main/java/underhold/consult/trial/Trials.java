@@ -1,0 +1,220 @@
+package underhold.consult.trial;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import underhold.advice.Confirmation;
+import underhold.advice.OptionRules;
+import underhold.advice.PlainRules;
+import underhold.advice.Points;
+import underhold.advice.Rule;
+import underhold.advice.SupportOption;
+import underhold.consult.trial.Outcome.Placing;
+import underhold.consult.trial.Outcome.State;
+import underhold.site.Fact;
+import underhold.site.FactDictionary;
+import underhold.site.FactValue;
+import underhold.site.FactView;
+import underhold.site.Origin;
+import underhold.site.Site;
+import underhold.site.Zone;
+import underhold.site.ZoneViews;
+
+/**
+ * Ranks one zone of a site again and again. The leader, and those tied with it, are those of the
+ * whole consultation: an option is sized when it stands first, and since sizing only takes points
+ * away the search ends as soon as the first one is sized. Not for use by several threads at once.
+ */
+public final class Trials {
+  private static final String ORDINARY_LEFT = "ordinaryOptionsLeft";
+
+  private final Site site;
+  private final FactDictionary dictionary = FactDictionary.standard();
+  private final Confirmation desk;
+  private final PlainRules rules;
+  private final Points points;
+  private final double tie;
+  private final List<SupportOption> order = new ArrayList<>();
+
+  /**
+   * Trials on a site.
+   *
+   * @param rules the rules
+   * @param site the site
+   * @param desk sizes the options of the zone tried
+   */
+  public Trials(PlainRules rules, Site site, Confirmation desk) {
+    this(rules, site, desk, Points.of(rules.pack().weights()), rules.pack().weights().tie());
+  }
+
+  private Trials(PlainRules rules, Site site, Confirmation desk, Points points, double tie) {
+    this.rules = rules;
+    this.site = site;
+    this.desk = desk;
+    this.points = points;
+    this.tie = tie;
+    order.add(SupportOption.REFER); // of equal scores a referral that is spoken for comes first
+    order.addAll(rules.pack().weights().costOrder());
+  }
+
+  /** The same trials by other rules and weights, in which only equal scores are a tie. */
+  public Trials by(PlainRules other, Points weights) {
+    return new Trials(other, site, desk, weights, 0);
+  }
+
+  public PlainRules rules() {
+    return rules;
+  }
+
+  public Site site() {
+    return site;
+  }
+
+  /** All that is known of a zone of the site, with what the rules derive from it. */
+  public FactView view(Zone zone) {
+    return rules.complete(ZoneViews.known(site, zone, dictionary));
+  }
+
+  /** How a zone stands. */
+  public Outcome of(Zone zone) {
+    return of(view(zone), Set.of());
+  }
+
+  /**
+   * How a zone stands.
+   *
+   * @param view all that is known of it, with what the rules derive
+   * @param also options to size in any case, if they are not ruled out
+   */
+  public Outcome of(FactView view, Set<SupportOption> also) {
+    return new Run(view).run(also);
+  }
+
+  /** One trial under way. */
+  private final class Run {
+    private final FactView screened;
+    private final BitSet fired = new BitSet();
+    private final BitSet holding;
+    private final Set<SupportOption> left = EnumSet.noneOf(SupportOption.class);
+    private final Set<SupportOption> sized = EnumSet.noneOf(SupportOption.class);
+    private FactView view;
+
+    Run(FactView view) {
+      this.screened = view;
+      this.view = view;
+      rules.fire(view, Rule.Phase.SCREEN, fired);
+      this.holding = rules.holding(view);
+      for (SupportOption option : SupportOption.values()) {
+        if (!rules.of(option).ruledOut(fired)) {
+          left.add(option);
+        }
+      }
+    }
+
+    Outcome run(Set<SupportOption> also) {
+      Set<SupportOption> first = EnumSet.noneOf(SupportOption.class);
+      first.addAll(rules.sizingOnlyTakes() ? also : left);
+      first.retainAll(left);
+      first.forEach(this::size);
+      settle();
+      List<SupportOption> ranked = ranked();
+      while (!ranked.isEmpty() && unsizedContender(ranked)) {
+        ranked = ranked();
+      }
+      return new Outcome(view, fired, holding, placings(), leaders(ranked), sized);
+    }
+
+    /** Sizes the first option that may lead or tie and has no sheet yet; whether there was one. */
+    private boolean unsizedContender(List<SupportOption> ranked) {
+      double best = Double.NEGATIVE_INFINITY;
+      for (SupportOption option : ranked) {
+        double score = score(option);
+        if (score <= 0 || score < best - tie) {
+          return false;
+        }
+        if (!sized.contains(option)) {
+          size(option);
+          return true;
+        }
+        best = Math.max(best, score);
+      }
+      return false;
+    }
+
+    private void size(SupportOption option) {
+      sized.add(option);
+      List<Fact> facts = desk.facts(screened, EnumSet.of(option));
+      if (!facts.isEmpty()) {
+        view = view.with(facts);
+        rules.fire(view, Rule.Phase.CONFIRM, fired);
+      }
+    }
+
+    private void settle() {
+      boolean ordinary =
+          rules.pack().weights().costOrder().stream()
+              .anyMatch(option -> !rules.of(option).ruledOut(fired));
+      FactValue value = new FactValue.Choice(ordinary ? "yes" : "no");
+      view = view.with(new Fact(dictionary.require(ORDINARY_LEFT), Origin.DERIVED, value, ""));
+      rules.fire(view, Rule.Phase.SETTLE, fired);
+    }
+
+    /** The options in rank, best first: unwanted referral last, equal scores by cost. */
+    private List<SupportOption> ranked() {
+      List<SupportOption> ranked = new ArrayList<>();
+      for (SupportOption option : order) {
+        if (state(option) == State.IN_RANK) {
+          ranked.add(option);
+        }
+      }
+      ranked.sort(
+          Comparator.comparing((SupportOption option) -> unwantedReferral(option))
+              .thenComparing(option -> -score(option)));
+      return ranked;
+    }
+
+    private boolean unwantedReferral(SupportOption option) {
+      return option == SupportOption.REFER && !rules.of(option).spokenFor(fired);
+    }
+
+    private double score(SupportOption option) {
+      return rules.of(option).score(fired, points);
+    }
+
+    private State state(SupportOption option) {
+      OptionRules about = rules.of(option);
+      return about.ruledOut(fired)
+          ? State.RULED_OUT
+          : about.held(holding) ? State.HELD : State.IN_RANK;
+    }
+
+    private List<SupportOption> leaders(List<SupportOption> ranked) {
+      List<SupportOption> leaders = new ArrayList<>();
+      double best = ranked.isEmpty() ? 0 : score(ranked.get(0));
+      if (ranked.isEmpty() || !rules.of(ranked.get(0)).spokenFor(fired) || best <= 0) {
+        return leaders;
+      }
+      for (SupportOption option : ranked) {
+        boolean near = rules.of(option).spokenFor(fired) && score(option) > 0;
+        if (leaders.isEmpty() || (near && best - score(option) <= tie)) {
+          leaders.add(option);
+        }
+      }
+      return leaders;
+    }
+
+    private Map<SupportOption, Placing> placings() {
+      Map<SupportOption, Placing> placings = new EnumMap<>(SupportOption.class);
+      for (SupportOption option : SupportOption.values()) {
+        placings.put(
+            option, new Placing(state(option), rules.of(option).spokenFor(fired), score(option)));
+      }
+      return placings;
+    }
+  }
+}
