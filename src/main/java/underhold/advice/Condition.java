@@ -1,6 +1,8 @@
 package underhold.advice;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import underhold.site.FactDictionary;
 import underhold.site.FactView;
@@ -38,6 +40,17 @@ public record Condition(
   Condition lookedUp(FactDictionary dictionary, Limits limits) {
     double value = operator.isNumeric() ? limits.require(limitName()).si() : 0;
     return new Condition(fact, operator, words, limit, dictionary.require(fact).index(), value);
+  }
+
+  /** Whether it compares with one of the limits named. */
+  boolean comparesWith(Set<String> limits) {
+    return limit != null && limits.contains(limit);
+  }
+
+  /** The same condition, with the value of its limit if that is among those given. */
+  Condition with(Map<String, Double> limits) {
+    Double value = limit == null ? null : limits.get(limit);
+    return value == null ? this : new Condition(fact, operator, words, limit, index, value);
   }
 
   /** The comparisons of the grammar. */

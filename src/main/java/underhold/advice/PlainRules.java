@@ -23,9 +23,9 @@ public final class PlainRules {
   private final RulePack pack;
   private final Rule[] rules;
   private final Fact[] derived;
-  private final Map<Rule.Phase, BitSet> phases = new EnumMap<>(Rule.Phase.class);
-  private final BitSet holders = new BitSet();
-  private final Map<SupportOption, OptionRules> options = new EnumMap<>(SupportOption.class);
+  private final Map<Rule.Phase, BitSet> phases;
+  private final BitSet holders;
+  private final Map<SupportOption, OptionRules> options;
   private final boolean sizingOnlyTakes;
 
   /** The rules of a pack, to be read on views of that dictionary. */
@@ -33,6 +33,9 @@ public final class PlainRules {
     this.pack = pack;
     this.rules = pack.rules().toArray(Rule[]::new);
     this.derived = new Fact[rules.length];
+    this.phases = new EnumMap<>(Rule.Phase.class);
+    this.holders = new BitSet();
+    this.options = new EnumMap<>(SupportOption.class);
     for (Rule.Phase phase : Rule.Phase.values()) {
       phases.put(phase, new BitSet());
     }
@@ -53,8 +56,36 @@ public final class PlainRules {
             .allMatch(PlainRules::onlyTakes);
   }
 
+  /** The same rules with other conditions. */
+  private PlainRules(PlainRules other, Rule[] rules) {
+    this.pack = other.pack;
+    this.rules = rules;
+    this.derived = other.derived;
+    this.phases = other.phases;
+    this.holders = other.holders;
+    this.options = other.options;
+    this.sizingOnlyTakes = other.sizingOnlyTakes;
+  }
+
   public RulePack pack() {
     return pack;
+  }
+
+  /**
+   * The same rules with other limits.
+   *
+   * @param limits values in the inside unit of their measure, by the name of the limit; the limits
+   *     not named stay as they are
+   */
+  public PlainRules with(Map<String, Double> limits) {
+    Rule[] changed = rules.clone();
+    for (int i = 0; i < changed.length; i++) {
+      Rule rule = changed[i];
+      if (rule.conditions().stream().anyMatch(c -> c.comparesWith(limits.keySet()))) {
+        changed[i] = rule.with(rule.conditions().stream().map(c -> c.with(limits)).toList());
+      }
+    }
+    return new PlainRules(this, changed);
   }
 
   /** The rule at a place. */

@@ -93,6 +93,12 @@ public record Rule(
     return action.options().isEmpty() || action.options().contains(option);
   }
 
+  /** The same rule with other conditions. */
+  Rule with(List<Condition> others) {
+    return new Rule(
+        id, sentence, phase, basis, citations, because, cause, hold, others, action, file, line);
+  }
+
   /** The facts its conditions read. */
   public Set<String> facts() {
     Set<String> facts = new LinkedHashSet<>();

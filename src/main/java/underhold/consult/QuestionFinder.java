@@ -8,13 +8,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import underhold.advice.FactRoots;
 import underhold.advice.Hold;
 import underhold.advice.PlainRules;
-import underhold.advice.Rule;
 import underhold.advice.Screening;
 import underhold.advice.SupportOption;
 import underhold.consult.trial.Changes;
+import underhold.consult.trial.OpenFacts;
 import underhold.consult.trial.Outcome;
 import underhold.consult.trial.Outcome.Placing;
 import underhold.consult.trial.TrialValues;
@@ -33,15 +32,13 @@ import underhold.site.Zone;
  * every value that can be, and the zone is ranked again.
  */
 final class QuestionFinder {
-  private final PlainRules rules;
   private final FactDictionary dictionary;
-  private final FactRoots roots;
+  private final OpenFacts open;
   private final TrialValues values;
 
   QuestionFinder(PlainRules rules, FactDictionary dictionary) {
-    this.rules = rules;
     this.dictionary = dictionary;
-    this.roots = new FactRoots(rules.pack());
+    this.open = new OpenFacts(rules);
     this.values = new TrialValues(rules.pack());
   }
 
@@ -49,7 +46,7 @@ final class QuestionFinder {
     Asking asking = new Asking(zone, trials);
     Map<String, List<String>> frees = frees(screening);
     List<OpenQuestion> all = new ArrayList<>();
-    for (String name : candidates(screening.view())) {
+    for (String name : open.of(screening.view())) {
       Fact fact = screening.view().fact(name);
       all.add(asking.ask(fact, frees.getOrDefault(name, List.of())));
     }
@@ -63,15 +60,6 @@ final class QuestionFinder {
                     .thenComparing(q -> q.fact().index()))
             .toList();
     return new OpenQuestions(questions, trialled, trialled - turned);
-  }
-
-  /** The unknown facts that some rule, not yet decided, could still read. */
-  private Set<String> candidates(FactView view) {
-    Set<String> open = new LinkedHashSet<>();
-    for (Rule rule : rules.open(view)) {
-      open.addAll(rule.facts());
-    }
-    return new LinkedHashSet<>(roots.ask(List.copyOf(open), view));
   }
 
   private static Map<String, List<String>> frees(Screening screening) {

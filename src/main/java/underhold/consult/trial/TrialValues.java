@@ -2,7 +2,9 @@ package underhold.consult.trial;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import underhold.advice.Condition;
 import underhold.advice.Limits;
 import underhold.advice.Rule;
@@ -21,12 +23,18 @@ public final class TrialValues {
   private static final double NEAR = 0.1;
 
   private final RulePack pack;
+  private final Map<String, List<FactValue>> known = new ConcurrentHashMap<>();
 
   public TrialValues(RulePack pack) {
     this.pack = pack;
   }
 
+  /** The values worth trying, in the order of the dictionary or by size. */
   public List<FactValue> of(FactDefinition definition) {
+    return known.computeIfAbsent(definition.name(), name -> made(definition));
+  }
+
+  private List<FactValue> made(FactDefinition definition) {
     if (!definition.kind().isNumber()) {
       return definition.values().stream()
           .map(allowed -> (FactValue) new FactValue.Choice(allowed.value()))

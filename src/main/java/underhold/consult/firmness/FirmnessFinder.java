@@ -1,0 +1,91 @@
+package underhold.consult.firmness;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import underhold.advice.Points;
+import underhold.advice.SupportOption;
+import underhold.consult.trial.Outcome;
+import underhold.consult.trial.Trials;
+import underhold.site.FactValue;
+import underhold.site.FactView;
+import underhold.site.Zone;
+
+/** Finds how firm the first place of a zone is. */
+public final class FirmnessFinder {
+  /** Draws inside an advice: enough for five in a hundred either way. */
+  public static final int USUAL_DRAWS = 100;
+
+  /** The seed unless another is asked for. */
+  public static final long USUAL_SEED = 20261127;
+
+  private final Trials trials;
+  private final Zone zone;
+  private final FactDraws facts;
+  private final PackDraws pack;
+  private final Points usual;
+
+  /** A finder for one zone of the site of the trials. */
+  public FirmnessFinder(Trials trials, Zone zone) {
+    this.trials = trials;
+    this.zone = zone;
+    this.facts = new FactDraws(trials, zone, trials.rules());
+    this.pack = new PackDraws(trials.rules().pack());
+    this.usual = Points.of(trials.rules().pack().weights());
+  }
+
+  /**
+   * Draws and counts.
+   *
+   * @param draws how many, at least 1
+   * @param seed the same seed gives the same draws
+   */
+  public Firmness find(int draws, long seed) {
+    FactView known = trials.view(zone);
+    Optional<SupportOption> leader = trials.of(zone).leader();
+    Map<SupportOption, Integer> firsts = new EnumMap<>(SupportOption.class);
+    List<Drawn> sample = new ArrayList<>();
+    int byWeights = 0;
+    int byFacts = 0;
+    int byLimits = 0;
+    for (int i = 0; i < draws; i++) {
+      Random random = new Random(seed + i);
+      Points weights = pack.weights(random);
+      Map<String, Double> limits = pack.limits(random);
+      Map<String, FactValue> drawn = facts.draw(random);
+      Zone changed = facts.zone(drawn);
+      Trials everything = trials.by(trials.rules().with(limits), weights);
+      Optional<SupportOption> first = everything.of(changed).leader();
+      first.ifPresent(option -> firsts.merge(option, 1, Integer::sum));
+      byWeights += stays(leader, trials.by(trials.rules(), weights), known);
+      byLimits += stays(leader, trials.by(trials.rules().with(limits), usual), zone);
+      boolean stayed = stays(leader, trials.by(trials.rules(), usual), changed) == 1;
+      byFacts += stayed ? 1 : 0;
+      sample.add(new Drawn(drawn, stayed));
+    }
+    return new Firmness(
+        leader.orElse(null),
+        draws,
+        seed,
+        firsts,
+        byWeights,
+        byFacts,
+        byLimits,
+        facts.unknown().size(),
+        pack.uncertain().size(),
+        Drivers.of(facts.unknown(), sample));
+  }
+
+  private static int stays(Optional<SupportOption> leader, Trials drawn, Zone zone) {
+    return drawn.of(zone).leader().equals(leader) ? 1 : 0;
+  }
+
+  private static int stays(Optional<SupportOption> leader, Trials drawn, FactView view) {
+    Outcome outcome = drawn.of(view, Set.of());
+    return outcome.leader().equals(leader) ? 1 : 0;
+  }
+}
