@@ -54,6 +54,20 @@ public final class OptionRules {
     return ruleOuts.intersects(fired);
   }
 
+  /** Those of the rules that fired that rule it out. */
+  public BitSet ruleOuts(BitSet fired) {
+    BitSet both = (BitSet) ruleOuts.clone();
+    both.and(fired);
+    return both;
+  }
+
+  /** Those of the open rules for which it waits. */
+  public BitSet holders(BitSet holding) {
+    BitSet both = (BitSet) holders.clone();
+    both.and(holding);
+    return both;
+  }
+
   /** Whether it waits for a rule that is open. */
   public boolean held(BitSet holding) {
     return holders.intersects(holding);

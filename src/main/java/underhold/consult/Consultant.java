@@ -2,6 +2,7 @@ package underhold.consult;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import underhold.advice.BuiltInPack;
 import underhold.advice.Confirmation;
 import underhold.advice.PlainRules;
@@ -11,7 +12,9 @@ import underhold.advice.RulePack;
 import underhold.advice.Screener;
 import underhold.advice.Screening;
 import underhold.advice.Wording;
+import underhold.consult.firmness.FirmnessFinder;
 import underhold.consult.trial.Trials;
+import underhold.consult.turning.TurningFinder;
 import underhold.site.FactDictionary;
 import underhold.site.FactView;
 import underhold.site.Site;
@@ -43,11 +46,11 @@ public final class Consultant {
     return screener.pack();
   }
 
-  /** The whole answer. */
+  /** The whole answer, with how firm it is. */
   public Consultation advise(Site site) {
     List<ZoneAdvice> zones = new ArrayList<>();
     for (Zone zone : site.zones()) {
-      zones.add(advise(site, zone));
+      zones.add(firm(site, zone));
     }
     return new Consultation(site, screener.pack(), zones);
   }
@@ -61,7 +64,41 @@ public final class Consultant {
     Ranking ranking = Ranking.of(screening, screener.pack(), wording);
     List<QuickSizing> sizings = quick.sizings(); // before the trials of the questions
     OpenQuestions questions = finder.find(zone, screening, new Trials(rules, site, quick));
-    return new ZoneAdvice(zone.name(), screening, ranking, questions, sizings);
+    return new ZoneAdvice(zone.name(), screening, ranking, questions, sizings, Optional.empty());
+  }
+
+  /**
+   * The answer to one zone with how firm its first place is.
+   *
+   * @param draws how many draws, at least 1
+   * @param seed the same seed gives the same draws
+   */
+  public ZoneAdvice firm(Site site, Zone zone, int draws, long seed) {
+    FirmnessFinder firmness = new FirmnessFinder(trials(site, zone), zone);
+    return advise(site, zone).firm(firmness.find(draws, seed));
+  }
+
+  /** The answer to one zone with how firm its first place is, by the usual draws. */
+  public ZoneAdvice firm(Site site, Zone zone) {
+    return firm(site, zone, FirmnessFinder.USUAL_DRAWS, FirmnessFinder.USUAL_SEED);
+  }
+
+  /** Finds what would turn the answer to one zone. */
+  public TurningFinder turning(Site site, Zone zone) {
+    return new TurningFinder(trials(site, zone), zone);
+  }
+
+  /** The ranking of one zone with the options sized, without open questions. */
+  public Ranking ranking(Site site, Zone zone) {
+    Wording wording = new Wording(screener.pack(), site.units());
+    FactView facts = ZoneViews.known(site, zone, dictionary);
+    QuickDesk quick = new QuickDesk(desk, site, zone.name());
+    return Ranking.of(screener.score(facts, wording, quick), screener.pack(), wording);
+  }
+
+  /** Many trials of one zone of a site. */
+  public Trials trials(Site site, Zone zone) {
+    return new Trials(rules, site, new QuickDesk(desk, site, zone.name()));
   }
 
   /** What the rules say of one zone, without sizing, ranking or questions. */

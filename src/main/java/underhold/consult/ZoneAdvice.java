@@ -8,6 +8,7 @@ import underhold.advice.Finding;
 import underhold.advice.Ranking;
 import underhold.advice.Screening;
 import underhold.advice.SupportOption;
+import underhold.consult.firmness.Firmness;
 import underhold.site.FactView;
 
 /**
@@ -18,15 +19,22 @@ import underhold.site.FactView;
  * @param ranking the options in rank order
  * @param questions the open questions, those that could change most first
  * @param sizings the quick sizing of each option not ruled out by the screening
+ * @param firmness how firm the first place is, where it was asked for
  */
 public record ZoneAdvice(
     String name,
     Screening screening,
     Ranking ranking,
     OpenQuestions questions,
-    List<QuickSizing> sizings) {
+    List<QuickSizing> sizings,
+    Optional<Firmness> firmness) {
   public ZoneAdvice {
     sizings = List.copyOf(sizings);
+  }
+
+  /** The same advice with how firm it is. */
+  ZoneAdvice firm(Firmness found) {
+    return new ZoneAdvice(name, screening, ranking, questions, sizings, Optional.of(found));
   }
 
   /** The facts, with what follows from them. */

@@ -48,9 +48,15 @@ public final class AdviceJson {
         "conditions", told(zone, zone.conditions()),
         "cautions", told(zone, zone.cautions()),
         "openQuestions", zone.questions().list().stream().map(AdviceJson::question).toList(),
-        "firmness",
-            Json.object("trials", zone.questions().trials(), "kept", zone.questions().kept()),
+        "firmness", firmness(zone),
         "facts", FindingJson.facts(zone.view(), ZoneViews.cautious(zone.view())));
+  }
+
+  private static Map<String, Object> firmness(ZoneAdvice zone) {
+    Map<String, Object> tree =
+        Json.object("trials", zone.questions().trials(), "kept", zone.questions().kept());
+    zone.firmness().ifPresent(firmness -> tree.putAll(FirmnessJson.of(firmness)));
+    return tree;
   }
 
   private static @Nullable String leader(ZoneAdvice zone) {
@@ -92,7 +98,7 @@ public final class AdviceJson {
         .toList();
   }
 
-  private static Map<String, Object> question(OpenQuestion question) {
+  static Map<String, Object> question(OpenQuestion question) {
     return Json.object(
         "fact", question.fact().name(),
         "question", question.fact().question(),
@@ -100,9 +106,19 @@ public final class AdviceJson {
         "findOut", question.fact().findOut(),
         "stake", question.stake(),
         "decides", question.decides(),
-        "answers",
-            question.answers().stream()
-                .map(a -> Json.object("value", a.value(), "leader", a.leader()))
-                .toList());
+        "leaderChanges", question.leaderChanges(),
+        "standingsChanged", question.standingsChanged(),
+        "scoreMoved", question.scoreMoved(),
+        "frees", question.frees(),
+        "answers", question.answers().stream().map(AdviceJson::answer).toList());
+  }
+
+  private static Map<String, Object> answer(OpenQuestion.Answer answer) {
+    return Json.object(
+        "value", answer.value(),
+        "leader", answer.leader(),
+        "won", answer.won(),
+        "lost", answer.lost(),
+        "scoreMoved", answer.scoreMoved());
   }
 }

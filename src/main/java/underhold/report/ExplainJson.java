@@ -9,6 +9,7 @@ import underhold.advice.OptionAdvice;
 import underhold.advice.SupportOption;
 import underhold.consult.Consultation;
 import underhold.consult.ZoneAdvice;
+import underhold.consult.turning.TurningPoints;
 
 /** Reasons, comparisons and traces as JSON trees. */
 public final class ExplainJson {
@@ -21,6 +22,30 @@ public final class ExplainJson {
     root.put("option", option.id());
     root.put("zones", zones.stream().map(zone -> reasons(zone, option)).toList());
     return root;
+  }
+
+  /**
+   * The reasons, with what would bring the option back or put it first, by the name of the zone.
+   */
+  public static Map<String, Object> whyNot(
+      Consultation consultation,
+      List<ZoneAdvice> zones,
+      SupportOption option,
+      Map<String, TurningPoints> ways) {
+    Map<String, Object> root = AdviceJson.head(consultation);
+    root.put("option", option.id());
+    root.put("zones", zones.stream().map(zone -> whyNot(zone, option, ways)).toList());
+    return root;
+  }
+
+  private static Map<String, Object> whyNot(
+      ZoneAdvice zone, SupportOption option, Map<String, TurningPoints> ways) {
+    Map<String, Object> tree = reasons(zone, option);
+    TurningPoints points = ways.get(zone.name());
+    if (points != null) {
+      tree.put("ways", points.all().stream().map(TurningJson::point).toList());
+    }
+    return tree;
   }
 
   private static Map<String, Object> reasons(ZoneAdvice zone, SupportOption option) {

@@ -9,11 +9,13 @@ import underhold.consult.OpenQuestion;
 import underhold.consult.OpenQuestions;
 import underhold.consult.QuickSizing;
 import underhold.consult.ZoneAdvice;
+import underhold.consult.firmness.Firmness;
 import underhold.sizing.Verdict;
 
 /** The answer to a zone in a few sentences: what leads, how firm, what could change it. */
 public final class Headline {
   private static final int FIRST_QUESTIONS = 3;
+  private static final int MOST_SHARES = 3;
 
   private final ZoneAdvice zone;
 
@@ -23,7 +25,27 @@ public final class Headline {
 
   /** What leads and how firm, in one sentence. */
   public String verdict() {
-    return zone.ranking().leader().map(this::verdict).orElse("No clear choice yet.");
+    return zone.ranking().leader().map(this::verdict).orElseGet(this::noChoice);
+  }
+
+  private String noChoice() {
+    String open =
+        zone.firmness()
+            .filter(firmness -> !firmness.firsts().isEmpty())
+            .map(Headline::spread)
+            .orElse("");
+    return "No clear choice yet." + open;
+  }
+
+  private static String spread(Firmness firmness) {
+    List<String> shares =
+        firmness.byFirsts().stream()
+            .limit(MOST_SHARES)
+            .map(option -> option.label() + " in " + firmness.perHundred(firmness.first(option)))
+            .toList();
+    return " In 100 draws of weights, limits and open facts "
+        + Words.list(shares)
+        + " would come first.";
   }
 
   private String verdict(OptionAdvice leader) {
@@ -57,8 +79,47 @@ public final class Headline {
             + " could put another option first.";
   }
 
-  /** In how many trials the answer stays what it is. */
+  /** What leads, and nothing else. */
+  String leads() {
+    return zone.ranking()
+        .leader()
+        .map(
+            leader -> Words.sentence(leader.option().label()) + lead(leader.option().label()) + ".")
+        .orElse("No clear choice yet.");
+  }
+
+  /** In how many draws or trials the answer stays what it is. */
   String firmness() {
+    return zone.firmness().map(Headline::draws).orElseGet(this::trials);
+  }
+
+  private static String draws(Firmness firmness) {
+    return firmness.perHundred(firmness.stayed())
+        + " of 100 draws of weights, limits and open facts"
+        + firmness
+            .runnerUp()
+            .map(
+                next ->
+                    " (next: "
+                        + next.label()
+                        + " in "
+                        + firmness.perHundred(firmness.first(next))
+                        + ")")
+            .orElse("");
+  }
+
+  /** The open facts that drive the doubt. */
+  private Optional<String> doubt() {
+    List<String> labels =
+        zone.firmness().map(Firmness::drivers).orElse(List.of()).stream()
+            .map(driver -> driver.fact().label())
+            .toList();
+    return labels.isEmpty()
+        ? Optional.empty()
+        : Optional.of("What drives the doubt: " + Words.list(labels) + ".");
+  }
+
+  private String trials() {
     OpenQuestions questions = zone.questions();
     return questions.trials() == 0
         ? "every trial, for no open fact is left to try"
@@ -71,6 +132,7 @@ public final class Headline {
     sizing().ifPresent(text -> page.para(0, text));
     tie().ifPresent(text -> page.para(0, text));
     contenders().forEach(text -> page.para(0, text));
+    doubt().ifPresent(text -> page.para(0, text));
     if (zone.ranking().leader().isEmpty() || !turning().isEmpty()) {
       nextQuestions(page);
     }

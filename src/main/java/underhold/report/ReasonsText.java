@@ -1,7 +1,9 @@
 package underhold.report;
 
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 import underhold.advice.Effect;
 import underhold.advice.Finding;
 import underhold.advice.Hold;
@@ -11,6 +13,7 @@ import underhold.advice.Standing;
 import underhold.advice.SupportOption;
 import underhold.consult.Consultation;
 import underhold.consult.ZoneAdvice;
+import underhold.consult.turning.TurningPoints;
 
 /** Why an option stands where it stands, and why no higher. */
 public final class ReasonsText {
@@ -35,11 +38,20 @@ public final class ReasonsText {
     return text.page.text();
   }
 
-  /** What rules the option out or holds it, what nearly spoke for it, and what stands above it. */
+  /**
+   * What rules the option out or holds it, what nearly spoke for it, what stands above it, and the
+   * cheapest way back.
+   *
+   * @param ways what would bring it back, or put it first, by the name of the zone
+   */
   public static String whyNot(
-      Consultation consultation, List<ZoneAdvice> zones, SupportOption option, Look look) {
+      Consultation consultation,
+      List<ZoneAdvice> zones,
+      SupportOption option,
+      Map<String, TurningPoints> ways,
+      Look look) {
     ReasonsText text = new ReasonsText(consultation, option, look);
-    zones.forEach(text::whyNot);
+    zones.forEach(zone -> text.whyNot(zone, ways.get(zone.name())));
     Program.foot(text.page, consultation.pack());
     return text.page.text();
   }
@@ -61,7 +73,7 @@ public final class ReasonsText {
     assumed(zone, advice);
   }
 
-  private void whyNot(ZoneAdvice zone) {
+  private void whyNot(ZoneAdvice zone, @Nullable TurningPoints ways) {
     OptionAdvice advice = start(zone, "Why not ");
     if (advice.standing() == Standing.LEADS) {
       page.para(0, "It leads; nothing outranks it. What nearly changed that stands below.");
@@ -70,6 +82,9 @@ public final class ReasonsText {
     holds(zone, advice);
     section(advice, "Speaks against it", advice.findings(), f -> f.effect() == Effect.AGAINST);
     outranking(zone, advice);
+    if (ways != null) {
+      new TurningSection(page).ways(ways);
+    }
     assumed(zone, advice);
     misses(zone, "Rules that nearly spoke for it", e -> e == Effect.FOR || e == Effect.REFER);
     misses(zone, "Rules that nearly ruled it out", e -> e == Effect.RULE_OUT);

@@ -1,11 +1,17 @@
 package underhold.shell;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.springframework.shell.core.command.CommandOption;
+import underhold.advice.Standing;
 import underhold.advice.SupportOption;
 import underhold.consult.Consultation;
 import underhold.consult.ZoneAdvice;
+import underhold.consult.turning.Goal;
+import underhold.consult.turning.TurningFinder;
+import underhold.consult.turning.TurningPoints;
 import underhold.report.AdviceJson;
 import underhold.report.AdviceText;
 import underhold.report.CompareText;
@@ -73,7 +79,12 @@ final class AdviceCommands {
   }
 
   private int advise(Call call) {
-    Consultation answer = consult(session, call, 0);
+    Site site = session.site(call.word(0)).site();
+    List<ZoneAdvice> zones =
+        zones(site, call.option(Options.ZONE)).stream()
+            .map(zone -> session.consultant().firm(site, zone))
+            .toList();
+    Consultation answer = new Consultation(site, session.consultant().pack(), zones);
     session.output().answer(look -> AdviceText.of(answer, look), () -> AdviceJson.of(answer));
     return Exit.DONE;
   }
@@ -92,12 +103,28 @@ final class AdviceCommands {
   private int whyNot(Call call) {
     SupportOption option = method(call.needed(0));
     Consultation answer = consult(session, call, 1);
+    Map<String, TurningPoints> ways = ways(answer, option);
     session
         .output()
         .answer(
-            look -> ReasonsText.whyNot(answer, answer.zones(), option, look),
-            () -> ExplainJson.reasons(answer, answer.zones(), option));
+            look -> ReasonsText.whyNot(answer, answer.zones(), option, ways, look),
+            () -> ExplainJson.whyNot(answer, answer.zones(), option, ways));
     return Exit.DONE;
+  }
+
+  /** What would bring the option back where it is ruled out, or put it first where it is not. */
+  private Map<String, TurningPoints> ways(Consultation answer, SupportOption option) {
+    Map<String, TurningPoints> ways = new LinkedHashMap<>();
+    for (ZoneAdvice advice : answer.zones()) {
+      Standing standing = advice.ranking().of(option).standing();
+      if (standing != Standing.LEADS) {
+        Goal goal = standing == Standing.RULED_OUT ? Goal.back(option) : Goal.first(option);
+        Zone zone = zones(answer.site(), Optional.of(advice.name())).get(0);
+        TurningFinder finder = session.consultant().turning(answer.site(), zone);
+        ways.put(advice.name(), finder.cheapest(goal));
+      }
+    }
+    return ways;
   }
 
   private int compare(Call call) {
@@ -134,7 +161,8 @@ final class AdviceCommands {
     return new Consultation(site, session.consultant().pack(), advice);
   }
 
-  private static List<Zone> zones(Site site, Optional<String> name) {
+  /** The zones that the command line asks for. */
+  static List<Zone> zones(Site site, Optional<String> name) {
     return name.map(wanted -> List.of(site.zones().get(SiteCommands.zone(site, wanted))))
         .orElse(site.zones());
   }

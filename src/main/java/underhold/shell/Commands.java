@@ -29,6 +29,7 @@ final class Commands {
     all.add(InterviewCommand.of(session));
     all.addAll(SiteCommands.of(session));
     all.addAll(AdviceCommands.of(session));
+    all.addAll(OutlookCommands.of(session));
     all.addAll(KnowledgeCommands.of(session));
     all.forEach(registry::registerCommand);
     return registry;

@@ -15,12 +15,23 @@ final class Options {
   static final String NAME = "name";
   static final String SET = "set";
   static final String UNITS = "units";
+  static final String FOR = "for";
+  static final String CHANGES = "changes";
+  static final String DRAWS = "draws";
+  static final String SEED = "seed";
 
   static final CommandOption ZONE_OPTION = valued(ZONE, "NAME", "only the zone of that name");
   static final CommandOption SET_OPTION =
       valued(SET, "NAME=VALUE", "a setting of the sheet; may stand several times");
   static final CommandOption UNITS_OPTION =
       valued(UNITS, "SI|US", "the units of the sheet, in place of the site's own");
+  static final CommandOption FOR_OPTION =
+      valued(FOR, "METHOD", "what it would take to put this method first");
+  static final CommandOption CHANGES_OPTION =
+      valued(CHANGES, "1|2|3", "how many facts may change together; 2 unless set");
+  static final CommandOption DRAWS_OPTION = valued(DRAWS, "N", "how many draws");
+  static final CommandOption SEED_OPTION =
+      valued(SEED, "N", "where the draws start: the same seed, the same draws");
   static final CommandOption SITE_OPTION = valued(SITE, "FILE", "the site file");
   static final CommandOption NAME_OPTION = valued(NAME, "NAME", "the name of the site");
 

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
 import underhold.advice.BuiltInPack;
@@ -60,7 +61,8 @@ public final class SizingSites {
         screening,
         Ranking.of(screening, SCREENER.pack(), wording),
         new OpenQuestions(List.of(), 0, 0),
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   public static Site demo(String name) {

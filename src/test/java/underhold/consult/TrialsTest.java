@@ -9,13 +9,11 @@ import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import underhold.advice.OptionAdvice;
-import underhold.advice.PlainRules;
 import underhold.advice.Ranking;
 import underhold.advice.Standing;
 import underhold.advice.SupportOption;
 import underhold.consult.trial.Outcome;
 import underhold.consult.trial.Trials;
-import underhold.site.FactDictionary;
 import underhold.site.Site;
 import underhold.site.Zone;
 
@@ -24,7 +22,6 @@ class TrialsTest {
   private static final int SITES = 600;
 
   private final Consultant consultant = Consultant.standard();
-  private final PlainRules rules = new PlainRules(consultant.pack(), FactDictionary.standard());
 
   @Test
   @DisplayName(
@@ -36,8 +33,8 @@ class TrialsTest {
     for (int i = 0; i < SITES; i++) {
       Site site = PlausibleSites.site(sites.forget(sites.next(), (i % 4) * 0.25));
       Zone zone = site.zones().get(0);
-      Ranking whole = consultant.advise(site, zone).ranking();
-      Trials trials = new Trials(rules, site, new QuickDesk(new SizingDesk(), site, zone.name()));
+      Ranking whole = consultant.ranking(site, zone);
+      Trials trials = consultant.trials(site, zone);
       Outcome outcome = trials.of(zone);
       assertThat(outcome.leaders()).containsExactlyInAnyOrderElementsOf(leaders(whole));
       assertThat(outcome.leader()).isEqualTo(whole.leader().map(OptionAdvice::option));

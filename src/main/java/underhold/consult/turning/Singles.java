@@ -1,0 +1,52 @@
+package underhold.consult.turning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import underhold.consult.trial.Outcome;
+import underhold.site.Fact;
+import underhold.site.FactDefinition;
+import underhold.site.FactValue;
+
+/** Every single change of a zone: each fact that can be stated, each value tried. */
+final class Singles {
+  private final Trying trying;
+  private final Grid grid;
+  private final List<List<Single>> byFact = new ArrayList<>();
+
+  Singles(Trying trying) {
+    this.trying = trying;
+    this.grid = new Grid(trying.trials(), trying.changes());
+    for (Fact was : trying.base().view().all()) {
+      FactDefinition definition = was.definition();
+      if (!definition.derived()) {
+        byFact.add(of(was));
+      }
+    }
+  }
+
+  private List<Single> of(Fact was) {
+    List<Single> singles = new ArrayList<>();
+    for (FactValue value : grid.of(was)) {
+      Map<String, FactValue> values = Map.of(was.name(), value);
+      Outcome outcome = trying.outcome(values);
+      boolean possible = trying.possible(values);
+      singles.add(new Single(was, value, possible, outcome, Costs.of(was, value)));
+    }
+    return singles;
+  }
+
+  Grid grid() {
+    return grid;
+  }
+
+  /** The changes fact by fact, amounts by size. */
+  List<List<Single>> byFact() {
+    return byFact;
+  }
+
+  /** All changes. */
+  List<Single> all() {
+    return byFact.stream().flatMap(List::stream).toList();
+  }
+}

@@ -1,0 +1,108 @@
+package underhold.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import underhold.advice.Rule;
+import underhold.advice.Wording;
+import underhold.consult.turning.Change;
+import underhold.consult.turning.TurningPoint;
+import underhold.quantity.Quantity;
+import underhold.site.Fact;
+import underhold.site.FactValue;
+import underhold.site.Origin;
+
+/** Turning points in words. */
+final class TurningWords {
+  private static final int MOST_REASONS = 3;
+
+  private TurningWords() {}
+
+  /** All changes of a turning point: {@code standing time were none instead of days, and …}. */
+  static String of(TurningPoint point) {
+    return String.join(", and ", point.changes().stream().map(TurningWords::of).toList());
+  }
+
+  private static String of(Change change) {
+    String now =
+        change.open()
+            ? " (nobody knows it yet)"
+            : " instead of " + Wording.value(change.was()) + origin(change.was());
+    return change.fact().label() + " were " + value(change) + now;
+  }
+
+  private static String origin(Fact was) {
+    return switch (was.origin()) {
+      case DERIVED -> " (as follows from other facts)";
+      case ASSUMED -> " (assumed)";
+      case STATED, UNKNOWN -> "";
+    };
+  }
+
+  /** The value or the range of values for which the answer turns. */
+  static String value(Change change) {
+    Quantity from = change.from();
+    Quantity to = change.to();
+    if (from != null && to != null) {
+      if (from.text().equals(to.text())) {
+        return from.text();
+      }
+      return (change.atFrom() ? "between " : "above ")
+          + from.text()
+          + (change.atFrom() ? " and " : " and at most ")
+          + to.text()
+          + (change.atTo() || change.atFrom() ? "" : " (not itself)");
+    }
+    if (from != null) {
+      return change.atFrom() ? from.text() + " or more" : "above " + from.text();
+    }
+    if (to != null) {
+      return change.atTo() ? to.text() + " or less" : "below " + to.text();
+    }
+    return Wording.value(new Fact(change.fact(), Origin.STATED, change.tried(), ""));
+  }
+
+  /** The rules that make it turn, the first few. */
+  static List<String> reasons(TurningPoint point) {
+    List<String> reasons = new ArrayList<>();
+    for (Rule rule : point.gained()) {
+      reasons.add(
+          Words.sentence(Words.verb(rule.effect())) + Words.about(rule) + ": " + text(rule));
+    }
+    for (Rule rule : point.lost()) {
+      reasons.add("No longer " + Words.verb(rule.effect()) + Words.about(rule) + ": " + text(rule));
+    }
+    return reasons.size() > MOST_REASONS
+        ? with(reasons.subList(0, MOST_REASONS), reasons.size() - MOST_REASONS)
+        : reasons;
+  }
+
+  private static List<String> with(List<String> first, int more) {
+    List<String> all = new ArrayList<>(first);
+    all.add("and " + more + (more == 1 ? " rule more" : " rules more"));
+    return all;
+  }
+
+  private static String text(Rule rule) {
+    return rule.sentence() + " [" + rule.id() + "]";
+  }
+
+  /** What else changes because it follows; empty where nothing does. */
+  static Optional<String> follows(TurningPoint point) {
+    List<String> follows =
+        point.follows().stream()
+            .map(fact -> fact.definition().label() + " " + Wording.value(fact))
+            .toList();
+    return follows.isEmpty()
+        ? Optional.empty()
+        : Optional.of("then " + Words.list(follows) + " follows");
+  }
+
+  /** The words of a command line that try it: {@code standUp=none}. */
+  static String typed(Change change) {
+    FactValue value = change.tried();
+    boolean quoted = value.text().indexOf(' ') >= 0;
+    String pair = change.fact().name() + "=" + value.text();
+    return quoted ? "\"" + pair + "\"" : pair;
+  }
+}
