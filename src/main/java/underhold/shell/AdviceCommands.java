@@ -6,8 +6,10 @@ import org.springframework.shell.core.command.CommandOption;
 import underhold.advice.SupportOption;
 import underhold.consult.Consultation;
 import underhold.consult.ZoneAdvice;
+import underhold.consult.contrast.Contrast;
 import underhold.report.AdviceJson;
 import underhold.report.AdviceText;
+import underhold.report.CompareJson;
 import underhold.report.CompareText;
 import underhold.report.ExplainJson;
 import underhold.report.ReasonsText;
@@ -47,7 +49,7 @@ final class AdviceCommands {
             commands::whyNot),
         command(
             "compare",
-            "two methods, cause by cause",
+            "two methods, criterion by criterion",
             List.of(
                 Parameter.needed("A", SupportOption::ids),
                 Parameter.needed("B", SupportOption::ids),
@@ -107,11 +109,13 @@ final class AdviceCommands {
       throw Refusal.usage("Two different methods are needed to compare.");
     }
     Consultation answer = consult(session, call, 2);
+    List<Contrast> contrasts =
+        answer.zones().stream().map(zone -> Contrast.of(zone, answer.pack(), one, other)).toList();
     session
         .output()
         .answer(
-            look -> CompareText.of(answer, answer.zones(), one, other, look),
-            () -> ExplainJson.compare(answer, answer.zones(), one, other));
+            look -> CompareText.of(answer, contrasts, look),
+            () -> CompareJson.of(answer, contrasts));
     return Exit.DONE;
   }
 
