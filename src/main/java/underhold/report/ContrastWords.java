@@ -60,7 +60,7 @@ final class ContrastWords {
     }
     String scores = scores(contrast.ahead());
     return contrast.tied()
-        ? scores + ", a tie: up to " + points(contrast.tie()) + " tell nothing apart."
+        ? scores + ", a tie: a gap of up to " + points(contrast.tie()) + " decides nothing."
         : scores + ".";
   }
 

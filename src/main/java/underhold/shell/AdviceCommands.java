@@ -60,6 +60,7 @@ final class AdviceCommands {
             "every rule that fired, in order, and those that nearly did",
             List.of(file),
             commands::trace),
+        WhatIfCommand.of(session),
         new ShellCommand(
             "size",
             Commands.ADVICE,

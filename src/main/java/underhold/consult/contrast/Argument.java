@@ -1,6 +1,7 @@
 package underhold.consult.contrast;
 
 import underhold.advice.Finding;
+import underhold.consult.Bearing;
 
 /**
  * A finding that speaks of one of two options or of both.

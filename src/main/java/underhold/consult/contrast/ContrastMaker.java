@@ -14,6 +14,7 @@ import underhold.advice.Hold;
 import underhold.advice.OptionAdvice;
 import underhold.advice.RulePack;
 import underhold.advice.SupportOption;
+import underhold.consult.Bearing;
 import underhold.consult.ZoneAdvice;
 
 /** Makes the contrast of two options of one zone. */
@@ -71,24 +72,11 @@ final class ContrastMaker {
 
   private Argument argument(Finding finding) {
     int points = finding.strength().map(pack.weights()::of).orElse(0);
-    Bearing one = bearing(first, finding);
-    Bearing other = bearing(second, finding);
+    Bearing one = Bearing.of(finding, first);
+    Bearing other = Bearing.of(finding, second);
     boolean counts = one == Bearing.COUNTS || other == Bearing.COUNTS;
     return new Argument(
         finding, one, other, !counts ? 0 : finding.effect() == Effect.AGAINST ? -points : points);
-  }
-
-  private static Bearing bearing(OptionAdvice advice, Finding finding) {
-    if (finding.assumed()) {
-      return concerns(advice, finding) ? Bearing.PERHAPS : Bearing.NONE;
-    }
-    if (!advice.findings().contains(finding)) {
-      return Bearing.NONE;
-    }
-    if (finding.effect() == Effect.RULE_OUT) {
-      return Bearing.RULES_OUT;
-    }
-    return advice.uncounted().contains(finding) ? Bearing.NOT_COUNTED : Bearing.COUNTS;
   }
 
   private static boolean concerns(OptionAdvice advice, Finding finding) {

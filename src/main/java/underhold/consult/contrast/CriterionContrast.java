@@ -2,6 +2,7 @@ package underhold.consult.contrast;
 
 import java.util.List;
 import underhold.advice.Criterion;
+import underhold.consult.Bearing;
 
 /**
  * Two options under one criterion.
