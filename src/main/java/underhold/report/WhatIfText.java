@@ -93,15 +93,14 @@ public final class WhatIfText {
   }
 
   private void place(OptionChange option) {
+    String before = ChangeWords.place(option.before());
     String after = ChangeWords.place(option.after());
     page.item(
         Words.tint(option.after().standing()),
         MARGIN,
         option.option().id(),
         NAME,
-        option.placed()
-            ? after + ", as before"
-            : ChangeWords.place(option.before()) + " -> " + after);
+        before.equals(after) ? after + ", as before" : before + " -> " + after);
   }
 
   private void option(ZoneChange zone, OptionChange option) {
@@ -242,10 +241,18 @@ public final class WhatIfText {
     }
   }
 
+  /** How it follows; a calculation begins with the value, which stands there already. */
+  private static String how(Fact fact) {
+    String value = fact.text() + " = ";
+    return fact.how().startsWith(value)
+        ? " = " + fact.how().substring(value.length())
+        : fact.how().isEmpty() ? "" : ", because " + fact.how();
+  }
+
   private static String because(FactChange change) {
     Fact after = change.after();
     return switch (after.origin()) {
-      case DERIVED -> after.how().isEmpty() ? "" : ", because " + after.how();
+      case DERIVED -> how(after);
       case STATED -> ", stated now";
       case ASSUMED, UNKNOWN -> change.before().origin() == Origin.DERIVED ? ", no longer follows" : "";
     };

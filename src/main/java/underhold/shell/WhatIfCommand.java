@@ -45,14 +45,25 @@ final class WhatIfCommand {
     List<Contradiction> contradictions =
         trial.contradictions(FactDictionary.standard(), open.fileName());
     if (!contradictions.isEmpty()) {
-      List<String> messages =
-          new ArrayList<>(contradictions.stream().map(Contradiction::text).toList());
-      messages.add("Nothing was tried. Facts that belong together can be changed in one command.");
-      throw Refusal.site(messages);
+      throw impossible(trial, contradictions);
     }
     SiteChange change = new WhatIf(session.consultant()).of(trial, zone);
     session.output().answer(look -> WhatIfText.of(change, look), () -> WhatIfJson.of(change));
     return Exit.DONE;
+  }
+
+  private static Refusal impossible(Trial trial, List<Contradiction> contradictions) {
+    List<String> messages =
+        new ArrayList<>(contradictions.stream().map(Contradiction::text).toList());
+    boolean together = contradictions.stream().anyMatch(one -> !one.together().isEmpty());
+    messages.add(
+        "Nothing was tried."
+            + (together ? " Facts that belong together can be changed in one command." : "")
+            + (trial.layered()
+                ? " What follows from layers of the ground changes with the layers, in a copy of"
+                    + " the file."
+                : ""));
+    return Refusal.site(messages);
   }
 
   /** The site; where none can be had, wrong words are told as well. */

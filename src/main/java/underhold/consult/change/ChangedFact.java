@@ -2,6 +2,7 @@ package underhold.consult.change;
 
 import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import underhold.site.FactDefinition;
 import underhold.site.FactValue;
 import underhold.site.StatedFact;
@@ -16,11 +17,16 @@ import underhold.site.StatedFact;
  */
 public record ChangedFact(
     FactDefinition fact, Optional<String> zone, Optional<StatedFact> before, StatedFact after) {
-  /** Whether the same was stated there already. */
+  /** Whether the same was stated there already, or nothing where nothing is stated now. */
   public boolean already() {
-    return before
-        .filter(stated -> Objects.equals(stated.value(), after.value()))
-        .isPresent();
+    return same(before.map(StatedFact::value).orElse(null), after.value());
+  }
+
+  /** An amount is the same however it is typed. */
+  private static boolean same(@Nullable FactValue one, @Nullable FactValue other) {
+    return one instanceof FactValue.Amount was && other instanceof FactValue.Amount is
+        ? was.quantity().si() == is.quantity().si()
+        : Objects.equals(one, other);
   }
 
   /** What was stated, as a person reads it. */

@@ -53,7 +53,7 @@ public record Trial(
     Set<String> names =
         changed.stream().map(one -> one.fact().name()).collect(Collectors.toSet());
     for (SiteProblem problem : SiteChecks.contradictions(after, dictionary, fileName)) {
-      found.add(Contradiction.of(problem, names, dictionary));
+      found.add(Contradiction.of(problem, after, names));
     }
     for (Zone zone : after.zones()) {
       for (FactDefinition fact : dictionary.all()) {
@@ -68,6 +68,12 @@ public record Trial(
   private boolean valueless(Zone zone, FactDefinition fact) {
     StatedFact stated = zone.facts().getOrDefault(fact.name(), after.facts().get(fact.name()));
     return stated == null || stated.value() == null;
+  }
+
+  /** Whether facts may follow from layers of the ground, which only the site file can change. */
+  public boolean layered() {
+    return !after.ground().isEmpty()
+        || after.zones().stream().anyMatch(zone -> !zone.ground().isEmpty());
   }
 
   /** Makes the changed site. */
