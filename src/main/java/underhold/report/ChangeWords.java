@@ -35,7 +35,9 @@ final class ChangeWords {
     boolean sameTie = leader.tied() == was.get().tied();
     return lead
         + tie(leader)
-        + (sameTie ? ", as before." : leader.tied() ? ", before without one." : ", no longer in a tie.");
+        + (sameTie
+            ? ", as before."
+            : leader.tied() ? ", before without one." : ", no longer in a tie.");
   }
 
   private static String name(OptionAdvice advice) {

@@ -108,8 +108,7 @@ public final class WhatIfJson {
   }
 
   private static Map<String, Object> finding(FindingChange change) {
-    Map<String, Object> tree =
-        FindingJson.of(change.finding(), change.after() == Bearing.COUNTS);
+    Map<String, Object> tree = FindingJson.of(change.finding(), change.after() == Bearing.COUNTS);
     tree.put("change", change.kind().word());
     tree.put("before", change.before().word());
     tree.put("after", change.after().word());

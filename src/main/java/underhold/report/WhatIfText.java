@@ -254,7 +254,8 @@ public final class WhatIfText {
     return switch (after.origin()) {
       case DERIVED -> how(after);
       case STATED -> ", stated now";
-      case ASSUMED, UNKNOWN -> change.before().origin() == Origin.DERIVED ? ", no longer follows" : "";
+      case ASSUMED, UNKNOWN ->
+          change.before().origin() == Origin.DERIVED ? ", no longer follows" : "";
     };
   }
 }

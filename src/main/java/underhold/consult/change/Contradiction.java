@@ -31,8 +31,7 @@ public record Contradiction(String place, String message, List<String> together)
         Arrays.stream(problem.suggestion().split("[^A-Za-z]+", -1))
             .filter(name -> !changed.contains(name) && stated(site, name))
             .toList();
-    return new Contradiction(
-        place(problem.file(), problem.place()), problem.message(), together);
+    return new Contradiction(place(problem.file(), problem.place()), problem.message(), together);
   }
 
   private static boolean stated(Site site, String name) {

@@ -50,8 +50,7 @@ public record Trial(
   /** Why the changed site cannot be; empty where it can. */
   public List<Contradiction> contradictions(FactDictionary dictionary, String fileName) {
     List<Contradiction> found = new ArrayList<>();
-    Set<String> names =
-        changed.stream().map(one -> one.fact().name()).collect(Collectors.toSet());
+    Set<String> names = changed.stream().map(one -> one.fact().name()).collect(Collectors.toSet());
     for (SiteProblem problem : SiteChecks.contradictions(after, dictionary, fileName)) {
       found.add(Contradiction.of(problem, after, names));
     }

@@ -18,9 +18,9 @@ import underhold.advice.SupportOption;
 import underhold.consult.Bearing;
 import underhold.consult.QuickSizing;
 import underhold.consult.ZoneAdvice;
-import underhold.sizing.Check;
 import underhold.site.Fact;
 import underhold.site.Origin;
+import underhold.sizing.Check;
 
 /** Finds the differences between two answers to one zone. Findings are the same by their rule. */
 final class ZoneDifferences {
@@ -76,7 +76,8 @@ final class ZoneDifferences {
     for (String id : ids) {
       Bearing bore = bearing(was.get(id), before, option);
       Bearing bears = bearing(is.get(id), after, option);
-      Optional<Finding> told = Optional.ofNullable(is.get(id)).or(() -> Optional.ofNullable(was.get(id)));
+      Optional<Finding> told =
+          Optional.ofNullable(is.get(id)).or(() -> Optional.ofNullable(was.get(id)));
       if (bore != bears) {
         told.ifPresent(finding -> changes.add(new FindingChange(finding, bore, bears)));
       }
@@ -84,8 +85,7 @@ final class ZoneDifferences {
     return changes;
   }
 
-  private static Bearing bearing(
-      @Nullable Finding finding, ZoneAdvice zone, SupportOption option) {
+  private static Bearing bearing(@Nullable Finding finding, ZoneAdvice zone, SupportOption option) {
     return finding == null ? Bearing.NONE : Bearing.of(finding, zone.ranking().of(option));
   }
 
@@ -102,7 +102,8 @@ final class ZoneDifferences {
     Optional<QuickSizing> was = before.sizing(option);
     Optional<QuickSizing> is = after.sizing(option);
     boolean comparable =
-        was.filter(QuickSizing::complete).isPresent() && is.filter(QuickSizing::complete).isPresent();
+        was.filter(QuickSizing::complete).isPresent()
+            && is.filter(QuickSizing::complete).isPresent();
     return new SheetChange(
         was, is, comparable ? checks(was.orElseThrow(), is.orElseThrow()) : List.of());
   }
