@@ -178,7 +178,7 @@ public final class CompareText {
             + check.capacity().in(units)
             + ", "
             + check.verdict().label()
-            + " [from its sheet, not counted]");
+            + " [from its sheet, not counted by itself]");
   }
 
   private TextPage time(Aside.TimeOnSheet one) {
@@ -191,7 +191,7 @@ public final class CompareText {
             + ": "
             + one.item().amount().in(units)
             + (note.isEmpty() ? "" : " (" + note.replaceAll("\\.$", "") + ")")
-            + " [from its sheet, not counted]");
+            + " [from its sheet, not counted by itself]");
   }
 
   private TextPage cost(Aside.UsualCost one) {

@@ -24,6 +24,9 @@ import underhold.sizing.Check;
 
 /** Finds the differences between two answers to one zone. Findings are the same by their rule. */
 final class ZoneDifferences {
+  /** The dictionary's group of the facts that only say what the checks of a sheet say. */
+  private static final String SIZING = "sizing";
+
   private final ZoneAdvice before;
   private final ZoneAdvice after;
 
@@ -126,6 +129,9 @@ final class ZoneDifferences {
   private List<FactChange> facts() {
     List<FactChange> changes = new ArrayList<>();
     for (Fact is : after.view().all()) {
+      if (is.definition().group().equals(SIZING)) {
+        continue; // the checks of the sheets tell it
+      }
       Fact was = before.view().fact(is.definition().index());
       boolean follows = is.origin() == Origin.DERIVED || was.origin() == Origin.DERIVED;
       if (follows && !(was.text().equals(is.text()) && was.origin() == is.origin())) {
