@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param limits the thresholds
  * @param sources the bibliography, by key
  * @param weights what each strength counts
+ * @param criteria what the causes of the rules speak of, for comparing options
  */
 public record RulePack(
     String name,
@@ -23,7 +24,8 @@ public record RulePack(
     List<Rule> rules,
     Limits limits,
     Map<String, Source> sources,
-    Weights weights) {
+    Weights weights,
+    Criteria criteria) {
   public RulePack {
     rules = List.copyOf(rules);
     sources = Map.copyOf(sources);

@@ -19,7 +19,7 @@ import underhold.site.FactDictionary;
 public final class RulePackReader {
   static final String MANIFEST = "pack.json";
   static final List<String> TABLES =
-      List.of(MANIFEST, "limits.json", "sources.json", "strengths.json");
+      List.of(MANIFEST, "limits.json", "sources.json", "strengths.json", CriteriaTable.FILE);
 
   private final FactDictionary dictionary;
   private final List<PackProblem> problems = new ArrayList<>();
@@ -54,6 +54,8 @@ public final class RulePackReader {
     Limits limits = read.limits(node(tables, "limits.json"));
     Map<String, Source> sources = read.sources(node(tables, "sources.json"));
     RulePack.Weights weights = read.weights(node(tables, "strengths.json"));
+    CriteriaTable causes = new CriteriaTable(problems);
+    Criteria criteria = causes.read(node(tables, CriteriaTable.FILE));
     RuleChecks checks = new RuleChecks(dictionary, limits, sources);
     List<Rule> rules = new ArrayList<>();
     JsonNode manifest = node(tables, MANIFEST);
@@ -67,6 +69,7 @@ public final class RulePackReader {
         rules.addAll(new RuleFileParser(name, checks, problems).parse(text.get()));
       }
     }
+    causes.check(rules, criteria);
     if (!problems.isEmpty()) {
       return Optional.empty();
     }
@@ -78,7 +81,8 @@ public final class RulePackReader {
             rules,
             limits,
             sources,
-            weights));
+            weights,
+            criteria));
   }
 
   private Optional<JsonNode> json(Files files, String name, Map<String, String> texts) {

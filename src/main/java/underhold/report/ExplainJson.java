@@ -71,39 +71,6 @@ public final class ExplainJson {
                 .toList());
   }
 
-  public static Map<String, Object> compare(
-      Consultation consultation, List<ZoneAdvice> zones, SupportOption one, SupportOption other) {
-    Map<String, Object> root = AdviceJson.head(consultation);
-    root.put("options", List.of(one.id(), other.id()));
-    root.put("zones", zones.stream().map(zone -> compare(zone, one, other)).toList());
-    return root;
-  }
-
-  private static Map<String, Object> compare(
-      ZoneAdvice zone, SupportOption one, SupportOption other) {
-    OptionAdvice first = zone.ranking().of(one);
-    OptionAdvice second = zone.ranking().of(other);
-    return Json.object(
-        "name", zone.name(),
-        "options", List.of(AdviceJson.option(zone, first), AdviceJson.option(zone, second)),
-        "causes",
-            CompareText.causes(first, second).stream()
-                .map(
-                    cause ->
-                        Json.object(
-                            "cause",
-                            cause,
-                            one.id(),
-                            ids(CompareText.of(first, cause)),
-                            other.id(),
-                            ids(CompareText.of(second, cause))))
-                .toList());
-  }
-
-  private static List<String> ids(List<Finding> findings) {
-    return findings.stream().map(finding -> finding.rule().id()).toList();
-  }
-
   public static Map<String, Object> trace(Consultation consultation, List<ZoneAdvice> zones) {
     Map<String, Object> root = AdviceJson.head(consultation);
     root.put("zones", zones.stream().map(ExplainJson::trace).toList());

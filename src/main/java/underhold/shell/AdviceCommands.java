@@ -9,11 +9,13 @@ import underhold.advice.Standing;
 import underhold.advice.SupportOption;
 import underhold.consult.Consultation;
 import underhold.consult.ZoneAdvice;
+import underhold.consult.contrast.Contrast;
 import underhold.consult.turning.Goal;
 import underhold.consult.turning.TurningFinder;
 import underhold.consult.turning.TurningPoints;
 import underhold.report.AdviceJson;
 import underhold.report.AdviceText;
+import underhold.report.CompareJson;
 import underhold.report.CompareText;
 import underhold.report.ExplainJson;
 import underhold.report.ReasonsText;
@@ -53,7 +55,7 @@ final class AdviceCommands {
             commands::whyNot),
         command(
             "compare",
-            "two methods, cause by cause",
+            "two methods, criterion by criterion",
             List.of(
                 Parameter.needed("A", SupportOption::ids),
                 Parameter.needed("B", SupportOption::ids),
@@ -64,6 +66,7 @@ final class AdviceCommands {
             "every rule that fired, in order, and those that nearly did",
             List.of(file),
             commands::trace),
+        WhatIfCommand.of(session),
         new ShellCommand(
             "size",
             Commands.ADVICE,
@@ -134,11 +137,13 @@ final class AdviceCommands {
       throw Refusal.usage("Two different methods are needed to compare.");
     }
     Consultation answer = consult(session, call, 2);
+    List<Contrast> contrasts =
+        answer.zones().stream().map(zone -> Contrast.of(zone, answer.pack(), one, other)).toList();
     session
         .output()
         .answer(
-            look -> CompareText.of(answer, answer.zones(), one, other, look),
-            () -> ExplainJson.compare(answer, answer.zones(), one, other));
+            look -> CompareText.of(answer, contrasts, look),
+            () -> CompareJson.of(answer, contrasts));
     return Exit.DONE;
   }
 

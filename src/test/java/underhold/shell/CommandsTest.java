@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+import underhold.advice.Criterion;
 import underhold.advice.SupportOption;
 import underhold.report.Look;
 import underhold.report.Program;
@@ -133,16 +134,20 @@ class CommandsTest {
   }
 
   @Test
-  void compare_goes_cause_by_cause() {
+  void compare_goes_criterion_by_criterion() {
     Ran ran = SHELL.run("compare", "pits", "needles", site, "--zone", "party wall");
 
-    assertThat(ran.out()).contains("Cause: depth", "Cause: load pattern");
-    JsonNode causes =
+    assertThat(ran.out())
+        .contains("Ground favours pits by 4 points (pits +4, needles 0).")
+        .contains("Water says nothing of either.", "in favour of pits");
+    JsonNode criteria =
         json(SHELL.run("compare", "pits", "needles", site, "--json"))
             .get("zones")
             .get(0)
-            .get("causes");
-    assertThat(causes.get(0).propertyNames()).containsExactly("cause", "pits", "needles");
+            .get("criteria");
+    assertThat(criteria.valueStream().map(one -> one.get("criterion").asString()))
+        .containsExactlyElementsOf(Criterion.words());
+    assertThat(criteria.get(0).get("verdict").asString()).startsWith("Ground favours pits");
     assertThat(SHELL.run("compare", "pits", "pits", site).code()).isEqualTo(Exit.USAGE);
   }
 
