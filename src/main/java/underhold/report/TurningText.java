@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import underhold.advice.RulePack;
 import underhold.advice.SupportOption;
 import underhold.consult.turning.Goal;
@@ -56,7 +57,7 @@ public final class TurningText {
     }
   }
 
-  private static String turns(Goal goal) {
+  private static String turns(@Nullable Goal goal) {
     if (goal == null) {
       return "would put another option first";
     }
@@ -73,7 +74,7 @@ public final class TurningText {
         .orElse("No clear choice as it is.");
   }
 
-  private void section(String heading, List<TurningPoint> points, Goal goal) {
+  private void section(String heading, List<TurningPoint> points, @Nullable Goal goal) {
     if (points.isEmpty()) {
       return;
     }
