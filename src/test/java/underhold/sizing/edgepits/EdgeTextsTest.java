@@ -107,7 +107,8 @@ class EdgeTextsTest {
     assertThat(words(EdgeSites.size(BOX, "toe-support=slab"), bottom))
         .contains("it is the lowest strut")
         .doesNotContain("line-drill");
-    assertThat(words(EdgeSites.size(BOX, "toe-support=ground"), bottom)).contains("no trench along");
+    assertThat(words(EdgeSites.size(BOX, "toe-support=ground"), bottom))
+        .contains("no trench along");
     Site rock = EdgeSites.with(BOX, "rockDepth", "3 m");
     assertThat(words(EdgeSites.size(rock), bottom)).contains("line-drill");
   }
