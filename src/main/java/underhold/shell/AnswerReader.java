@@ -47,7 +47,7 @@ final class AnswerReader {
     };
   }
 
-  /** The site with the units of the first amount that anybody typed. */
+  /** The site with the units of the first amount that anybody typed; layers have their depths. */
   static Site inUnitsOf(Site before, Site after, StatedFact stated) {
     if (hasAmount(before) || !(stated.value() instanceof FactValue.Amount amount)) {
       return after;
@@ -58,10 +58,14 @@ final class AnswerReader {
   }
 
   private static boolean hasAmount(Site site) {
-    return site.facts().values().stream().anyMatch(AnswerReader::decidesUnits)
-        || site.zones().stream()
-            .map(Zone::facts)
-            .anyMatch(facts -> facts.values().stream().anyMatch(AnswerReader::decidesUnits));
+    return !site.ground().isEmpty()
+        || site.facts().values().stream().anyMatch(AnswerReader::decidesUnits)
+        || site.zones().stream().anyMatch(AnswerReader::hasAmount);
+  }
+
+  private static boolean hasAmount(Zone zone) {
+    return !zone.ground().isEmpty()
+        || zone.facts().values().stream().anyMatch(AnswerReader::decidesUnits);
   }
 
   private static boolean decidesUnits(StatedFact stated) {

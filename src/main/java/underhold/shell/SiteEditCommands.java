@@ -67,10 +67,11 @@ final class SiteEditCommands {
       }
       StatedFact stated = stated(fact, entry.getValue());
       Optional<Integer> zone = zone(site, fact, call.option(Options.ZONE));
-      site =
+      Site after =
           zone.isPresent()
               ? Edits.with(site, zone.get(), fact, stated)
               : Edits.with(site, fact, stated);
+      site = AnswerReader.inUnitsOf(site, after, stated);
     }
     return keep(open, site);
   }

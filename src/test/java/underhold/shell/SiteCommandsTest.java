@@ -67,6 +67,59 @@ class SiteCommandsTest {
   }
 
   @Test
+  void the_first_amount_typed_gives_the_site_its_units() throws IOException {
+    ShellClient shell = ShellClient.oneShot();
+    String file = path("feet.site.json");
+
+    assertThat(shell.run("site", "new", file, "--name", "Feet").code()).isZero();
+    assertThat(text(file)).contains("\"units\": \"SI\"");
+    Ran word = shell.run("site", "set", "loadPattern=continuous", "--site", file);
+    assertThat(word.code()).as(word.err()).isZero();
+    assertThat(text(file)).as("a word has no units").contains("\"units\": \"SI\"");
+
+    Ran feet = shell.run("site", "set", "excavationDepth=10 ft", "--site", file);
+    assertThat(feet.code()).as(feet.err()).isZero();
+    assertThat(text(file)).contains("\"units\": \"US\"", "\"excavationDepth\": \"10 ft\"");
+
+    Ran metres = shell.run("site", "set", "foundingDepth=1 m", "--site", file);
+    assertThat(metres.code()).as(metres.err()).isZero();
+    assertThat(text(file)).contains("\"units\": \"US\"", "\"foundingDepth\": \"1 m\"");
+  }
+
+  @Test
+  void of_amounts_typed_together_the_first_gives_the_units() throws IOException {
+    ShellClient shell = ShellClient.oneShot();
+    String file = path("metres.site.json");
+    assertThat(shell.run("site", "new", file, "--name", "Metres").code()).isZero();
+
+    Ran both =
+        shell.run("site", "set", "foundingDepth=1 m", "excavationDepth=10 ft", "--site", file);
+
+    assertThat(both.code()).as(both.err()).isZero();
+    assertThat(text(file)).contains("\"units\": \"SI\"");
+  }
+
+  @Test
+  void layers_typed_in_feet_keep_the_site_in_feet() throws IOException {
+    String file =
+        file(
+            folder,
+            "layers.site.json",
+            """
+            { "underhold": "site/1", "name": "Layers", "units": "US",
+              "ground": { "layers": [ { "top": "0 ft", "soil": "dense-sand" },
+                                      { "top": "20 ft", "soil": "rock" } ] },
+              "zones": [ { "name": "wall", "facts": { "loadPattern": "continuous",
+                           "excavationPosition": "beside" } } ] }
+            """);
+
+    Ran ran = ShellClient.oneShot().run("site", "set", "foundingDepth=1 m", "--site", file);
+
+    assertThat(ran.code()).as(ran.err()).isZero();
+    assertThat(text(file)).contains("\"units\": \"US\"");
+  }
+
+  @Test
   void a_file_that_is_there_is_not_written_over() throws IOException {
     String file = file(folder, "yard.site.json", ShellClient.SITE);
 

@@ -85,35 +85,12 @@ final class BracketInputs {
           "What carries the moment of the bracket: pile head, couple, pair, or a head held by the edge?",
           false);
   static final WordInput FOOTING =
-      WordInput.of(
-          "footing-strength",
-          "what the seat bears on",
-          List.of("strong-concrete", "plain-concrete", "rubble"),
-          "footingStrength");
+      WordInput.of("footing-strength", "what the seat bears on", "footingStrength");
   static final WordInput MATERIAL =
-      WordInput.of(
-          "structure-material",
-          "material at support level",
-          List.of(
-              "reinforced-concrete",
-              "steel",
-              "reinforced-masonry",
-              "unreinforced-masonry",
-              "rubble",
-              "timber",
-              "cast-iron"),
-          "structureMaterial");
+      WordInput.of("structure-material", "material at support level", "structureMaterial");
   static final WordInput CONDITION =
-      new WordInput(
-          "condition",
-          "condition of the structure",
-          List.of("good", "fair", "poor", "dangerous"),
-          "structureCondition",
-          "",
-          true);
-  static final WordInput LIFE =
-      new WordInput(
-          "life", "life of the support", List.of("permanent", "temporary"), "life", "", true);
+      WordInput.careful("condition", "condition of the structure", "structureCondition");
+  static final WordInput LIFE = WordInput.careful("life", "life of the support", "life");
   static final WordInput BARED =
       new WordInput(
           "bared",

@@ -20,7 +20,7 @@ final class PileInputs {
   private static final String EDGE = "cantilevered-edge";
 
   static final WordInput PATTERN =
-      WordInput.of(
+      WordInput.among(
           "load-pattern", "how the load comes down", List.of(COLUMN, WALL, SLAB), "loadPattern");
   static final NumberInput COLUMN_LOAD =
       NumberInput.of(
@@ -109,55 +109,29 @@ final class PileInputs {
           "nightClosure");
 
   static final WordInput OUTSIDE =
-      WordInput.of(
-          "outside-access",
-          "what can work outside",
-          List.of("none", "hand", "small-rig", "large-rig"),
-          "outsideAccess");
+      WordInput.of("outside-access", "what can work outside", "outsideAccess");
   static final WordInput INSIDE =
-      careful(
-          "inside-access",
-          "what can work inside",
-          List.of("none", "hand", "small-rig", "large-rig"),
-          "insideAccess");
+      WordInput.careful("inside-access", "what can work inside", "insideAccess");
   static final WordInput BRACING =
-      careful("bracing-room", "room for bracing", List.of("yes", "no"), "bracingRoom");
+      WordInput.careful("bracing-room", "room for bracing", "bracingRoom");
   static final WordInput CAPPING =
-      careful(
-          "capping-beam",
-          "a capping beam gathers the wall",
-          List.of("yes", "no"),
-          "cappingBeamPossible");
+      WordInput.careful("capping-beam", "a capping beam gathers the wall", "cappingBeamPossible");
   static final WordInput FROM_TRACK =
-      careful(
-          "piles-from-track",
-          "piles only from the track",
-          List.of("yes", "no"),
-          "pilesFromTrackOnly");
+      WordInput.careful("piles-from-track", "piles only from the track", "pilesFromTrackOnly");
   static final WordInput LATERAL =
-      careful(
-          "lateral-demand",
-          "sideways demand of the structure",
-          List.of("low", "moderate", "high"),
-          "lateralDemand");
+      WordInput.careful("lateral-demand", "sideways demand of the structure", "lateralDemand");
   static final WordInput WALL_FIRST =
-      careful(
-          "excavation-wall",
-          "wall built first at the face",
-          List.of("none", "flexible", "stiff", "stiff-watertight"),
-          "excavationWall");
+      WordInput.careful("excavation-wall", "wall built first at the face", "excavationWall");
   static final WordInput UPLIFT =
-      careful("uplift", "the foundation also holds down", List.of("yes", "no"), "uplift");
+      WordInput.careful("uplift", "the foundation also holds down", "uplift");
   static final WordInput ARTESIAN =
-      careful("artesian", "water under pressure below", List.of("yes", "no"), "artesian");
+      WordInput.careful("artesian", "water under pressure below", "artesian");
   static final WordInput BOTH_SIDES =
-      careful(
-          "rig-both-sides", "a rig can work on both sides", List.of("yes", "no"), "rigBothSides");
+      WordInput.careful("rig-both-sides", "a rig can work on both sides", "rigBothSides");
   static final WordInput FROM_ABOVE =
-      careful(
+      WordInput.careful(
           "drilling-from-above",
           "piles can be drilled through the structure from above",
-          List.of("yes", "no"),
           "drillingFromAbove");
   static final NumberInput LIVE =
       NumberInput.of(
@@ -169,20 +143,12 @@ final class PileInputs {
               "liveStructureDistance")
           .tried(Trial.NONE);
   static final WordInput OBSTRUCTIONS =
-      careful(
-          "obstructions",
-          "boulders or old works",
-          List.of("none", "occasional", "frequent"),
-          "obstructions");
+      WordInput.careful("obstructions", "boulders or old works", "obstructions");
 
   private static final double ASSUMED_WALL = 0.3;
   private static final double ASSUMED_OUTSIDE_HEADROOM = 6;
 
   private PileInputs() {}
-
-  private static WordInput careful(String name, String label, List<String> words, String fact) {
-    return new WordInput(name, label, words, fact, "", true);
-  }
 
   /** All inputs but those of the layers. */
   static Inputs.Builder read(SiteFacts facts, GroundColumn column) {

@@ -117,52 +117,28 @@ final class EdgeInputs {
       Arrays.stream(SoilClass.values()).map(EdgeInputs::word).toList();
 
   static final WordInput LOAD_PATTERN =
-      WordInput.of(
+      WordInput.among(
           "load-pattern",
           "how the structure's load comes down",
           List.of("continuous", "area"),
           "loadPattern");
   static final WordInput FACE_SOIL =
-      WordInput.of("face-soil", "soil behind the wall", SOILS, "worstSoil");
+      WordInput.among("face-soil", "soil behind the wall", SOILS, "worstSoil");
   static final WordInput BASE_SOIL =
-      WordInput.of("base-soil", "soil below the toe", SOILS, "bearingKind");
+      WordInput.among("base-soil", "soil below the toe", SOILS, "bearingKind");
   static final WordInput FACES_RUN =
-      WordInput.of("faces-run", "a layer behind runs with water", List.of("yes", "no"), "");
+      WordInput.among("faces-run", "a layer behind runs with water", List.of("yes", "no"), "");
   static final WordInput BRACING =
-      new WordInput(
-          "bracing-possible",
-          "the wall can be braced or tied",
-          List.of("yes", "no"),
-          "bracingRoom",
-          "",
-          true);
+      WordInput.careful("bracing-possible", "the wall can be braced or tied", "bracingRoom");
   static final WordInput JOINTS =
-      new WordInput(
-          "rock-joints",
-          "joints in the rock towards the excavation",
-          List.of("adverse", "favourable"),
-          "rockJoints",
-          "",
-          true);
+      WordInput.careful("rock-joints", "joints in the rock towards the excavation", "rockJoints");
   static final WordInput DRAWDOWN =
-      new WordInput(
-          "drawdown-workable",
-          "ground water can be lowered without harm",
-          List.of("no", "limited", "yes"),
-          "drawdownWorkable",
-          "",
-          true);
+      WordInput.careful(
+          "drawdown-workable", "ground water can be lowered without harm", "drawdownWorkable");
   static final WordInput ARTESIAN =
-      new WordInput(
-          "artesian",
-          "water under pressure below the excavation or the pits",
-          List.of("yes", "no"),
-          "artesian",
-          "",
-          true);
-  static final WordInput STAND_UP =
-      WordInput.of(
-          "stand-up", "time a face stands", List.of("none", "minutes", "hours", "days"), "standUp");
+      WordInput.careful(
+          "artesian", "water under pressure below the excavation or the pits", "artesian");
+  static final WordInput STAND_UP = WordInput.of("stand-up", "time a face stands", "standUp");
 
   private EdgeInputs() {}
 

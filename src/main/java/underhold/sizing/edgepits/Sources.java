@@ -31,7 +31,6 @@ final class Sources {
       Source.memory("critical gradient, soil mechanics texts; factor 1.5 to 2");
   static final Source UFC =
       Source.published("UFC 3-220-20 (16 January 2025), chapters 4 and 5 (extracts)");
-  static final Source ACI_PLAIN = Source.memory("ACI 318-19 chapter 14, plain concrete");
   static final Source DOWEL =
       Source.memory("steel in shear: AISC 360 chapter J; dowel action: Rasmussen 1963");
   static final Source HOEK_BRAY =

@@ -168,58 +168,22 @@ final class WallSection {
   }
 
   private void strength(double moment, double shear) {
-    PlainConcrete plain = PlainConcrete.normalWeight(site.get(PitsSetting.PIER_STRENGTH));
-    PlainSteps.Strengths stress =
-        PlainSteps.stresses(sheet, "wall", plain, site.amount(PitsSetting.PIER_STRENGTH));
-    double counted =
-        sheet
-            .step("wall-depth", "Thickness that counts, cast against soil", "h = {t} - {lost}")
-            .with("t", "thickness of the wall", site.amount(EdgeSetting.WALL_THICKNESS))
-            .with(
-                "lost",
-                "not counted against soil",
-                Amount.thickness(PlainConcrete.LOST_AGAINST_SOIL_METRES))
-            .from(Sources.ACI_PLAIN)
-            .gives(Amount.length(PlainConcrete.effectiveThickness(site.thickness())));
-    double bending =
-        sheet
-            .step("wall-moment", "Design moment of the plain wall", "Mu = {phi} × {fr} × {h}^2 / 6")
-            .with("phi", "strength reduction of plain concrete", Amount.ratio(PlainConcrete.PHI))
-            .with("fr", "flexural tension", Amount.stress(stress.flexure()))
-            .with("h", "thickness that counts", Amount.length(counted))
-            .from(Sources.ACI_PLAIN)
-            .gives(
-                Amount.momentPerLength(plain.designMoment(PlainConcrete.sectionModulus(counted))));
-    double resists =
-        sheet
-            .step("wall-shear", "Design shear of the plain wall", "Vu = {phi} × {v} × {h}")
-            .with("phi", "strength reduction of plain concrete", Amount.ratio(PlainConcrete.PHI))
-            .with("v", "nominal shear stress", Amount.stress(stress.shear()))
-            .with("h", "thickness that counts", Amount.length(counted))
-            .from(Sources.ACI_PLAIN)
-            .gives(Amount.lineLoad(plain.designShear(counted)));
     double factor = site.get(PitsSetting.LOAD_FACTOR);
     Phrase note =
         Phrase.of(
             "Demand is {F} times the greatest working effect of any stage, the wall spanning upright between levels. If it does not pass: levels closer, a thicker wall, or reinforcement.",
             "F",
             site.amount(PitsSetting.LOAD_FACTOR));
-    sheet.check(
-        "wall-flexure",
-        "Plain concrete wall in bending",
-        Amount.momentPerLength(factor * moment),
-        Amount.momentPerLength(bending),
-        Verdict.REFER,
-        Sources.ACI_PLAIN,
-        note);
-    sheet.check(
-        "wall-shear",
-        "Plain concrete wall in shear",
-        Amount.lineLoad(factor * shear),
-        Amount.lineLoad(resists),
-        Verdict.REFER,
-        Sources.ACI_PLAIN,
-        note);
+    PlainSteps.Strengths stress =
+        PlainSteps.wall(
+            sheet,
+            new PlainSteps.Wall(
+                "wall",
+                "wall",
+                "Plain concrete wall",
+                site.amount(EdgeSetting.WALL_THICKNESS),
+                site.amount(PitsSetting.PIER_STRENGTH)),
+            new PlainSteps.Effects(moment, shear, factor, note));
     key(stress.shear(), factor);
   }
 

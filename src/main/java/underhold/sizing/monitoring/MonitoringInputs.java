@@ -1,6 +1,5 @@
 package underhold.sizing.monitoring;
 
-import java.util.List;
 import java.util.Set;
 import underhold.site.FactView;
 import underhold.sizing.Amount;
@@ -64,63 +63,15 @@ final class MonitoringInputs {
       NumberInput.of("storeys", "storeys", Amount.count(0), 1, 60, "storeys");
 
   static final WordInput POSITION =
-      WordInput.of(
-          "excavation-position",
-          "position of the excavation",
-          List.of(
-              "beside",
-              "partly-under",
-              "wholly-under",
-              "crosses-support",
-              "inside-walls",
-              "no-excavation"),
-          "excavationPosition");
+      WordInput.of("excavation-position", "position of the excavation", "excavationPosition");
   static final WordInput KIND =
-      WordInput.of(
-          "structure-kind",
-          "what stands beside the excavation",
-          List.of(
-              "building-wall",
-              "building-frame",
-              "bridge-pier",
-              "elevated-rail-bent",
-              "tunnel-box",
-              "tower-or-monument",
-              "retaining-wall",
-              "large-utility",
-              "rail-yard",
-              "road-on-grade"),
-          "structureKind");
+      WordInput.of("structure-kind", "what stands beside the excavation", "structureKind");
   static final WordInput MATERIAL =
-      WordInput.of(
-          "structure-material",
-          "what it is made of",
-          List.of(
-              "reinforced-concrete",
-              "steel",
-              "reinforced-masonry",
-              "unreinforced-masonry",
-              "rubble",
-              "timber",
-              "cast-iron"),
-          "structureMaterial");
-  static final WordInput HERITAGE =
-      WordInput.of(
-          "heritage", "protection as heritage", List.of("none", "listed", "landmark"), "heritage");
+      WordInput.of("structure-material", "what it is made of", "structureMaterial");
+  static final WordInput HERITAGE = WordInput.of("heritage", "protection as heritage", "heritage");
   static final WordInput WALL =
-      new WordInput(
-          "excavation-wall",
-          "wall built first at the face",
-          List.of("none", "flexible", "stiff", "stiff-watertight"),
-          "excavationWall",
-          "",
-          true);
-  static final WordInput RAIL =
-      WordInput.of(
-          "live-use",
-          "what keeps going",
-          List.of("none", "occupied", "critical-plant", "road", "rail"),
-          "liveUse");
+      WordInput.careful("excavation-wall", "wall built first at the face", "excavationWall");
+  static final WordInput RAIL = WordInput.of("live-use", "what keeps going", "liveUse");
 
   private static final Set<String> UNDER =
       Set.of("partly-under", "wholly-under", "crosses-support");

@@ -114,50 +114,28 @@ final class NeedleInput {
           "");
 
   static final WordInput LAYOUT =
-      WordInput.of(
+      WordInput.among(
           "layout",
           "layout of the needles",
           List.of("pair", "row", "cantilever-pair", "cantilever-row"),
           "");
   static final WordInput MATERIAL =
-      new WordInput(
-          "material",
-          "material where the load is picked up",
-          List.of(
-              "reinforced-concrete",
-              "steel",
-              "reinforced-masonry",
-              "unreinforced-masonry",
-              "rubble",
-              "timber",
-              "cast-iron"),
-          "structureMaterial",
-          "",
-          false);
+      WordInput.of("material", "material where the load is picked up", "structureMaterial");
   static final WordInput CARRIED =
-      WordInput.of(
-          "can-be-carried",
-          "column can be carried temporarily",
-          List.of("yes", "no"),
-          "pickUpPossible");
+      WordInput.of("can-be-carried", "column can be carried temporarily", "pickUpPossible");
   static final WordInput ROOM =
-      WordInput.of(
-          "room-for-beams", "room to bring in beams", List.of("yes", "no"), "roomForBeams");
+      WordInput.of("room-for-beams", "room to bring in beams", "roomForBeams");
   static final WordInput CONDITION =
-      WordInput.of(
-          "condition",
-          "condition of the structure",
-          List.of("good", "fair", "poor", "dangerous"),
-          "structureCondition");
+      WordInput.of("condition", "condition of the structure", "structureCondition");
   static final WordInput SEAT_SOIL =
-      WordInput.of(
+      WordInput.among(
           "seat-soil",
           "soil under the seats",
           Arrays.stream(SoilClass.values()).map(NeedleInput::word).toList(),
           "");
 
   static final WordInput WEDGE_SOIL =
-      WordInput.of(
+      WordInput.among(
           "wedge-soil",
           "soft soil between the seats and the toe of the excavation",
           Arrays.stream(SoilClass.values()).map(NeedleInput::word).toList(),

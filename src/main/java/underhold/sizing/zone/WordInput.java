@@ -1,6 +1,8 @@
 package underhold.sizing.zone;
 
 import java.util.List;
+import underhold.site.FactDefinition;
+import underhold.site.FactDictionary;
 
 /**
  * A choice of the site that a sizing reads.
@@ -19,8 +21,24 @@ public record WordInput(
     words = List.copyOf(words);
   }
 
-  /** A choice answered by a fact of the dictionary, whose assumed word counts as a guess. */
-  public static WordInput of(String name, String label, List<String> words, String fact) {
+  /** A choice that may be all that its fact may be, whose assumed word counts as a guess. */
+  public static WordInput of(String name, String label, String fact) {
+    return new WordInput(name, label, wordsOf(fact), fact, "", false);
+  }
+
+  /** A choice that may be all that its fact may be, whose assumed word is the unfavourable one. */
+  public static WordInput careful(String name, String label, String fact) {
+    return new WordInput(name, label, wordsOf(fact), fact, "", true);
+  }
+
+  /** A choice among a sheet's own words, or among the words of a fact for which it holds. */
+  public static WordInput among(String name, String label, List<String> words, String fact) {
     return new WordInput(name, label, words, fact, "", false);
+  }
+
+  private static List<String> wordsOf(String fact) {
+    return FactDictionary.standard().require(fact).values().stream()
+        .map(FactDefinition.Allowed::value)
+        .toList();
   }
 }

@@ -5,14 +5,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import underhold.site.FactDictionary;
+import underhold.site.FactView;
 import underhold.site.GroundProfile;
 import underhold.site.Site;
 import underhold.site.SiteReader;
 import underhold.site.SiteReading;
 import underhold.site.Zone;
 import underhold.site.ZoneViews;
+import underhold.sizing.Given;
 import underhold.sizing.SettingTable;
 import underhold.sizing.Sheet;
+import underhold.sizing.zone.Inputs;
+import underhold.sizing.zone.SiteFacts;
 
 /** Own cases: sites of our own for tests of needles. */
 final class NeedleSites {
@@ -92,6 +96,17 @@ final class NeedleSites {
     GroundProfile ground = site.ground();
     return METHOD.size(
         ZoneViews.known(site, zone, FactDictionary.standard()), ground, read.settings());
+  }
+
+  /** A case of that layout with nothing else known, for parts that read settings alone. */
+  static NeedleCase settled(String layout, String... settings) {
+    SettingTable.Read read = METHOD.settings().parse(List.of(settings));
+    if (!read.problems().isEmpty()) {
+      throw new IllegalArgumentException(String.join("; ", read.problems()));
+    }
+    SiteFacts facts = new SiteFacts(FactView.of(FactDictionary.standard(), Map.of()));
+    return new NeedleCase(
+        Inputs.from(facts).put(NeedleInput.LAYOUT, Given.stated(layout)).build(), read.settings());
   }
 
   private static Site read(String json) {

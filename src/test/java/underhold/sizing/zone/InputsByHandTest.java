@@ -39,7 +39,7 @@ class InputsByHandTest {
   private static final NumberInput WIDTH =
       NumberInput.of("width", "width", Amount.length(0), 0.1, 20, "footingWidth");
   private static final WordInput ROOM =
-      WordInput.of("room", "room for braces", List.of("yes", "no", "little"), "bracingRoom");
+      WordInput.among("room", "room for braces", List.of("yes", "no", "little"), "bracingRoom");
   private static final WordInput CAREFUL =
       new WordInput("state", "state", List.of("poor", "good"), "", "What state is it in?", true);
 
@@ -192,7 +192,7 @@ class InputsByHandTest {
   void inputs_take_known_then_assumed_values_and_keep_their_order() {
     SiteFacts facts = facts("\"footingWidth\": \"0.8 m\", \"bracingRoom\": \"yes\"");
     NumberInput bridge = NumberInput.of("bridge", "bridge", Amount.length(0), 0, 9, "clearSpan");
-    WordInput seen = WordInput.of("seen", "seen", List.of("yes", "no"), "stabilitySeen");
+    WordInput seen = WordInput.among("seen", "seen", List.of("yes", "no"), "stabilitySeen");
     Inputs.Builder builder =
         Inputs.from(facts)
             .known(bridge)

@@ -36,7 +36,7 @@ class ZoneInputsTest {
       NumberInput.of("surcharge", "surcharge", Amount.pressure(0), 0, 100, "")
           .tried(NumberInput.Trial.NONE);
   private static final WordInput ROOM =
-      WordInput.of("room", "room for braces", List.of("yes", "no"), "bracingRoom");
+      WordInput.among("room", "room for braces", List.of("yes", "no"), "bracingRoom");
 
   private static final String SITE =
       """

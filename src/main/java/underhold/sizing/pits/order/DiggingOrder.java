@@ -64,7 +64,8 @@ public final class DiggingOrder {
     return plan;
   }
 
-  private static DiggingPlan find(PitRow row, OrderRules rules) {
+  /** The same, reckoned anew. */
+  static DiggingPlan find(PitRow row, OrderRules rules) {
     List<List<Integer>> fewest = fewestRounds(row, rules);
     DiggingPlan best = shortest(row, rules, fewest);
     DiggingPlan plain = plain(row, rules);

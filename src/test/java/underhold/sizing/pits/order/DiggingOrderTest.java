@@ -36,7 +36,7 @@ class DiggingOrderTest {
       @ForAll("times") PitTimes times) {
     PitRow row = row(count, width, endOverWidth * width, narrowEnds);
     OrderRules rules = new OrderRules(clearWidths, share, crews, times);
-    DiggingPlan plan = DiggingOrder.plan(row, rules);
+    DiggingPlan plan = DiggingOrder.find(row, rules);
     DiggingPlan plain = DiggingOrder.plain(row, rules);
     assertThat(PlanChecker.violations(plan)).isEmpty();
     assertThat(PlanChecker.violations(plain)).isEmpty();
@@ -65,7 +65,7 @@ class DiggingOrderTest {
       @ForAll("times") PitTimes times) {
     PitRow row = new PitRow(widths);
     OrderRules rules = new OrderRules(clearWidths, share, crews, times);
-    DiggingPlan plan = DiggingOrder.plan(row, rules);
+    DiggingPlan plan = DiggingOrder.find(row, rules);
     DiggingPlan plain = DiggingOrder.plain(row, rules);
     assertThat(PlanChecker.violations(plan)).isEmpty();
     assertThat(plan.roundCount()).isLessThanOrEqualTo(plain.roundCount());
@@ -80,7 +80,7 @@ class DiggingOrderTest {
     OrderRules rules = new OrderRules(3, 0.25, 200, TIMES);
     int atOnce = count / 4;
     int bound = Math.max(4, (count + atOnce - 1) / atOnce);
-    assertThat(DiggingOrder.plan(PitRow.equal(count, 1.2), rules).roundCount()).isEqualTo(bound);
+    assertThat(DiggingOrder.find(PitRow.equal(count, 1.2), rules).roundCount()).isEqualTo(bound);
   }
 
   @Property(tries = 200)
@@ -88,7 +88,7 @@ class DiggingOrderTest {
       @ForAll @IntRange(min = 4, max = 200) int count) {
     OrderRules rules = new OrderRules(3, 0.25, count, TIMES);
     PitRow row = PitRow.equal(count, 1.2);
-    double days = DiggingOrder.plan(row, rules).calendarDays();
+    double days = DiggingOrder.find(row, rules).calendarDays();
     assertThat(days).isEqualTo(DiggingOrder.fewestDays(row, rules));
   }
 
@@ -101,15 +101,15 @@ class DiggingOrderTest {
   void few_crews_lose_little(int count, int crews) {
     OrderRules rules = new OrderRules(3, 0.25, crews, TIMES);
     PitRow row = PitRow.equal(count, 1.2);
-    double days = DiggingOrder.plan(row, rules).calendarDays();
+    double days = DiggingOrder.find(row, rules).calendarDays();
     assertThat(days / DiggingOrder.fewestDays(row, rules)).isBetween(1 - 1e-9, 1.10);
   }
 
   @Test
   void the_same_wall_always_gets_the_same_order() {
     OrderRules rules = new OrderRules(3, 0.25, 2, TIMES);
-    DiggingPlan once = DiggingOrder.plan(PitRow.equal(17, 1), rules);
-    DiggingPlan again = DiggingOrder.plan(PitRow.equal(17, 1), rules);
+    DiggingPlan once = DiggingOrder.find(PitRow.equal(17, 1), rules);
+    DiggingPlan again = DiggingOrder.find(PitRow.equal(17, 1), rules);
     assertThat(again.rounds()).isEqualTo(once.rounds());
     assertThat(again.startDays()).isEqualTo(once.startDays());
   }
@@ -126,7 +126,7 @@ class DiggingOrderTest {
   void rounds_are_the_fewest(int count, double end, double share, double spacing) {
     PitRow row = row(count, 1.0, end, 2);
     OrderRules rules = new OrderRules(spacing, share, 9, TIMES);
-    DiggingPlan plan = DiggingOrder.plan(row, rules);
+    DiggingPlan plan = DiggingOrder.find(row, rules);
     assertThat(plan.roundCount()).isEqualTo(fewestByTrial(row, rules));
   }
 
@@ -136,7 +136,7 @@ class DiggingOrderTest {
   void twenty_pits_take_four_rounds() {
     OrderRules rules = new OrderRules(3, 0.25, 5, TIMES);
     PitRow row = PitRow.equal(20, 1.2);
-    DiggingPlan plan = DiggingOrder.plan(row, rules);
+    DiggingPlan plan = DiggingOrder.find(row, rules);
     assertThat(plan.rounds()).hasSize(4);
     assertThat(plan.rounds().get(0)).containsExactly(0, 4, 8, 12, 16);
     assertThat(plan.calendarDays()).isEqualTo(24);
@@ -155,7 +155,7 @@ class DiggingOrderTest {
   @ParameterizedTest
   @ValueSource(ints = {2, 3})
   void short_walls_are_dug_one_pit_at_a_time(int count) {
-    DiggingPlan plan = DiggingOrder.plan(PitRow.equal(count, 1), new OrderRules(3, 0.25, 2, TIMES));
+    DiggingPlan plan = DiggingOrder.find(PitRow.equal(count, 1), new OrderRules(3, 0.25, 2, TIMES));
     assertThat(plan.rounds()).allSatisfy(round -> assertThat(round).hasSize(1));
     assertThat(plan.calendarDays()).isEqualTo(count * TIMES.openDays());
   }
@@ -253,5 +253,20 @@ class DiggingOrderTest {
       }
     }
     return open <= rules.openShare() * row.lengthMetres() + 1e-9;
+  }
+
+  @Test
+  void a_plan_kept_is_the_plan_reckoned_anew() {
+    OrderRules rules = new OrderRules(2, 0.3, 2, new PitTimes(2, 1, 1, 0.5, 3));
+    PitRow row = PitRow.equal(11, 1.2);
+
+    DiggingPlan first = DiggingOrder.plan(row, rules);
+
+    assertThat(DiggingOrder.plan(PitRow.equal(11, 1.2), rules)).isSameAs(first);
+    assertThat(first.rounds()).isEqualTo(DiggingOrder.find(row, rules).rounds());
+    assertThat(first.startDays()).isEqualTo(DiggingOrder.find(row, rules).startDays());
+    OrderRules slower = new OrderRules(2, 0.3, 2, new PitTimes(3, 1, 1, 0.5, 3));
+    assertThat(DiggingOrder.plan(row, slower).calendarDays()).isGreaterThan(first.calendarDays());
+    assertThat(DiggingOrder.plan(PitRow.equal(12, 1.2), rules).row().count()).isEqualTo(12);
   }
 }

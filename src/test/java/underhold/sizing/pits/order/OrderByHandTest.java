@@ -244,7 +244,7 @@ class OrderByHandTest {
   void plans_by_hand() {
     PitRow row = PitRow.equal(7, 1);
     // a share of 0.3 holds two pits: 4 rounds at least; 7 pits need 4 turns of 6 days
-    DiggingPlan many = DiggingOrder.plan(row, rules(3, 0.3, 7));
+    DiggingPlan many = DiggingOrder.find(row, rules(3, 0.3, 7));
     assertThat(many.rounds())
         .containsExactly(List.of(0, 4), List.of(2, 6), List.of(1, 5), List.of(3));
     assertThat(many.calendarDays()).isEqualTo(24);
