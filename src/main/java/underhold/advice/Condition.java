@@ -42,6 +42,11 @@ public record Condition(
     return new Condition(fact, operator, words, limit, dictionary.require(fact).index(), value);
   }
 
+  /** Whether it compares with words. */
+  boolean isOfWords() {
+    return operator == Operator.IS || operator == Operator.IN;
+  }
+
   /** Whether it compares with one of the limits named. */
   boolean comparesWith(Set<String> limits) {
     return limit != null && limits.contains(limit);

@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import underhold.site.Fact;
 import underhold.site.FactDefinition;
 import underhold.site.FactDictionary;
@@ -20,7 +22,11 @@ import underhold.site.Origin;
  * fired is a set of places in the pack.
  */
 public final class PlainRules {
+  private static final Set<String> FAILURES = Set.of("fails", "needs-support");
+  private static final String SIZING = "sizing";
+
   private final RulePack pack;
+  private final Set<String> sizingFacts;
   private final Rule[] rules;
   private final Fact[] derived;
   private final Map<Rule.Phase, BitSet> phases;
@@ -31,6 +37,11 @@ public final class PlainRules {
   /** The rules of a pack, to be read on views of that dictionary. */
   public PlainRules(RulePack pack, FactDictionary dictionary) {
     this.pack = pack;
+    this.sizingFacts =
+        dictionary.all().stream()
+            .filter(definition -> definition.group().equals(SIZING))
+            .map(FactDefinition::name)
+            .collect(Collectors.toSet());
     this.rules = pack.rules().toArray(Rule[]::new);
     this.derived = new Fact[rules.length];
     this.phases = new EnumMap<>(Rule.Phase.class);
@@ -59,6 +70,7 @@ public final class PlainRules {
   /** The same rules with other conditions. */
   private PlainRules(PlainRules other, Rule[] rules) {
     this.pack = other.pack;
+    this.sizingFacts = other.sizingFacts;
     this.rules = rules;
     this.derived = other.derived;
     this.phases = other.phases;
@@ -86,6 +98,17 @@ public final class PlainRules {
       }
     }
     return new PlainRules(this, changed);
+  }
+
+  /**
+   * Whether all that the rules read in the sheets is that something fails or wants support: then it
+   * does not matter to them which of the other checks pass and which refer.
+   */
+  public boolean sizingSpeaksOfFailuresOnly() {
+    return pack.rules().stream()
+        .flatMap(rule -> rule.conditions().stream())
+        .filter(condition -> sizingFacts.contains(condition.fact()))
+        .allMatch(condition -> FAILURES.containsAll(condition.words()) && condition.isOfWords());
   }
 
   /** The rule at a place. */

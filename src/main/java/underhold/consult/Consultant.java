@@ -20,6 +20,7 @@ import underhold.site.FactView;
 import underhold.site.Site;
 import underhold.site.Zone;
 import underhold.site.ZoneViews;
+import underhold.sizing.Guesses;
 
 /** Answers sites. */
 public final class Consultant {
@@ -63,7 +64,7 @@ public final class Consultant {
     Screening screening = screener.screen(facts, wording, quick);
     Ranking ranking = Ranking.of(screening, screener.pack(), wording);
     List<QuickSizing> sizings = quick.sizings(); // before the trials of the questions
-    OpenQuestions questions = finder.find(zone, screening, new Trials(rules, site, quick));
+    OpenQuestions questions = finder.find(zone, screening, trials(site, zone));
     return new ZoneAdvice(zone.name(), screening, ranking, questions, sizings, Optional.empty());
   }
 
@@ -98,7 +99,8 @@ public final class Consultant {
 
   /** Many trials of one zone of a site. */
   public Trials trials(Site site, Zone zone) {
-    return new Trials(rules, site, new QuickDesk(desk, site, zone.name()));
+    Guesses guesses = rules.sizingSpeaksOfFailuresOnly() ? Guesses.TAKEN : Guesses.TRIED;
+    return new Trials(rules, site, new QuickDesk(desk, site, zone.name(), guesses));
   }
 
   /** What the rules say of one zone, without sizing, ranking or questions. */

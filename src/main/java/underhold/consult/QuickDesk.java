@@ -12,6 +12,7 @@ import underhold.site.Fact;
 import underhold.site.FactView;
 import underhold.site.Site;
 import underhold.site.ZoneViews;
+import underhold.sizing.Guesses;
 import underhold.sizing.Sheet;
 
 /** Sizes every option that the screening of one zone left. */
@@ -19,13 +20,19 @@ final class QuickDesk implements Confirmation {
   private final SizingDesk desk;
   private final Site site;
   private final String zone;
+  private final Guesses guesses;
   private final SheetMemory memory = new SheetMemory();
   private final Map<SupportOption, QuickSizing> last = new EnumMap<>(SupportOption.class);
 
   QuickDesk(SizingDesk desk, Site site, String zone) {
+    this(desk, site, zone, Guesses.TRIED);
+  }
+
+  QuickDesk(SizingDesk desk, Site site, String zone, Guesses guesses) {
     this.desk = desk;
     this.site = site;
     this.zone = zone;
+    this.guesses = guesses;
   }
 
   @Override
@@ -35,7 +42,7 @@ final class QuickDesk implements Confirmation {
     last.clear();
     for (SupportOption option : left) {
       memory
-          .sheet(option, view, cautious, noting -> desk.quick(site, zone, noting, option))
+          .sheet(option, view, cautious, noting -> desk.quick(site, zone, noting, option, guesses))
           .ifPresent(sheet -> note(option, sheet, view, facts));
     }
     return facts;

@@ -10,6 +10,7 @@ import underhold.advice.SupportOption;
 import underhold.site.FactView;
 import underhold.site.GroundProfile;
 import underhold.site.Site;
+import underhold.sizing.Guesses;
 import underhold.sizing.MissingInput;
 import underhold.sizing.SettingTable;
 import underhold.sizing.Sheet;
@@ -72,6 +73,16 @@ public final class SizingDesk {
    * no calculation. Where the file's settings cannot be used it asks about them.
    */
   public Optional<Sheet> quick(Site site, String zone, FactView facts, SupportOption option) {
+    return quick(site, zone, facts, option, Guesses.TRIED);
+  }
+
+  /**
+   * The same sheet.
+   *
+   * @param guesses what is done about inputs that nobody stated
+   */
+  Optional<Sheet> quick(
+      Site site, String zone, FactView facts, SupportOption option, Guesses guesses) {
     SizingMethod method = method(site, option);
     if (method == null) {
       return Optional.empty();
@@ -79,7 +90,7 @@ public final class SizingDesk {
     SettingTable.Read read = method.settings().parse(filed(site, method));
     return Optional.of(
         read.problems().isEmpty()
-            ? method.size(facts, ground(site, zone), read.settings())
+            ? method.size(facts, ground(site, zone), read.settings(), guesses)
             : refused(option, read.problems()));
   }
 

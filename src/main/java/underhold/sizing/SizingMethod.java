@@ -22,5 +22,14 @@ public interface SizingMethod {
    * @param ground the layers below the zone; may be empty
    * @param settings settings in force, of this method's own table
    */
-  Sheet size(FactView facts, GroundProfile ground, Settings settings);
+  default Sheet size(FactView facts, GroundProfile ground, Settings settings) {
+    return size(facts, ground, settings, Guesses.TRIED);
+  }
+
+  /**
+   * The sheet, as {@link #size(FactView, GroundProfile, Settings)}.
+   *
+   * @param guesses what is done about inputs that nobody stated
+   */
+  Sheet size(FactView facts, GroundProfile ground, Settings settings, Guesses guesses);
 }

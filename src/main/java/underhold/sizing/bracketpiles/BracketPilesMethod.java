@@ -3,6 +3,7 @@ package underhold.sizing.bracketpiles;
 import java.util.List;
 import underhold.site.FactView;
 import underhold.site.GroundProfile;
+import underhold.sizing.Guesses;
 import underhold.sizing.SettingTable;
 import underhold.sizing.Settings;
 import underhold.sizing.Sheet;
@@ -39,7 +40,7 @@ public final class BracketPilesMethod implements SizingMethod {
   }
 
   @Override
-  public Sheet size(FactView facts, GroundProfile ground, Settings settings) {
+  public Sheet size(FactView facts, GroundProfile ground, Settings settings, Guesses guesses) {
     BracketSettings all = new BracketSettings(settings);
     SiteFacts site = new SiteFacts(facts);
     GroundColumn column = GroundColumn.of(ground, site);
@@ -49,7 +50,8 @@ public final class BracketPilesMethod implements SizingMethod {
       inputs.write(sheet);
       return sheet.missing(inputs.missing()).build();
     }
-    return AssumedInputs.referred(inputs, one -> reckon(new BracketCase(one, all, column)));
+    return AssumedInputs.referred(
+        inputs, guesses, one -> reckon(new BracketCase(one, all, column)));
   }
 
   private static Sheet reckon(BracketCase site) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import underhold.site.FactView;
 import underhold.site.GroundProfile;
+import underhold.sizing.Guesses;
 import underhold.sizing.SettingTable;
 import underhold.sizing.Settings;
 import underhold.sizing.Sheet;
@@ -54,7 +55,7 @@ public final class DrilledPiles implements SizingMethod {
   }
 
   @Override
-  public Sheet size(FactView facts, GroundProfile ground, Settings settings) {
+  public Sheet size(FactView facts, GroundProfile ground, Settings settings, Guesses guesses) {
     List<LayerInputs> layers = layers(facts, ground);
     Inputs inputs = inputs(facts, ground, layers);
     if (!inputs.missing().isEmpty()) {
@@ -62,7 +63,8 @@ public final class DrilledPiles implements SizingMethod {
       inputs.write(sheet);
       return sheet.missing(inputs.missing()).build();
     }
-    return AssumedInputs.referred(inputs, one -> reckon(PileCase.of(one, settings, layers)));
+    return AssumedInputs.referred(
+        inputs, guesses, one -> reckon(PileCase.of(one, settings, layers)));
   }
 
   /**

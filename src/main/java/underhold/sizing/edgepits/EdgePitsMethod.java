@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import underhold.site.FactView;
 import underhold.site.GroundProfile;
+import underhold.sizing.Guesses;
 import underhold.sizing.MissingInput;
 import underhold.sizing.SettingTable;
 import underhold.sizing.Settings;
@@ -62,14 +63,14 @@ public final class EdgePitsMethod implements SizingMethod {
   }
 
   @Override
-  public Sheet size(FactView facts, GroundProfile ground, Settings settings) {
+  public Sheet size(FactView facts, GroundProfile ground, Settings settings, Guesses guesses) {
     Inputs inputs = EdgeReader.read(facts, ground, settings);
     SheetBuilder open = SheetBuilder.titled(TITLE, id());
     if (!inputs.missing().isEmpty()) {
       inputs.write(open);
       return open.missing(inputs.missing()).build();
     }
-    Sheet sheet = piles.sheet(facts, ground);
+    Sheet sheet = piles.sheet(facts, ground, guesses);
     Optional<PrimaryPiles> primary = piles.piles(facts, ground);
     if (!sheet.complete() || primary.isEmpty()) {
       inputs.write(open);
@@ -77,7 +78,9 @@ public final class EdgePitsMethod implements SizingMethod {
     }
     PileSummary summary = new PileSummary(sheet, primary.get());
     return AssumedInputs.referred(
-        inputs, one -> reckon(new EdgeCase(one, settings, summary.shareOnGround()), summary));
+        inputs,
+        guesses,
+        one -> reckon(new EdgeCase(one, settings, summary.shareOnGround()), summary));
   }
 
   private static List<MissingInput> ofPiles(Sheet sheet) {

@@ -8,6 +8,7 @@ import underhold.site.GroundProfile;
 import underhold.sizing.Amount;
 import underhold.sizing.Basis;
 import underhold.sizing.Check;
+import underhold.sizing.Guesses;
 import underhold.sizing.Origin;
 import underhold.sizing.Phrase;
 import underhold.sizing.Settings;
@@ -29,7 +30,7 @@ record PileSummary(Sheet sheet, PrimaryPiles piles) {
   /** Sizes the piles of a zone. */
   interface Sizer {
     /** The sheet of the piles. */
-    Sheet sheet(FactView facts, GroundProfile ground);
+    Sheet sheet(FactView facts, GroundProfile ground, Guesses guesses);
 
     /** What it comes to; empty where the sheet asks for something. */
     Optional<PrimaryPiles> piles(FactView facts, GroundProfile ground);
@@ -39,8 +40,8 @@ record PileSummary(Sheet sheet, PrimaryPiles piles) {
   static Sizer drilled(Settings settings) {
     return new Sizer() {
       @Override
-      public Sheet sheet(FactView facts, GroundProfile ground) {
-        return new DrilledPiles().size(facts, ground, settings);
+      public Sheet sheet(FactView facts, GroundProfile ground, Guesses guesses) {
+        return new DrilledPiles().size(facts, ground, settings, guesses);
       }
 
       @Override

@@ -2,6 +2,7 @@ package underhold.sizing.monitoring;
 
 import underhold.site.FactView;
 import underhold.site.GroundProfile;
+import underhold.sizing.Guesses;
 import underhold.sizing.SettingTable;
 import underhold.sizing.Settings;
 import underhold.sizing.Sheet;
@@ -34,14 +35,15 @@ public final class MonitoringMethod implements SizingMethod {
   }
 
   @Override
-  public Sheet size(FactView facts, GroundProfile ground, Settings settings) {
+  public Sheet size(FactView facts, GroundProfile ground, Settings settings, Guesses guesses) {
     Inputs inputs = MonitoringInputs.of(facts);
     if (!inputs.missing().isEmpty()) {
       SheetBuilder sheet = SheetBuilder.titled(TITLE, ID);
       inputs.write(sheet);
       return sheet.missing(inputs.missing()).build();
     }
-    return AssumedInputs.referred(inputs, one -> reckon(new MonitoringCase(one, settings)));
+    return AssumedInputs.referred(
+        inputs, guesses, one -> reckon(new MonitoringCase(one, settings)));
   }
 
   private static Sheet reckon(MonitoringCase site) {

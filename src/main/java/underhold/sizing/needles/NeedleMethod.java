@@ -3,6 +3,7 @@ package underhold.sizing.needles;
 import java.util.List;
 import underhold.site.FactView;
 import underhold.site.GroundProfile;
+import underhold.sizing.Guesses;
 import underhold.sizing.MissingInput;
 import underhold.sizing.SettingTable;
 import underhold.sizing.Settings;
@@ -36,7 +37,7 @@ public final class NeedleMethod implements SizingMethod {
   }
 
   @Override
-  public Sheet size(FactView facts, GroundProfile ground, Settings settings) {
+  public Sheet size(FactView facts, GroundProfile ground, Settings settings, Guesses guesses) {
     Inputs inputs = new NeedleFromSite(new SiteFacts(facts), ground, settings).inputs();
     List<MissingInput> missing = inputs.missing();
     if (!missing.isEmpty()) {
@@ -46,6 +47,7 @@ public final class NeedleMethod implements SizingMethod {
     }
     return AssumedInputs.referred(
         inputs,
+        guesses,
         some -> {
           SheetBuilder sheet = SheetBuilder.titled(TITLE, ID);
           some.write(sheet);

@@ -11,6 +11,7 @@ import java.util.function.Function;
 import underhold.mechanics.timber.SheetingSoil;
 import underhold.sizing.Check;
 import underhold.sizing.Given;
+import underhold.sizing.Guesses;
 import underhold.sizing.Origin;
 import underhold.sizing.Sheet;
 import underhold.sizing.SheetInput;
@@ -48,14 +49,21 @@ final class PitsAssumptions {
     this.sheet = method.apply(input);
   }
 
+  /** The sheet of a complete input, its checks referred where they rest on assumed ones. */
+  static Sheet referred(PitsInput input, Function<PitsInput, Sheet> method) {
+    return referred(input, Guesses.TRIED, method);
+  }
+
   /**
    * The sheet of a complete input.
    *
    * @param input the input, as far as it was given
+   * @param guesses what is done about the assumed ones
    * @param method sizes an input
    */
-  static Sheet referred(PitsInput input, Function<PitsInput, Sheet> method) {
-    return new PitsAssumptions(input, method).referred();
+  static Sheet referred(PitsInput input, Guesses guesses, Function<PitsInput, Sheet> method) {
+    PitsAssumptions assumed = new PitsAssumptions(input, method);
+    return guesses == Guesses.TRIED ? assumed.referred() : assumed.sheet;
   }
 
   private Sheet referred() {

@@ -13,6 +13,7 @@ import underhold.site.GroundProfile;
 import underhold.sizing.Basis;
 import underhold.sizing.Caution;
 import underhold.sizing.Given;
+import underhold.sizing.Guesses;
 import underhold.sizing.MissingInput;
 import underhold.sizing.Origin;
 import underhold.sizing.Phrase;
@@ -78,12 +79,21 @@ public final class PitsFromSite {
 
   /** The sheet of a zone; where pits do not fit the zone it says so and holds no number of ours. */
   public static Sheet size(FactView view, GroundProfile ground, PitsSettings settings) {
+    return size(view, ground, settings, Guesses.TRIED);
+  }
+
+  /**
+   * The same sheet.
+   *
+   * @param guesses what is done about inputs that nobody stated
+   */
+  static Sheet size(FactView view, GroundProfile ground, PitsSettings settings, Guesses guesses) {
     PitsFromSite site = new PitsFromSite(view, ground, settings);
     PitsInput input = site.filled();
     PitsFit fit = PitsFit.of(site.facts, site.depths);
     List<MissingInput> bars = new ArrayList<>(fit.problems());
     bars.addAll(site.amounts.refused());
-    Sheet sheet = PitsSizing.size(input, settings, bars);
+    Sheet sheet = PitsSizing.size(input, settings, bars, guesses);
     if (!fit.holds()) {
       return sheet.withMissing(fit.problems());
     }

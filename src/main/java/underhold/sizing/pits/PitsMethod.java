@@ -2,6 +2,7 @@ package underhold.sizing.pits;
 
 import underhold.site.FactView;
 import underhold.site.GroundProfile;
+import underhold.sizing.Guesses;
 import underhold.sizing.SettingTable;
 import underhold.sizing.Settings;
 import underhold.sizing.Sheet;
@@ -20,7 +21,7 @@ public final class PitsMethod implements SizingMethod {
   }
 
   @Override
-  public Sheet size(FactView facts, GroundProfile ground, Settings settings) {
-    return PitsFromSite.size(facts, ground, new PitsSettings(settings));
+  public Sheet size(FactView facts, GroundProfile ground, Settings settings, Guesses guesses) {
+    return PitsFromSite.size(facts, ground, new PitsSettings(settings), guesses);
   }
 }

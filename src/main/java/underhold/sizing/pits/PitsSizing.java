@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
+import underhold.sizing.Guesses;
 import underhold.sizing.MissingInput;
 import underhold.sizing.Sheet;
 import underhold.sizing.SheetBuilder;
@@ -29,22 +30,28 @@ public final class PitsSizing {
 
   /** The sheet. */
   public static Sheet size(PitsInput input, PitsSettings settings) {
-    return size(input, settings, List.of());
+    return size(input, settings, List.of(), Guesses.TRIED);
+  }
+
+  static Sheet size(PitsInput input, PitsSettings settings, List<MissingInput> bars) {
+    return size(input, settings, bars, Guesses.TRIED);
   }
 
   /**
    * The sheet, unless something beyond the input bars it.
    *
    * @param bars what must be cleared first
+   * @param guesses what is done about inputs that nobody stated
    */
-  static Sheet size(PitsInput input, PitsSettings settings, List<MissingInput> bars) {
+  static Sheet size(
+      PitsInput input, PitsSettings settings, List<MissingInput> bars, Guesses guesses) {
     List<MissingInput> missing = missing(input, bars);
     if (!missing.isEmpty()) {
       SheetBuilder sheet = SheetBuilder.titled(TITLE, METHOD);
       InputSection.writeKnown(input, sheet);
       return sheet.missing(missing).build();
     }
-    return PitsAssumptions.referred(input, one -> reckon(PitsCase.of(one, settings)));
+    return PitsAssumptions.referred(input, guesses, one -> reckon(PitsCase.of(one, settings)));
   }
 
   private static Sheet reckon(PitsCase site) {

@@ -11,6 +11,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import underhold.sizing.Check;
 import underhold.sizing.Given;
+import underhold.sizing.Guesses;
 import underhold.sizing.Phrase;
 import underhold.sizing.Sheet;
 import underhold.sizing.Verdict;
@@ -33,14 +34,21 @@ public final class AssumedInputs {
     this.sheet = method.apply(inputs);
   }
 
+  /** The sheet of complete inputs, its checks referred where they rest on assumed ones. */
+  public static Sheet referred(Inputs inputs, Function<Inputs, Sheet> method) {
+    return referred(inputs, Guesses.TRIED, method);
+  }
+
   /**
    * The sheet of complete inputs, its checks referred where they rest on assumed ones.
    *
    * @param inputs complete inputs
+   * @param guesses what is done about the assumed ones
    * @param method sizes inputs
    */
-  public static Sheet referred(Inputs inputs, Function<Inputs, Sheet> method) {
-    return new AssumedInputs(inputs, method).referred();
+  public static Sheet referred(Inputs inputs, Guesses guesses, Function<Inputs, Sheet> method) {
+    AssumedInputs assumed = new AssumedInputs(inputs, method);
+    return guesses == Guesses.TRIED ? assumed.referred() : assumed.sheet;
   }
 
   /** A passing check referred, with what it rests on. */

@@ -22,6 +22,7 @@ import underhold.site.StatedFact;
 import underhold.site.Zone;
 import underhold.site.ZoneViews;
 import underhold.sizing.Amount;
+import underhold.sizing.Guesses;
 import underhold.sizing.MissingInput;
 import underhold.sizing.SettingTable;
 import underhold.sizing.Sheet;
@@ -91,7 +92,7 @@ final class EdgeSites {
     Sheet built = sheet.build();
     return new PileSummary.Sizer() {
       @Override
-      public Sheet sheet(FactView facts, GroundProfile ground) {
+      public Sheet sheet(FactView facts, GroundProfile ground, Guesses guesses) {
         return built;
       }
 
