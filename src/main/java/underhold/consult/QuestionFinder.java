@@ -34,12 +34,10 @@ import underhold.site.Zone;
 final class QuestionFinder {
   private final FactDictionary dictionary;
   private final OpenFacts open;
-  private final TrialValues values;
 
   QuestionFinder(PlainRules rules, FactDictionary dictionary) {
     this.dictionary = dictionary;
     this.open = new OpenFacts(rules);
-    this.values = new TrialValues(rules.pack());
   }
 
   OpenQuestions find(Zone zone, Screening screening, Trials trials) {
@@ -79,11 +77,13 @@ final class QuestionFinder {
     private final Trials trials;
     private final Changes changes;
     private final Outcome before;
+    private final TrialValues values;
 
     Asking(Zone zone, Trials trials) {
       this.trials = trials;
       this.changes = new Changes(trials.site(), zone);
       this.before = trials.of(zone);
+      this.values = new TrialValues(trials.rules().pack(), trials.site().units());
     }
 
     OpenQuestion ask(Fact fact, List<String> frees) {

@@ -66,8 +66,7 @@ final class TurningWords {
   static List<String> reasons(TurningPoint point) {
     List<String> reasons = new ArrayList<>();
     for (Rule rule : point.gained()) {
-      reasons.add(
-          Words.sentence(Words.verb(rule.effect())) + Words.about(rule) + ": " + text(rule));
+      reasons.add("Now " + Words.verb(rule.effect()) + Words.about(rule) + ": " + text(rule));
     }
     for (Rule rule : point.lost()) {
       reasons.add("No longer " + Words.verb(rule.effect()) + Words.about(rule) + ": " + text(rule));
@@ -93,9 +92,7 @@ final class TurningWords {
         point.follows().stream()
             .map(fact -> fact.definition().label() + " " + Wording.value(fact))
             .toList();
-    return follows.isEmpty()
-        ? Optional.empty()
-        : Optional.of("then " + Words.list(follows) + " follows");
+    return follows.isEmpty() ? Optional.empty() : Optional.of("then " + Words.list(follows));
   }
 
   /** The words of a command line that try it: {@code standUp=none}. */

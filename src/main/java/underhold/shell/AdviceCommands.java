@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.springframework.shell.core.command.CommandOption;
 import underhold.advice.Standing;
 import underhold.advice.SupportOption;
+import underhold.consult.Consultant;
 import underhold.consult.Consultation;
 import underhold.consult.ZoneAdvice;
 import underhold.consult.contrast.Contrast;
@@ -83,9 +84,10 @@ final class AdviceCommands {
 
   private int advise(Call call) {
     Site site = session.site(call.word(0)).site();
+    Consultant consultant = session.consultant();
     List<ZoneAdvice> zones =
-        zones(site, call.option(Options.ZONE)).stream()
-            .map(zone -> session.consultant().firm(site, zone))
+        zones(site, call.option(Options.ZONE)).parallelStream()
+            .map(zone -> consultant.firm(site, zone))
             .toList();
     Consultation answer = new Consultation(site, session.consultant().pack(), zones);
     session.output().answer(look -> AdviceText.of(answer, look), () -> AdviceJson.of(answer));

@@ -5,8 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.springframework.shell.core.command.CommandOption;
 import underhold.advice.SupportOption;
+import underhold.consult.Consultant;
 import underhold.consult.Consultation;
 import underhold.consult.firmness.Firmness;
 import underhold.consult.firmness.FirmnessFinder;
@@ -74,15 +76,17 @@ final class OutlookCommands {
     int most =
         (int) number(call, Options.CHANGES, "a number from 1 to 3", USUAL_CHANGES, 1, MOST_CHANGES);
     Site site = session.site(call.word(0)).site();
-    Map<String, TurningPoints> zones = new LinkedHashMap<>();
-    for (Zone zone : AdviceCommands.zones(site, call.option(Options.ZONE))) {
-      TurningFinder finder = session.consultant().turning(site, zone);
-      zones.put(
-          zone.name(),
-          option
-              .map(wanted -> finder.towards(Goal.first(wanted), most))
-              .orElseGet(() -> finder.another(most)));
-    }
+    Consultant consultant = session.consultant();
+    Map<String, TurningPoints> zones =
+        each(
+            site,
+            call,
+            zone -> {
+              TurningFinder finder = consultant.turning(site, zone);
+              return option
+                  .map(wanted -> finder.towards(Goal.first(wanted), most))
+                  .orElseGet(() -> finder.another(most));
+            });
     session
         .output()
         .answer(
@@ -99,17 +103,29 @@ final class OutlookCommands {
         number(
             call, Options.SEED, "a whole number", FirmnessFinder.USUAL_SEED, 0, Integer.MAX_VALUE);
     Site site = session.site(call.word(0)).site();
-    Map<String, Firmness> zones = new LinkedHashMap<>();
-    for (Zone zone : AdviceCommands.zones(site, call.option(Options.ZONE))) {
-      FirmnessFinder finder = new FirmnessFinder(session.consultant().trials(site, zone), zone);
-      zones.put(zone.name(), finder.find(draws, seed));
-    }
+    Consultant consultant = session.consultant();
+    Map<String, Firmness> zones =
+        each(
+            site,
+            call,
+            zone -> new FirmnessFinder(consultant.trials(site, zone), zone).find(draws, seed));
     session
         .output()
         .answer(
             look -> FirmnessText.of(site.name(), zones, session.pack(), look),
             () -> FirmnessJson.of(site.name(), zones, session.pack()));
     return Exit.DONE;
+  }
+
+  /** Something of every zone asked for, by its name, several zones at once. */
+  private static <T> Map<String, T> each(Site site, Call call, Function<Zone, T> finder) {
+    List<Zone> zones = AdviceCommands.zones(site, call.option(Options.ZONE));
+    List<T> found = zones.parallelStream().map(finder).toList();
+    Map<String, T> byName = new LinkedHashMap<>();
+    for (int i = 0; i < zones.size(); i++) {
+      byName.put(zones.get(i).name(), found.get(i));
+    }
+    return byName;
   }
 
   private static long number(

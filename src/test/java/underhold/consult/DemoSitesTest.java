@@ -176,7 +176,7 @@ class DemoSitesTest {
     return zone.ranking().leader().map(advice -> advice.option().id()).orElse("");
   }
 
-  private static Site site(String name) {
+  static Site site(String name) {
     return read(DEMO.resolve(name + ".site.json"));
   }
 

@@ -17,9 +17,12 @@ import underhold.site.FactView;
 import underhold.site.Site;
 import underhold.site.ZoneViews;
 import underhold.sizing.BillItem;
+import underhold.sizing.Check;
+import underhold.sizing.Guesses;
 import underhold.sizing.Sheet;
 import underhold.sizing.SheetText;
 import underhold.sizing.StepProof;
+import underhold.sizing.Verdict;
 
 /**
  * Every sheet on random sites. An amount that is not finite cannot be made at all ({@link
@@ -49,6 +52,10 @@ class RandomSheetsTest {
                 Optional<Sheet> sheet = desk.quick(site, zone, view, option);
                 if (sheet.isPresent()) {
                   look(sheet.get(), number);
+                  if (number % LOOKED_AT == 1) {
+                    assertThat(failed(desk.quick(site, zone, view, option, Guesses.TAKEN)))
+                        .isEqualTo(failed(sheet));
+                  }
                   complete.merge(option, sheet.get().complete() ? 1 : 0, Integer::sum);
                 }
               }
@@ -56,6 +63,14 @@ class RandomSheetsTest {
     System.out.println("sheets sized to the end, of " + SITES + " random sites: " + complete);
     assertThat(complete).hasSize(6);
     assertThat(complete.values()).allSatisfy(count -> assertThat(count).isGreaterThan(SITES / 100));
+  }
+
+  /** The checks that fail, which guesses taken as they are must not change. */
+  private static List<Check> failed(Optional<Sheet> sheet) {
+    return sheet.stream()
+        .flatMap(one -> one.checks().stream())
+        .filter(check -> check.verdict() == Verdict.FAILS)
+        .toList();
   }
 
   private static void look(Sheet sheet, int number) {

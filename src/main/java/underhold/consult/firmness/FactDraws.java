@@ -38,7 +38,7 @@ final class FactDraws {
     this.trials = trials;
     this.zone = zone;
     this.changes = new Changes(trials.site(), zone);
-    this.values = new TrialValues(rules.pack());
+    this.values = new TrialValues(rules.pack(), trials.site().units());
     this.open = new OpenFacts(rules);
     this.unknown = open.of(trials.view(zone));
   }

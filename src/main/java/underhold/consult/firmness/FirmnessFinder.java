@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.SplittableRandom;
 import underhold.advice.Points;
 import underhold.advice.SupportOption;
 import underhold.consult.trial.Outcome;
@@ -52,8 +53,9 @@ public final class FirmnessFinder {
     int byWeights = 0;
     int byFacts = 0;
     int byLimits = 0;
+    SplittableRandom seeds = new SplittableRandom(seed);
     for (int i = 0; i < draws; i++) {
-      Random random = new Random(seed + i);
+      Random random = new Random(seeds.nextLong());
       Points weights = pack.weights(random);
       Map<String, Double> limits = pack.limits(random);
       Map<String, FactValue> drawn = facts.draw(random);

@@ -9,7 +9,7 @@ import underhold.advice.Condition;
 import underhold.advice.Limits;
 import underhold.advice.Rule;
 import underhold.advice.RulePack;
-import underhold.quantity.Quantity;
+import underhold.quantity.UnitSystem;
 import underhold.site.FactDefinition;
 import underhold.site.FactKind;
 import underhold.site.FactValue;
@@ -23,10 +23,13 @@ public final class TrialValues {
   private static final double NEAR = 0.1;
 
   private final RulePack pack;
+  private final TypedAmounts amounts;
   private final Map<String, List<FactValue>> known = new ConcurrentHashMap<>();
 
-  public TrialValues(RulePack pack) {
+  /** The values for the rules of a pack, amounts in a system of units. */
+  public TrialValues(RulePack pack, UnitSystem units) {
     this.pack = pack;
+    this.amounts = new TypedAmounts(units);
   }
 
   /** The values worth trying, in the order of the dictionary or by size. */
@@ -46,9 +49,9 @@ public final class TrialValues {
     FactDefinition.Range range = definition.requireRange();
     List<FactValue> values = new ArrayList<>();
     for (double si : numbers(definition, range)) {
-      values.add(new FactValue.Amount(Quantity.of(si, range.measure(), range.siUnit())));
+      values.add(amounts.of(definition, si));
     }
-    return values;
+    return values.stream().distinct().toList();
   }
 
   private TreeSet<Double> numbers(FactDefinition definition, FactDefinition.Range range) {

@@ -14,10 +14,7 @@ import underhold.advice.RulePack;
 import underhold.consult.trial.Changes;
 import underhold.consult.trial.TrialValues;
 import underhold.consult.trial.Trials;
-import underhold.quantity.Measure;
-import underhold.quantity.Quantity;
-import underhold.quantity.QuantityPrinter;
-import underhold.quantity.UnitSystem;
+import underhold.consult.trial.TypedAmounts;
 import underhold.site.Fact;
 import underhold.site.FactDefinition;
 import underhold.site.FactKind;
@@ -34,20 +31,19 @@ final class Grid {
   private static final double PROBE = 1e-3;
   private static final double BESIDE = 0.02;
   private static final double LEAST_BESIDE = 1e-4;
-  private static final int LONGEST_EXACT = 8;
 
   private final Trials trials;
   private final Changes changes;
   private final TrialValues values;
-  private final UnitSystem units;
+  private final TypedAmounts amounts;
   private final Map<String, Set<Double>> limits = new HashMap<>();
 
   Grid(Trials trials, Changes changes) {
     this.trials = trials;
     this.changes = changes;
     RulePack pack = trials.rules().pack();
-    this.values = new TrialValues(pack);
-    this.units = trials.site().units();
+    this.values = new TrialValues(pack, trials.site().units());
+    this.amounts = new TypedAmounts(trials.site().units());
     for (Rule rule : pack.rules()) {
       for (Condition condition : rule.conditions()) {
         if (condition.operator().isNumeric()) {
@@ -118,31 +114,14 @@ final class Grid {
     return trials.view(changes.with(definition.name(), amount(definition, si)));
   }
 
-  /**
-   * An amount of a fact in the units of the site, such that its text typed back is the same amount:
-   * in four figures unless a few more say it exactly.
-   */
+  /** An amount of a fact as the site's user would type it. */
   FactValue amount(FactDefinition definition, double si) {
-    FactDefinition.Range range = definition.requireRange();
-    String unit = unit(range);
-    double whole = range.measure() == Measure.COUNT ? Math.rint(si) : si;
-    String full = QuantityPrinter.printFull(whole, range.measure(), unit);
-    String text =
-        full.length() <= LONGEST_EXACT + unit.length()
-            ? full
-            : QuantityPrinter.print(whole, range.measure(), unit);
-    return new FactValue.Amount(
-        Quantity.parse(text, range.measure())
-            .toOptional()
-            .orElseGet(() -> Quantity.of(whole, range.measure(), unit)));
+    return amounts.of(definition, si);
   }
 
   /** The unit in which the site's user reads an amount. */
-  String unit(FactDefinition.Range range) {
-    if (range.fine()) {
-      return range.measure().finePrintUnit(units);
-    }
-    return units == UnitSystem.SI ? range.siUnit() : range.usUnit();
+  String unit(FactDefinition definition) {
+    return amounts.unit(definition);
   }
 
   static double si(FactValue value) {

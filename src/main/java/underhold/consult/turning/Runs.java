@@ -172,7 +172,7 @@ final class Runs {
 
   private Quantity quantity(FactDefinition definition, double si) {
     FactDefinition.Range range = definition.requireRange();
-    return Quantity.of(si, range.measure(), grid.unit(range));
+    return Quantity.of(si, range.measure(), grid.unit(definition));
   }
 
   private static Quantity parsed(Quantity quantity) {
