@@ -17,12 +17,14 @@ public final class AuditText {
   private static final int MARGIN = 2;
   private static final int COUNT = 17;
   private static final int LEADS = 19;
-  private static final int INNER = MARGIN + LEADS;
+  private static final int NARROW = 60;
 
   private final TextPage page;
+  private final int inner;
 
   private AuditText(Look look) {
     this.page = new TextPage(look);
+    this.inner = MARGIN + (look.width() < NARROW ? MARGIN : LEADS);
   }
 
   public static String of(Audit audit, Look look) {
@@ -82,32 +84,32 @@ public final class AuditText {
         row.job().site().name() + ": " + row.expected().zone() + ".");
     if (row.outcome() == Outcome.FIRST_CHOICE) {
       if (row.front().size() > 1) {
-        page.para(INNER, tied(row));
+        page.para(inner, tied(row));
       }
     } else {
-      page.para(INNER, calledFor(row));
+      page.para(inner, calledFor(row));
     }
     if (row.outcome() == Outcome.NO_CHOICE || row.outcome() == Outcome.MISS) {
-      row.leadsBecause().forEach(f -> page.para(INNER, "Leads: " + reason(f)));
+      row.leadsBecause().forEach(f -> page.para(inner, "Leads: " + reason(f)));
       row.targets().forEach(this::target);
     }
     List<SupportOption> through = row.letThrough();
     if (!through.isEmpty()) {
-      page.para(INNER, "Must not lead, and is not kept back: " + ids(through) + ".");
+      page.para(inner, "Must not lead, and is not kept back: " + ids(through) + ".");
     }
     row.expected()
         .known()
         .map(Expectation.Departure::because)
         .filter(because -> !row.outcome().agrees())
-        .ifPresent(because -> page.para(INNER, "On record: " + because));
+        .ifPresent(because -> page.para(inner, "On record: " + because));
     if (row.outcome() == Outcome.NOT_SCORED) {
-      page.para(INNER, row.expected().because());
+      page.para(inner, row.expected().because());
     }
     if (!row.asRecorded()) {
-      page.tinted(Tint.OPEN, INNER, "Not as recorded: look into it.");
+      page.tinted(Tint.OPEN, inner, "Not as recorded: look into it.");
     }
     if (!row.silent().isEmpty()) {
-      page.tinted(Tint.OPEN, INNER, "Should speak and does not: " + Words.list(row.silent()) + ".");
+      page.tinted(Tint.OPEN, inner, "Should speak and does not: " + Words.list(row.silent()) + ".");
     }
   }
 
@@ -160,7 +162,7 @@ public final class AuditText {
         target.holds().stream().map(h -> "Held by " + h.rule().id() + ": " + h.rule().sentence());
     List<String> parts =
         Stream.of(Stream.of(standing), against, holds).flatMap(part -> part).toList();
-    page.para(INNER, String.join(" ", parts));
+    page.para(inner, String.join(" ", parts));
   }
 
   private static String reason(Finding finding) {
