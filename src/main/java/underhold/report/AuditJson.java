@@ -51,6 +51,7 @@ public final class AuditJson {
         "target", ids(expected.target()),
         "alsoFair", ids(expected.alsoFair()),
         "mustNotLead", ids(expected.out()),
+        "reading", expected.because(),
         "outcome", row.outcome().word(),
         "asRecorded", row.asRecorded(),
         "front", row.front().stream().map(AuditJson::option).toList(),

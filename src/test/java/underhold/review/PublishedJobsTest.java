@@ -31,9 +31,9 @@ import underhold.site.StatedFact;
 import underhold.site.Zone;
 
 /**
- * The ranking against jobs that were built and published. What a job calls for was written down
- * from its source before the rules were asked. A disagreement stays a disagreement: it is on record
- * in the cases with its reason, and a rule that mends it, or makes another, fails here.
+ * The ranking against jobs that were built and published. What a job calls for was judged from its
+ * source, not from what the rules say. A disagreement stays a disagreement: it is on record in the
+ * cases with its reason, and a rule that mends it, or makes another, fails here.
  */
 class PublishedJobsTest {
   private static final Path FOLDER = Path.of("cases/published");
