@@ -103,6 +103,14 @@ public final class Consultant {
     return new Trials(rules, site, new QuickDesk(desk, site, zone.name(), guesses));
   }
 
+  /** The answer to one zone without its open questions, which take the longest: for tables. */
+  public Weighed weigh(Site site, Zone zone) {
+    Wording wording = new Wording(screener.pack(), site.units());
+    QuickDesk quick = new QuickDesk(desk, site, zone.name());
+    Screening screening = screener.screen(ZoneViews.known(site, zone, dictionary), wording, quick);
+    return new Weighed(zone.name(), screening, Ranking.of(screening, screener.pack(), wording));
+  }
+
   /** What the rules say of one zone, without sizing, ranking or questions. */
   public Screening screen(Site site, Zone zone) {
     Wording wording = new Wording(screener.pack(), site.units());

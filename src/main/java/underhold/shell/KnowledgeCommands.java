@@ -4,9 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import underhold.advice.Rule;
 import underhold.report.AdviceJson;
+import underhold.report.AuditJson;
+import underhold.report.AuditText;
 import underhold.report.FactsText;
 import underhold.report.Json;
 import underhold.report.RulesText;
+import underhold.review.Audit;
 import underhold.site.FactDefinition;
 import underhold.site.FactDictionary;
 import underhold.site.SiteSchema;
@@ -60,7 +63,14 @@ final class KnowledgeCommands {
             "finds rules by any text in them",
             List.of(Parameter.several("TEXT", List::of)),
             List.of(),
-            commands::find));
+            commands::find),
+        new ShellCommand(
+            "rules audit",
+            Commands.KNOWLEDGE,
+            "tries the rules on published jobs and shows where they agree",
+            List.of(),
+            List.of(),
+            call -> commands.audit()));
   }
 
   private List<String> ruleIds() {
@@ -76,6 +86,12 @@ final class KnowledgeCommands {
                 Json.object(
                     "rulePack", AdviceJson.rulePack(session.pack()),
                     "rules", rules.stream().map(r -> RulesText.json(r, session.pack())).toList()));
+    return Exit.DONE;
+  }
+
+  private int audit() {
+    Audit audit = Audit.of(session.consultant());
+    session.output().answer(look -> AuditText.of(audit, look), () -> AuditJson.of(audit));
     return Exit.DONE;
   }
 
