@@ -45,7 +45,7 @@ class CommandsTest {
     assertThat(ran.out())
         .contains("Cooper's Yard: party wall", "Cooper's Yard: corner column")
         .contains("Underpinning pits lead, first in ")
-        .contains("single-fact trials")
+        .contains("of 100 draws of weights, limits")
         .contains("Decides: the engineer of record")
         .contains("it does not count until that is known")
         .contains("way back")
@@ -77,7 +77,8 @@ class CommandsTest {
         .containsExactly("name", "value", "origin");
     assertThat(zone.get("openQuestions").get(0).propertyNames())
         .contains("fact", "question", "why", "findOut", "stake", "answers");
-    assertThat(zone.get("firmness").propertyNames()).containsExactly("trials", "kept");
+    assertThat(zone.get("firmness").propertyNames())
+        .contains("trials", "kept", "draws", "seed", "first", "none", "drivers");
     assertThat(zone.get("facts").get(0).propertyNames()).contains("name", "origin", "how");
   }
 
