@@ -43,6 +43,7 @@ public final class TurningJson {
   static Map<String, Object> point(TurningPoint point) {
     return Json.object(
         "leader", leader(point.after().leader().orElse(null)),
+        "tiedWith", point.after().leaders().stream().skip(1).map(SupportOption::id).toList(),
         "changes", point.changes().stream().map(TurningJson::change).toList(),
         "gained", point.gained().stream().map(Rule::id).toList(),
         "lost", point.lost().stream().map(Rule::id).toList(),

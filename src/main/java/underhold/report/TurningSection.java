@@ -1,6 +1,7 @@
 package underhold.report;
 
 import java.util.List;
+import java.util.Optional;
 import underhold.advice.SupportOption;
 import underhold.consult.trial.Outcome;
 import underhold.consult.turning.Change;
@@ -82,9 +83,21 @@ final class TurningSection {
   private void point(TurningPoint point) {
     page.item(MARGIN, "-", MARK, TurningWords.of(point) + ".");
     TurningWords.follows(point).ifPresent(words -> page.para(DEEPER, Words.sentence(words) + "."));
+    tie(point).ifPresent(words -> page.para(DEEPER, words));
     TurningWords.reasons(point)
         .forEach(words -> page.item(Tint.QUIET, DEEPER, "why", DETAIL, words));
     page.item(Tint.QUIET, DEEPER, "try", DETAIL, "what-if " + typed(point.changes()));
+  }
+
+  /** Whether the first place is only one of a tie. */
+  private static Optional<String> tie(TurningPoint point) {
+    List<SupportOption> leaders = point.after().leaders();
+    return leaders.size() < 2
+        ? Optional.empty()
+        : Optional.of(
+            "Only in a tie, with "
+                + Words.list(leaders.stream().skip(1).map(SupportOption::label).toList())
+                + ".");
   }
 
   private static String typed(List<Change> changes) {
