@@ -174,6 +174,13 @@ public final class PlainRules {
     }
   }
 
+  /** Those of the rules that fired that do not read the sheets. */
+  public BitSet withoutSizing(BitSet fired) {
+    BitSet rest = (BitSet) fired.clone();
+    rest.andNot(phase(Rule.Phase.CONFIRM));
+    return rest;
+  }
+
   /** The rules whose options wait because the rule is open. */
   public BitSet holding(FactView view) {
     BitSet holding = new BitSet(rules.length);

@@ -16,6 +16,7 @@ import underhold.consult.trial.Changes;
 import underhold.consult.trial.OpenFacts;
 import underhold.consult.trial.Outcome;
 import underhold.consult.trial.Outcome.Placing;
+import underhold.consult.trial.Outcome.State;
 import underhold.consult.trial.TrialValues;
 import underhold.consult.trial.Trials;
 import underhold.site.Fact;
@@ -96,7 +97,7 @@ final class QuestionFinder {
         }
       }
       Origin origin = assumable(definition) ? Origin.ASSUMED : Origin.UNKNOWN;
-      return new OpenQuestion(definition, origin, answers, before.leaderId(), frees);
+      return new OpenQuestion(definition, origin, answers, before.leaderId(), tied(before), frees);
     }
 
     private OpenQuestion.Answer answer(FactValue value, Zone changed) {
@@ -108,6 +109,7 @@ final class QuestionFinder {
         was = trials.of(before.view(), doubtful);
         after = trials.of(view, doubtful);
       }
+      List<String> freed = new ArrayList<>();
       List<String> won = new ArrayList<>();
       List<String> lost = new ArrayList<>();
       double moved = 0;
@@ -117,12 +119,18 @@ final class QuestionFinder {
         if (moved(then, now)) {
           (now.usable() ? won : lost).add(option.id());
         }
-        if (then.usable() && now.usable() && alike(option, was, after)) {
-          moved = Math.max(moved, Math.abs(now.score() - then.score()));
+        if (then.state() == State.HELD && now.state() == State.IN_RANK) {
+          freed.add(option.id());
+        }
+        if (then.usable() && now.usable()) {
+          moved = Math.max(moved, Math.abs(now.screened() - then.screened()));
+          if (was.sized().contains(option) && after.sized().contains(option)) {
+            moved = Math.max(moved, Math.abs(now.score() - then.score()));
+          }
         }
       }
       return new OpenQuestion.Answer(
-          value.text(), after.leaderId(), won, lost, (int) Math.round(moved));
+          value.text(), after.leaderId(), tied(after), freed, won, lost, (int) Math.round(moved));
     }
 
     private Set<SupportOption> unsizedMovers(Outcome was, Outcome after) {
@@ -140,9 +148,8 @@ final class QuestionFinder {
       return then.usable() != now.usable() && (then.contends() || now.contends());
     }
 
-    /** Whether both scores have, or both lack, what the option's sheet takes. */
-    private static boolean alike(SupportOption option, Outcome was, Outcome after) {
-      return was.sized().contains(option) == after.sized().contains(option);
+    private static List<String> tied(Outcome outcome) {
+      return outcome.leaders().stream().skip(1).map(SupportOption::id).toList();
     }
   }
 

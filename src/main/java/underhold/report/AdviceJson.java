@@ -107,6 +107,7 @@ public final class AdviceJson {
         "stake", question.stake(),
         "decides", question.decides(),
         "leaderChanges", question.leaderChanges(),
+        "tiesChanged", question.tiesChanged(),
         "standingsChanged", question.standingsChanged(),
         "scoreMoved", question.scoreMoved(),
         "frees", question.frees(),
@@ -117,6 +118,8 @@ public final class AdviceJson {
     return Json.object(
         "value", answer.value(),
         "leader", answer.leader(),
+        "tiedWith", answer.tied(),
+        "freed", answer.freed(),
         "won", answer.won(),
         "lost", answer.lost(),
         "scoreMoved", answer.scoreMoved());

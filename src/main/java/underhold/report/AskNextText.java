@@ -53,6 +53,13 @@ public final class AskNextText {
       page.blank();
       page.para(0, "Alone these could only move a score: " + names(minor) + ".");
     }
+    if (!deciding.isEmpty()) {
+      page.blank();
+      page.para(
+          0,
+          "Amounts are those tried, about the limits of the rules; where exactly an answer turns:"
+              + " turning-points.");
+    }
     sheet(zone);
   }
 
@@ -101,6 +108,16 @@ public final class AskNextText {
       parts.add(answer.leader().isEmpty() ? "still no clear choice" : "still " + answer.leader());
     } else {
       parts.add(answer.leader().isEmpty() ? "no clear choice" : answer.leader() + " first");
+    }
+    if (!answer.tied().isEmpty() && !answer.tied().equals(question.tied())) {
+      parts.add("in a tie with " + Words.list(answer.tied()));
+    } else if (answer.tied().isEmpty()
+        && !question.tied().isEmpty()
+        && !answer.leader().isEmpty()) {
+      parts.add("no longer in a tie");
+    }
+    if (!answer.freed().isEmpty()) {
+      parts.add(Words.list(answer.freed()) + " no longer held");
     }
     if (!answer.lost().isEmpty()) {
       parts.add(Words.list(answer.lost()) + " ruled out");

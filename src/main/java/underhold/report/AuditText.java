@@ -44,7 +44,9 @@ public final class AuditText {
             + "; "
             + table.scored()
             + " call for a choice. What a source does not tell is unknown here too, so an option can"
-            + " wait for it. Agreement shows that the rules keep to practice; it proves no answer.");
+            + " wait for it. Agreement shows that the rules keep to practice; it proves no answer. Nor is"
+            + " it all independent: rules and jobs share some of their sources, and many first places"
+            + " are ties.");
     page.blank();
     long byTie = table.rows().stream().filter(Agreement::byTieOnly).count();
     count(

@@ -37,17 +37,27 @@ public final class FirmnessText {
                 ? "No clear choice as it is"
                 : Words.sentence(leader.label()) + " first as it is")
             + "; so in "
-            + firmness.perHundred(firmness.stayed())
-            + " of 100 draws.");
-    page.heading("First place in 100 draws");
+            + firmness.stayed()
+            + " of "
+            + firmness.draws()
+            + " draws.");
+    page.para(
+        0,
+        "A draw gives every open fact a value at random, good or bad alike: a measure of what is not"
+            + " known, not a probability.");
+    page.heading("First place, of 100 draws");
     for (SupportOption option : firmness.byFirsts()) {
       bar(option.label(), firmness.perHundred(firmness.first(option)));
     }
     bar("no clear choice", firmness.perHundred(firmness.none()));
-    page.heading("The answer stays, in 100 draws");
-    bar("weights alone drawn", firmness.perHundred(firmness.weights()));
+    page.heading("The answer stays, of 100 draws");
     bar("open facts alone drawn", firmness.perHundred(firmness.facts()));
-    bar("limits alone drawn", firmness.perHundred(firmness.limits()));
+    if (firmness.weights() == firmness.draws() && firmness.limits() == firmness.draws()) {
+      page.para(MARGIN, "Weights alone, and limits alone, never move it.");
+    } else {
+      bar("weights alone drawn", firmness.perHundred(firmness.weights()));
+      bar("limits alone drawn", firmness.perHundred(firmness.limits()));
+    }
     drivers(firmness);
     page.heading("What was drawn");
     page.para(MARGIN, drawn(firmness));
@@ -65,9 +75,9 @@ public final class FirmnessText {
     if (firmness.drivers().isEmpty()) {
       page.para(
           MARGIN,
-          firmness.facts() == firmness.draws()
-              ? "No open fact does."
-              : "No open fact by itself; several together.");
+          firmness.stayed() == firmness.draws()
+              ? "There is none."
+              : "No open fact by itself; several together, or with the weights and limits.");
     }
     for (Firmness.Driver driver : firmness.drivers()) {
       page.item(
@@ -95,8 +105,9 @@ public final class FirmnessText {
     List<String> parts =
         List.of(
             Words.count(firmness.factsDrawn(), "open fact", "open facts")
-                + ", each of the values worth trying with the same chance (judgement: nothing is"
-                + " known of them), those that cannot be together left out",
+                + " (judgement: nothing is known of them): words with the same chance each, amounts over"
+                + " the lower half of what the dictionary accepts and small ones more often; what"
+                + " cannot be together is left out",
             Words.count(firmness.limitsDrawn(), "limit", "limits")
                 + " of the rules, anywhere in their plausible ranges",
             "weights of which only the order is kept: decisive at least major, major at least"

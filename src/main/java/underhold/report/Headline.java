@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import underhold.advice.Hold;
 import underhold.advice.OptionAdvice;
+import underhold.advice.SupportOption;
 import underhold.consult.OpenQuestion;
 import underhold.consult.OpenQuestions;
 import underhold.consult.QuickSizing;
@@ -43,9 +44,7 @@ public final class Headline {
             .limit(MOST_SHARES)
             .map(option -> option.label() + " in " + firmness.perHundred(firmness.first(option)))
             .toList();
-    return " In 100 draws of weights, limits and open facts "
-        + Words.list(shares)
-        + " would come first.";
+    return " In 100 draws " + Words.list(shares) + " would come first.";
   }
 
   private String verdict(OptionAdvice leader) {
@@ -94,18 +93,42 @@ public final class Headline {
   }
 
   private static String draws(Firmness firmness) {
-    return firmness.perHundred(firmness.stayed())
-        + " of 100 draws of weights, limits and open facts"
-        + firmness
-            .runnerUp()
-            .map(
-                next ->
-                    " (next: "
-                        + next.label()
-                        + " in "
-                        + firmness.perHundred(firmness.first(next))
-                        + ")")
-            .orElse("");
+    return firmness.perHundred(firmness.stayed()) + " of 100 draws" + next(firmness);
+  }
+
+  private static String next(Firmness firmness) {
+    return firmness
+        .runnerUp()
+        .map(
+            option ->
+                " (next: "
+                    + option.label()
+                    + " in "
+                    + firmness.perHundred(firmness.first(option))
+                    + ")")
+        .orElse("");
+  }
+
+  /** That another option, or none, comes first more often once the open facts are drawn. */
+  private Optional<String> seldom() {
+    return zone.firmness()
+        .filter(firmness -> firmness.leader() != null)
+        .filter(firmness -> 2 * firmness.stayed() < firmness.draws())
+        .map(
+            firmness ->
+                "So it leads only as far as is known: with the open facts drawn it comes first in fewer than"
+                    + " half of the draws. Find them out before anything is built on this place.");
+  }
+
+  /** What a draw is. */
+  private Optional<String> drawn() {
+    return zone.firmness()
+        .map(
+            firmness ->
+                "A draw gives each of "
+                    + Words.count(firmness.factsDrawn(), "open fact", "open facts")
+                    + " a value at random, good or bad alike, and moves weights and limits: a measure of"
+                    + " what is not known, not a probability.");
   }
 
   /** The open facts that drive the doubt. */
@@ -132,6 +155,8 @@ public final class Headline {
     sizing().ifPresent(text -> page.para(0, text));
     tie().ifPresent(text -> page.para(0, text));
     contenders().forEach(text -> page.para(0, text));
+    seldom().ifPresent(text -> page.tinted(Tint.OPEN, 0, text));
+    drawn().ifPresent(text -> page.para(0, text));
     doubt().ifPresent(text -> page.para(0, text));
     if (zone.ranking().leader().isEmpty() || !turning().isEmpty()) {
       nextQuestions(page);
@@ -179,8 +204,17 @@ public final class Headline {
             .filter(question -> question.leaderChanges() > 0)
             .findFirst()
             .map(question -> "What would split them first: " + question.fact().question())
-            .orElse("No open fact splits them: cost, time and the firm at hand decide.");
+            .orElse(unsplit());
     return Optional.of("The scores are " + Words.list(scores) + ". " + split);
+  }
+
+  private String unsplit() {
+    boolean specialist =
+        zone.ranking().options().stream()
+            .anyMatch(advice -> advice.tied() && advice.option() == SupportOption.REFER);
+    return specialist
+        ? "No open fact splits them: ask a specialist before the other is built."
+        : "No open fact splits them: cost, time and the firm at hand decide.";
   }
 
   private List<String> contenders() {

@@ -171,7 +171,10 @@ public final class ReasonsText {
 
   private void outranking(ZoneAdvice zone, OptionAdvice advice) {
     List<OptionAdvice> all = zone.ranking().options();
-    List<OptionAdvice> above = all.subList(0, all.indexOf(advice));
+    List<OptionAdvice> above =
+        all.subList(0, all.indexOf(advice)).stream()
+            .filter(other -> other.standing() != Standing.RULED_OUT)
+            .toList();
     if (above.isEmpty()) {
       return;
     }

@@ -67,23 +67,36 @@ final class TurningSection {
 
   /** Some turning points, and the facts of the others. */
   void some(List<TurningPoint> points, int most) {
-    points.stream().limit(most).forEach(this::point);
-    if (points.size() > most) {
-      List<String> names =
-          points.stream()
-              .skip(most)
-              .flatMap(point -> point.changes().stream())
-              .map(change -> change.fact().name())
-              .distinct()
-              .toList();
-      page.para(MARGIN, "and by other values of: " + String.join(", ", names) + ".");
+    List<TurningPoint> near =
+        TurningWords.merged(points.stream().filter(point -> !point.farFetched()).toList());
+    near.stream().limit(most).forEach(this::point);
+    List<TurningPoint> rest = points.stream().filter(TurningPoint::farFetched).toList();
+    if (!rest.isEmpty()) {
+      page.para(MARGIN, "Only with amounts quite other than stated: " + names(rest) + ".");
     }
+    if (near.size() > most) {
+      page.para(MARGIN, "And by other values of: " + names(near.subList(most, near.size())) + ".");
+    }
+  }
+
+  private static String names(List<TurningPoint> points) {
+    return String.join(
+        ", ",
+        points.stream()
+            .flatMap(point -> point.changes().stream())
+            .map(change -> change.fact().name())
+            .distinct()
+            .toList());
   }
 
   private void point(TurningPoint point) {
     page.item(MARGIN, "-", MARK, TurningWords.of(point) + ".");
     TurningWords.follows(point).ifPresent(words -> page.para(DEEPER, Words.sentence(words) + "."));
     tie(point).ifPresent(words -> page.para(DEEPER, words));
+    if (point.changes().stream().anyMatch(Change::decided)) {
+      page.para(DEEPER, "This is a decision, or another job; no survey finds it.");
+    }
+    TurningWords.fails(point).ifPresent(words -> page.para(DEEPER, words));
     TurningWords.reasons(point)
         .forEach(words -> page.item(Tint.QUIET, DEEPER, "why", DETAIL, words));
     page.item(Tint.QUIET, DEEPER, "try", DETAIL, "what-if " + typed(point.changes()));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import underhold.advice.RulePack;
 import underhold.advice.SupportOption;
@@ -59,7 +60,7 @@ public final class TurningText {
 
   private static String turns(@Nullable Goal goal) {
     if (goal == null) {
-      return "would put another option first";
+      return "would take the first place away";
     }
     return goal.first()
         ? "would put " + goal.option().label() + " first"
@@ -83,20 +84,19 @@ public final class TurningText {
       section.some(points, points.size());
       return;
     }
-    Map<SupportOption, List<TurningPoint>> groups = new LinkedHashMap<>();
+    Map<Optional<SupportOption>, List<TurningPoint>> groups = new LinkedHashMap<>();
     for (TurningPoint point : points) {
-      point
-          .after()
-          .leader()
-          .ifPresent(leader -> groups.computeIfAbsent(leader, k -> new ArrayList<>()).add(point));
+      groups.computeIfAbsent(point.after().leader(), key -> new ArrayList<>()).add(point);
     }
     groups.forEach(
         (leader, group) -> {
           page.tinted(
-              Tint.STRONG,
-              MARGIN,
-              Words.sentence(leader.label()) + " (" + leader.id() + ") would lead if");
+              Tint.STRONG, MARGIN, leader.map(TurningText::leads).orElse("Nothing would lead if"));
           section.some(group, MOST_SINGLES);
         });
+  }
+
+  private static String leads(SupportOption leader) {
+    return Words.sentence(leader.label()) + " (" + leader.id() + ") would come first if";
   }
 }

@@ -1,9 +1,12 @@
 package underhold.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import underhold.advice.Rule;
+import underhold.advice.SupportOption;
 import underhold.advice.Wording;
 import underhold.consult.turning.Change;
 import underhold.consult.turning.TurningPoint;
@@ -15,6 +18,7 @@ import underhold.site.Origin;
 /** Turning points in words. */
 final class TurningWords {
   private static final int MOST_REASONS = 3;
+  private static final String SIZING = "sizing";
 
   private TurningWords() {}
 
@@ -53,13 +57,19 @@ final class TurningWords {
           + to.text()
           + (change.atTo() || change.atFrom() ? "" : " (not itself)");
     }
+    if (to != null && to.si() <= change.fact().requireRange().min()) {
+      return to.text();
+    }
     if (from != null) {
       return change.atFrom() ? from.text() + " or more" : "above " + from.text();
     }
     if (to != null) {
       return change.atTo() ? to.text() + " or less" : "below " + to.text();
     }
-    return Wording.value(new Fact(change.fact(), Origin.STATED, change.tried(), ""));
+    return Words.either(
+        change.alike().stream()
+            .map(value -> Wording.value(new Fact(change.fact(), Origin.STATED, value, "")))
+            .toList());
   }
 
   /** The rules that make it turn, the first few. */
@@ -93,6 +103,39 @@ final class TurningWords {
             .map(fact -> fact.definition().label() + " " + Wording.value(fact))
             .toList();
     return follows.isEmpty() ? Optional.empty() : Optional.of("then " + Words.list(follows));
+  }
+
+  /** Which checks of the option that would lead fail on its quick sheet; empty where none does. */
+  static Optional<String> fails(TurningPoint point) {
+    String leader = point.after().leader().map(SupportOption::id).orElse("");
+    List<String> failing =
+        point.after().view().present().stream()
+            .filter(fact -> fact.definition().group().equals(SIZING))
+            .filter(fact -> fact.definition().options().contains(leader))
+            .filter(fact -> fact.text().equals("fails"))
+            .map(fact -> fact.definition().label())
+            .toList();
+    return failing.isEmpty()
+        ? Optional.empty()
+        : Optional.of("But its quick sizing fails: " + Words.list(failing) + ".");
+  }
+
+  /** Words of one fact that turn the answer alike, taken together. */
+  static List<TurningPoint> merged(List<TurningPoint> points) {
+    Map<Object, TurningPoint> merged = new LinkedHashMap<>();
+    for (TurningPoint point : points) {
+      boolean alone = point.changes().size() == 1 && !point.changes().get(0).ranged();
+      Object key =
+          alone
+              ? List.of(
+                  point.changes().get(0).fact().name(),
+                  point.after().leaders(),
+                  point.gained(),
+                  point.lost())
+              : point;
+      merged.merge(key, point, TurningPoint::or);
+    }
+    return List.copyOf(merged.values());
   }
 
   /** The words of a command line that try it: {@code standUp=none}. */

@@ -32,6 +32,15 @@ final class Words {
     return String.join(", ", items.subList(0, last)) + " and " + items.get(last);
   }
 
+  /** {@code a, b or c}. */
+  static String either(List<String> items) {
+    if (items.size() < 2) {
+      return String.join("", items);
+    }
+    int last = items.size() - 1;
+    return String.join(", ", items.subList(0, last)) + " or " + items.get(last);
+  }
+
   static String count(int number, String singular, String plural) {
     return number + " " + (number == 1 ? singular : plural);
   }

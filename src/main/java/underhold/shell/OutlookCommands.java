@@ -28,6 +28,7 @@ import underhold.site.Zone;
 final class OutlookCommands {
   private static final int MOST_CHANGES = 3;
   private static final int USUAL_CHANGES = 2;
+  private static final int LEAST_DRAWS = 50;
   private static final int MOST_DRAWS = 10_000;
   private static final int DETAILED_DRAWS = 400;
 
@@ -98,10 +99,21 @@ final class OutlookCommands {
   private int firmness(Call call) {
     int draws =
         (int)
-            number(call, Options.DRAWS, "a number from 1 to 10000", DETAILED_DRAWS, 1, MOST_DRAWS);
+            number(
+                call,
+                Options.DRAWS,
+                "a number from 50 to 10000",
+                DETAILED_DRAWS,
+                LEAST_DRAWS,
+                MOST_DRAWS);
     long seed =
         number(
-            call, Options.SEED, "a whole number", FirmnessFinder.USUAL_SEED, 0, Integer.MAX_VALUE);
+            call,
+            Options.SEED,
+            "a number from 0 to 2147483647",
+            FirmnessFinder.USUAL_SEED,
+            0,
+            Integer.MAX_VALUE);
     Site site = session.site(call.word(0)).site();
     Consultant consultant = session.consultant();
     Map<String, Firmness> zones =

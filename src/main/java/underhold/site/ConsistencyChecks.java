@@ -11,6 +11,7 @@ final class ConsistencyChecks {
   private static final Set<String> NOT_UNDER = Set.of("beside", "inside-walls", "no-excavation");
   private static final Set<String> RIGHT_UNDER = Set.of("crosses-support", "wholly-under");
   private static final Set<String> PILED = Set.of("timber-piles", "other-piles");
+  private static final Set<String> ROCKS = Set.of("rock", "decomposed-rock");
   private static final String POSITION = "excavationPosition";
   private static final double WHOLE_DAY_HOURS = 24;
 
@@ -56,6 +57,14 @@ final class ConsistencyChecks {
               "a footing on rock has rock right under it",
               List.of("rockDepth", "soilAtFooting"),
               ConsistencyChecks::rockFootingAboveRock),
+          new ConsistencyCheck(
+              "rock right under a footing is the soil at the footing",
+              List.of("rockDepth", "soilAtFooting"),
+              ConsistencyChecks::rockUnderAnotherSoil),
+          new ConsistencyCheck(
+              "good bearing does not lie below rock",
+              List.of("bearingDepth", "rockDepth"),
+              ConsistencyChecks::bearingBelowRock),
           new ConsistencyCheck(
               "where the worst soil can run, a layer can run",
               List.of("worstSoil", "runningLayer"),
@@ -137,6 +146,26 @@ final class ConsistencyChecks {
     boolean below = rock.isPresent() && rock.get().si() > Agreement.LENGTH_METRES;
     return below && is(known, "soilAtFooting", "rock")
         ? both(known, "rockDepth", "soilAtFooting")
+        : null;
+  }
+
+  private static @Nullable String rockUnderAnotherSoil(FactView known) {
+    Optional<Quantity> rock = known.amount("rockDepth");
+    Optional<String> soil = known.word("soilAtFooting");
+    boolean right = rock.isPresent() && rock.get().si() <= 0;
+    boolean other = soil.isPresent() && !ROCKS.contains(soil.get());
+    return right && other ? both(known, "rockDepth", "soilAtFooting") : null;
+  }
+
+  private static @Nullable String bearingBelowRock(FactView known) {
+    Optional<Quantity> rock = known.amount("rockDepth");
+    Optional<Quantity> bearing = known.amount("bearingDepth");
+    return rock.isPresent()
+            && bearing.isPresent()
+            && !is(known, "bearingKind", "rock") // told by the check above
+            && Agreement.clearlyLess(
+                known.fact("rockDepth").definition(), rock.get(), bearing.get())
+        ? both(known, "bearingDepth", "rockDepth")
         : null;
   }
 

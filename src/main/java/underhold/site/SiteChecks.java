@@ -56,6 +56,10 @@ public final class SiteChecks {
     if (bearing != null) {
       report(index, List.of("bearingDepth", "bearingKind", "ground"), bearing);
     }
+    LayerChecks.rock(known, ground)
+        .ifPresent(found -> report(index, found.facts(), found.message()));
+    LayerChecks.clay(known, ground)
+        .ifPresent(found -> report(index, found.facts(), found.message()));
     for (ConsistencyCheck check : ConsistencyChecks.ALL) {
       String contradiction = check.rule().contradiction(known);
       if (contradiction != null) {

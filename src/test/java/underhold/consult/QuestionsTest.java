@@ -52,6 +52,7 @@ class QuestionsTest {
                 .as(site.name() + ": " + question.fact().name() + " = " + answer.value())
                 .isEqualTo(leader(after));
             assertThat(SiteChecks.contradictions(answered, DICTIONARY, "")).isEmpty();
+            assertThat(answer.tied()).containsExactlyInAnyOrderElementsOf(tied(after));
             assertThat(answer.won()).isEqualTo(moved(before, after, true));
             assertThat(answer.lost()).isEqualTo(moved(before, after, false));
             turned += answer.leader().equals(question.leader()) ? 0 : 1;
@@ -90,6 +91,10 @@ class QuestionsTest {
       }
     }
     return moved;
+  }
+
+  private static List<String> tied(Ranking ranking) {
+    return ranking.tiedWithLeader().stream().map(advice -> advice.option().id()).toList();
   }
 
   private static boolean contends(OptionAdvice advice) {

@@ -45,7 +45,7 @@ class CommandsTest {
     assertThat(ran.out())
         .contains("Cooper's Yard: party wall", "Cooper's Yard: corner column")
         .contains("Underpinning pits lead, first in ")
-        .contains("of 100 draws of weights, limits")
+        .contains("of 100 draws", "not a probability")
         .contains("Decides: the engineer of record")
         .contains("it does not count until that is known")
         .contains("way back")

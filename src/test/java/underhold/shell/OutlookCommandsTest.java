@@ -35,7 +35,7 @@ class OutlookCommandsTest {
         "turning-points FILE --for pit | Did you mean pits?",
         "turning-points FILE --changes 4 | --changes is \"4\"; it must be a number from 1 to 3",
         "turning-points FILE --changes two | --changes is \"two\"; it must be a number from 1 to 3",
-        "firmness FILE --draws 0 | --draws is \"0\"; it must be a number from 1 to 10000",
+        "firmness FILE --draws 0 | --draws is \"0\"; it must be a number from 50 to 10000",
         "firmness FILE --draws 1e9 | --draws is \"1e9\"",
         "firmness FILE --seed -1 | --seed",
         "ask-next FILE --zone cellar | There is no zone \"cellar\"",
@@ -83,7 +83,7 @@ class OutlookCommandsTest {
 
   @Test
   void firmness_is_the_same_for_the_same_seed_and_counts_every_draw() {
-    String[] command = {"firmness", site, "--draws", "40", "--seed", "3", "--json"};
+    String[] command = {"firmness", site, "--draws", "60", "--seed", "3", "--json"};
     Ran first = SHELL.run(command);
 
     assertThat(SHELL.run(command).out()).isEqualTo(first.out());
@@ -93,10 +93,10 @@ class OutlookCommandsTest {
       for (JsonNode count : firmness.get("first")) {
         sum += count.asInt();
       }
-      assertThat(sum).isEqualTo(40).isEqualTo(firmness.get("draws").asInt());
+      assertThat(sum).isEqualTo(60).isEqualTo(firmness.get("draws").asInt());
     }
-    assertThat(SHELL.run("firmness", site, "--draws", "40").out())
-        .contains("First place in 100 draws", "What drives the doubt", "40 draws, seed");
+    assertThat(SHELL.run("firmness", site, "--draws", "60").out())
+        .contains("First place, of 100 draws", "What drives the doubt", "60 draws, seed");
   }
 
   @Test
@@ -110,7 +110,7 @@ class OutlookCommandsTest {
     assertThat(question.propertyNames())
         .contains("fact", "findOut", "stake", "leaderChanges", "standingsChanged", "answers");
     assertThat(question.get("answers").get(0).propertyNames())
-        .containsExactly("value", "leader", "won", "lost", "scoreMoved");
+        .containsExactly("value", "leader", "tiedWith", "freed", "won", "lost", "scoreMoved");
   }
 
   @Test

@@ -1,6 +1,7 @@
 package underhold.consult.firmness;
 
 import java.util.Map;
+import java.util.Objects;
 import underhold.site.FactValue;
 
 /**
@@ -12,5 +13,17 @@ import underhold.site.FactValue;
 record Drawn(Map<String, FactValue> values, boolean stayed) {
   Drawn {
     values = Map.copyOf(values);
+  }
+
+  boolean has(String fact) {
+    return values.containsKey(fact);
+  }
+
+  String text(String fact) {
+    return Objects.requireNonNull(values.get(fact)).text();
+  }
+
+  double amount(String fact) {
+    return values.get(fact) instanceof FactValue.Amount amount ? amount.quantity().si() : 0;
   }
 }

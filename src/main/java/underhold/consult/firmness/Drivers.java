@@ -9,7 +9,6 @@ import underhold.consult.firmness.Firmness.Driver;
 import underhold.consult.firmness.Firmness.Value;
 import underhold.site.FactDefinition;
 import underhold.site.FactDictionary;
-import underhold.site.FactValue;
 
 /**
  * Finds the unknown facts that drive the doubt: those by whose values the answer stays or goes. The
@@ -19,11 +18,11 @@ import underhold.site.FactValue;
 final class Drivers {
   private static final int MOST = 3;
 
-  /**
-   * A fact without influence explains about (values - 1) / draws by chance; this many times that
-   * counts.
-   */
-  private static final double ABOVE_CHANCE = 3;
+  /** Less than a tenth of the doubt drives nothing. */
+  private static final double LEAST = 0.1;
+
+  /** Amounts are told apart as small, middling and large. */
+  private static final int PARTS = 3;
 
   private Drivers() {}
 
@@ -37,19 +36,14 @@ final class Drivers {
   }
 
   private static void driver(FactDefinition fact, List<Drawn> sample, List<Driver> drivers) {
+    List<Drawn> drawn = sample.stream().filter(one -> one.has(fact.name())).toList();
     Map<String, int[]> groups = new LinkedHashMap<>();
-    int draws = 0;
-    int stayed = 0;
-    for (Drawn drawn : sample) {
-      FactValue value = drawn.values().get(fact.name());
-      if (value != null) {
-        int[] counts = groups.computeIfAbsent(value.text(), key -> new int[2]);
-        counts[0]++;
-        counts[1] += drawn.stayed() ? 1 : 0;
-        draws++;
-        stayed += drawn.stayed() ? 1 : 0;
-      }
+    for (Map.Entry<String, List<Drawn>> group : groups(fact, drawn).entrySet()) {
+      int kept = (int) group.getValue().stream().filter(Drawn::stayed).count();
+      groups.put(group.getKey(), new int[] {group.getValue().size(), kept});
     }
+    int draws = drawn.size();
+    int stayed = groups.values().stream().mapToInt(counts -> counts[1]).sum();
     double mean = draws == 0 ? 0 : stayed / (double) draws;
     double variance = mean * (1 - mean);
     if (variance <= 0) {
@@ -64,9 +58,45 @@ final class Drivers {
       values.add(new Value(group.getKey(), counts[0], counts[1]));
     }
     double explains = between / variance;
-    if (explains > ABOVE_CHANCE * (groups.size() - 1) / draws) {
+    if (explains > Math.max(LEAST, byChance(groups.size()) / draws)) {
       values.sort(Comparator.comparing((Value value) -> -value.stayed() / (double) value.draws()));
       drivers.add(new Driver(fact, explains, values));
     }
+  }
+
+  /**
+   * What a fact without influence explains at most, times the draws: about the 99.9 per cent point
+   * of chi-squared with one degree of freedom less than the groups, for some forty facts are looked
+   * at.
+   */
+  private static double byChance(int groups) {
+    double freedom = groups - 1.0;
+    return freedom + 3 * Math.sqrt(2 * freedom) + 5;
+  }
+
+  /** The draws by word, or by third of the amounts. */
+  private static Map<String, List<Drawn>> groups(FactDefinition fact, List<Drawn> drawn) {
+    Map<String, List<Drawn>> groups = new LinkedHashMap<>();
+    if (!fact.kind().isNumber()) {
+      drawn.forEach(
+          one -> groups.computeIfAbsent(one.text(fact.name()), k -> new ArrayList<>()).add(one));
+      return groups;
+    }
+    List<Drawn> sorted = new ArrayList<>(drawn);
+    sorted.sort(Comparator.comparingDouble(one -> one.amount(fact.name())));
+    for (int part = 0; part < PARTS; part++) {
+      List<Drawn> third =
+          sorted.subList(part * sorted.size() / PARTS, (part + 1) * sorted.size() / PARTS);
+      if (!third.isEmpty()) {
+        String low = third.get(0).text(fact.name());
+        String high = third.get(third.size() - 1).text(fact.name());
+        String label =
+            part == 0
+                ? high + " or less"
+                : part == PARTS - 1 ? low + " or more" : low + " to " + high;
+        groups.computeIfAbsent(label, key -> new ArrayList<>()).addAll(third);
+      }
+    }
+    return groups;
   }
 }

@@ -10,7 +10,6 @@ import java.util.Random;
 import underhold.advice.PlainRules;
 import underhold.consult.trial.Changes;
 import underhold.consult.trial.OpenFacts;
-import underhold.consult.trial.TrialValues;
 import underhold.consult.trial.Trials;
 import underhold.site.FactDictionary;
 import underhold.site.FactValue;
@@ -18,10 +17,9 @@ import underhold.site.FactView;
 import underhold.site.Zone;
 
 /**
- * Draws what nobody knows: each unknown fact that matters takes one of the values worth trying,
- * each with the same chance (judgement: nothing is known of them). Facts that follow from those
- * drawn are not drawn, and values that cannot be with what is known or drawn are drawn again or
- * left open.
+ * Draws what nobody knows: each unknown fact that matters takes a value of {@link ValueDraws}.
+ * Facts that follow from those drawn are not drawn, and values that cannot be with what is known or
+ * drawn are drawn again or left open.
  */
 final class FactDraws {
   private static final int ATTEMPTS = 4;
@@ -29,7 +27,7 @@ final class FactDraws {
   private final Trials trials;
   private final Zone zone;
   private final Changes changes;
-  private final TrialValues values;
+  private final ValueDraws values;
   private final OpenFacts open;
   private final List<String> unknown;
   private final FactDictionary dictionary = FactDictionary.standard();
@@ -38,7 +36,7 @@ final class FactDraws {
     this.trials = trials;
     this.zone = zone;
     this.changes = new Changes(trials.site(), zone);
-    this.values = new TrialValues(rules.pack(), trials.site().units());
+    this.values = new ValueDraws(trials.site().units());
     this.open = new OpenFacts(rules);
     this.unknown = open.of(trials.view(zone));
   }
@@ -69,10 +67,7 @@ final class FactDraws {
   private Map<String, FactValue> together(List<String> names, Random random) {
     Map<String, FactValue> drawn = new LinkedHashMap<>();
     for (String name : names) {
-      List<FactValue> all = values.of(dictionary.require(name));
-      if (!all.isEmpty()) {
-        drawn.put(name, all.get(random.nextInt(all.size())));
-      }
+      values.draw(dictionary.require(name), random).ifPresent(value -> drawn.put(name, value));
     }
     return drawn;
   }
@@ -106,13 +101,12 @@ final class FactDraws {
 
   /** Adds a value that can be; none if the fact follows already or no value is found. */
   private void add(String name, Map<String, FactValue> drawn, Random random) {
-    List<FactValue> all = values.of(dictionary.require(name));
-    if (all.isEmpty() || trials.view(changes.with(drawn)).fact(name).value() != null) {
+    if (trials.view(changes.with(drawn)).fact(name).value() != null) {
       return;
     }
     for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
       Map<String, FactValue> more = new LinkedHashMap<>(drawn);
-      more.put(name, all.get(random.nextInt(all.size())));
+      values.draw(dictionary.require(name), random).ifPresent(value -> more.put(name, value));
       if (changes.possible(changes.with(more))) {
         drawn.putAll(more);
         return;

@@ -67,7 +67,7 @@ public final class FirmnessFinder {
       byLimits += stays(leader, trials.by(trials.rules().with(limits), usual), zone);
       boolean stayed = stays(leader, trials.by(trials.rules(), usual), changed) == 1;
       byFacts += stayed ? 1 : 0;
-      sample.add(new Drawn(drawn, stayed));
+      sample.add(new Drawn(drawn, first.equals(leader)));
     }
     return new Firmness(
         leader.orElse(null),

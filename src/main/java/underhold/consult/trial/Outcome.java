@@ -44,8 +44,9 @@ public record Outcome(
    * @param state in rank, held or ruled out
    * @param spokenFor whether anything speaks for it
    * @param score points for less points against
+   * @param screened the same without what the sheets take
    */
-  public record Placing(State state, boolean spokenFor, double score) {
+  public record Placing(State state, boolean spokenFor, double score, double screened) {
     /** Whether something speaks for it and more than speaks against it. */
     public boolean contends() {
       return spokenFor && score > 0;

@@ -62,15 +62,15 @@ public final class TrialValues {
         if (condition.fact().equals(definition.name()) && condition.operator().isNumeric()) {
           double limit = limits.require(condition.limitName()).si();
           double step = limit == 0 ? NEAR : NEAR * Math.abs(limit);
-          numbers.add(limit - step);
+          numbers.add(amounts.round(definition, limit - step));
           numbers.add(limit);
-          numbers.add(limit + step);
+          numbers.add(amounts.round(definition, limit + step));
         }
       }
     }
     if (numbers.isEmpty()) {
       for (double part : SPREAD) {
-        numbers.add(range.min() + part * (range.max() - range.min()));
+        numbers.add(amounts.round(definition, range.min() + part * (range.max() - range.min())));
       }
     }
     numbers.removeIf(si -> si < range.min() || si > range.max());

@@ -210,9 +210,15 @@ public final class Trials {
 
     private Map<SupportOption, Placing> placings() {
       Map<SupportOption, Placing> placings = new EnumMap<>(SupportOption.class);
+      BitSet plain = rules.withoutSizing(fired);
       for (SupportOption option : SupportOption.values()) {
         placings.put(
-            option, new Placing(state(option), rules.of(option).spokenFor(fired), score(option)));
+            option,
+            new Placing(
+                state(option),
+                rules.of(option).spokenFor(fired),
+                score(option),
+                rules.of(option).score(plain, points)));
       }
       return placings;
     }

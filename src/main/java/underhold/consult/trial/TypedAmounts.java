@@ -1,5 +1,7 @@
 package underhold.consult.trial;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import underhold.quantity.Measure;
 import underhold.quantity.Quantity;
 import underhold.quantity.QuantityPrinter;
@@ -10,6 +12,7 @@ import underhold.site.FactValue;
 /** Amounts in the units of a site's user, such that the text typed back is the same amount. */
 public final class TypedAmounts {
   private static final int LONGEST_EXACT = 8;
+  private static final MathContext ROUND = new MathContext(2);
 
   private final UnitSystem units;
 
@@ -32,6 +35,15 @@ public final class TypedAmounts {
         Quantity.parse(text, range.measure())
             .toOptional()
             .orElseGet(() -> Quantity.of(whole, range.measure(), unit)));
+  }
+
+  /** The amount in two figures of the user's unit, in the inside unit of its measure. */
+  public double round(FactDefinition definition, double si) {
+    FactDefinition.Range range = definition.requireRange();
+    Quantity exact = Quantity.of(si, range.measure(), unit(definition));
+    String text =
+        new BigDecimal(exact.in(exact.unit())).round(ROUND).toPlainString() + " " + exact.unit();
+    return Quantity.parse(text.strip(), range.measure()).toOptional().map(Quantity::si).orElse(si);
   }
 
   /** The unit in which the user reads an amount. */

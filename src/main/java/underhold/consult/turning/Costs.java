@@ -16,7 +16,7 @@ final class Costs {
   private static final double OTHER_JOB = 6;
   private static final double LEAST_LENGTH = 0.5;
 
-  /** What the job is, not how the site turns out. */
+  /** What the job is or what somebody decides, not how the site turns out. */
   private static final Set<String> THE_JOB =
       Set.of(
           "loadPattern",
@@ -24,9 +24,18 @@ final class Costs {
           "structureMaterial",
           "excavationPosition",
           "purpose",
-          "foundationKind");
+          "foundationKind",
+          "life",
+          "movementLimit",
+          "tiltLimit",
+          "noiseLimit",
+          "programme");
 
   private Costs() {}
+
+  static boolean decided(String fact) {
+    return THE_JOB.contains(fact);
+  }
 
   static double of(Fact was, FactValue value) {
     if (was.value() == null) {

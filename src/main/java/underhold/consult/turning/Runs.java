@@ -21,7 +21,12 @@ final class Runs {
   private static final int HALVINGS = 18;
   private static final int MOST_FIGURES = 6;
   private static final double NEAR = 1e-4;
+
+  /** Nearer than this to the least or greatest value accepted is that value. */
+  private static final double HAIR = 1e-3;
+
   private static final double BEYOND = 0.01;
+  private static final double PART = 0.25;
 
   private final Trying trying;
   private final Grid grid;
@@ -99,14 +104,17 @@ final class Runs {
     if (now != null && now > most && (above == null || above > now)) {
       above = now;
     }
-    Quantity from = below == null ? null : end(low, below, least);
-    Quantity to = above == null ? null : end(high, above, most);
+    FactDefinition.Range range = low.was().definition().requireRange();
+    boolean fromLeast = least <= range.min() + HAIR * Math.abs(range.min());
+    boolean toMost = most >= range.max() - HAIR * Math.abs(range.max());
+    Quantity from = below == null || fromLeast ? null : end(low, below, least);
+    Quantity to = above == null || toMost ? null : end(high, above, most);
     boolean atFrom = from != null && turnsAt(low, from.si());
     boolean atTo = to != null && turnsAt(low, to.si());
     boolean upward = now == null || now < least;
     Single nearest = upward ? low : high;
     FactValue tried = upward ? tried(low, from, atFrom, least, 1) : tried(high, to, atTo, most, -1);
-    Change change = new Change(low.was(), tried, from, to, atFrom, atTo);
+    Change change = new Change(low.was(), tried, from, to, atFrom, atTo, List.of(tried));
     Outcome after = trying.outcome(Map.of(low.name(), tried));
     return new Turn(change, after, nearest.cost());
   }
@@ -128,6 +136,10 @@ final class Runs {
       }
     }
     FactDefinition definition = single.was().definition();
+    double close = NEAR * Math.abs(inside - outside);
+    if (!whole && Math.abs(does - outside) <= close) {
+      return quantity(definition, outside); // it turns as soon as that value is passed
+    }
     double found = does;
     Quantity neat =
         neat(
@@ -145,7 +157,8 @@ final class Runs {
       return new FactValue.Amount(parsed(end));
     }
     double start = end == null ? fallback : end.si();
-    double beyond = start + side * BEYOND * Math.max(Math.abs(start), BEYOND);
+    double beyond =
+        start + side * Math.max(BEYOND * Math.abs(start), PART * Math.abs(fallback - start));
     for (double aim : new double[] {beyond, fallback}) {
       Quantity neat = neat(definition, aim, si -> turnsAt(single, si));
       if (neat != null) {

@@ -7,8 +7,13 @@ import underhold.consult.trial.Outcome;
 import underhold.site.Fact;
 import underhold.site.FactDefinition;
 import underhold.site.FactValue;
+import underhold.site.FactView;
+import underhold.site.Origin;
 
-/** Every single change of a zone: each fact that can be stated, each value tried. */
+/**
+ * Every single change of a zone: each fact that can be stated and does not follow from others by
+ * calculation, each value tried.
+ */
 final class Singles {
   private final Trying trying;
   private final Grid grid;
@@ -17,9 +22,11 @@ final class Singles {
   Singles(Trying trying) {
     this.trying = trying;
     this.grid = new Grid(trying.trials(), trying.changes());
+    FactView calculated = trying.calculated();
     for (Fact was : trying.base().view().all()) {
       FactDefinition definition = was.definition();
-      if (!definition.derived()) {
+      boolean follows = calculated.fact(was.name()).origin() == Origin.DERIVED;
+      if (!definition.derived() && !follows) {
         byFact.add(of(was));
       }
     }

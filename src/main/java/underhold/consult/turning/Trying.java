@@ -14,17 +14,22 @@ import underhold.consult.trial.Changes;
 import underhold.consult.trial.Outcome;
 import underhold.consult.trial.Trials;
 import underhold.site.Fact;
+import underhold.site.FactDictionary;
 import underhold.site.FactValue;
+import underhold.site.FactView;
 import underhold.site.Zone;
+import underhold.site.ZoneViews;
 
 /** One zone, how it stands, and how it would stand with facts changed. */
 final class Trying {
   private final Trials trials;
+  private final Zone zone;
   private final Changes changes;
   private final Outcome base;
 
   Trying(Trials trials, Zone zone) {
     this.trials = trials;
+    this.zone = zone;
     this.changes = new Changes(trials.site(), zone);
     this.base = trials.of(zone);
   }
@@ -35,6 +40,11 @@ final class Trying {
 
   Changes changes() {
     return changes;
+  }
+
+  /** What is known of the zone with what follows by calculation, without the rules. */
+  FactView calculated() {
+    return ZoneViews.known(trials.site(), zone, FactDictionary.standard());
   }
 
   /** How the zone stands as it is. */

@@ -33,13 +33,13 @@ public final class TurningFinder {
   }
 
   /**
-   * What puts another option first: every single change, and for the options that no single change
-   * puts first, changes of more facts together.
+   * What takes the first place away, be it that another option leads or none: every single change,
+   * and for the options that no single change puts first, changes of more facts together.
    *
    * @param most how many facts to change together, 1 to 3
    */
   public TurningPoints another(int most) {
-    List<TurningPoint> single = singly(this::anotherLeads);
+    List<TurningPoint> single = singly(this::turned);
     Combined combined = new Combined(trying, singles);
     List<TurningPoint> pairs = new ArrayList<>();
     List<TurningPoint> triples = new ArrayList<>();
@@ -94,8 +94,8 @@ public final class TurningFinder {
         goal, trying.base(), single, pairs, triples, singles.all().size(), !combined.spent());
   }
 
-  private boolean anotherLeads(Outcome outcome) {
-    return outcome.leader().isPresent() && !outcome.leader().equals(trying.base().leader());
+  private boolean turned(Outcome outcome) {
+    return !outcome.leader().equals(trying.base().leader());
   }
 
   private List<TurningPoint> singly(Goal goal) {
@@ -110,14 +110,15 @@ public final class TurningFinder {
   private List<TurningPoint> singly(Predicate<Outcome> turned) {
     List<Runs.Turn> turns = new ArrayList<>();
     for (List<Single> fact : singles.byFact()) {
-      Set<SupportOption> leaders = new LinkedHashSet<>();
+      Set<Optional<SupportOption>> leaders = new LinkedHashSet<>();
       fact.stream()
           .filter(Single::possible)
           .map(Single::outcome)
           .filter(turned)
-          .forEach(outcome -> outcome.leader().ifPresent(leaders::add));
-      for (SupportOption leader : leaders) {
-        turns.addAll(new Runs(trying, singles.grid(), fact, Goal.first(leader)::met).turns());
+          .forEach(outcome -> leaders.add(outcome.leader()));
+      for (Optional<SupportOption> leader : leaders) {
+        Predicate<Outcome> leads = outcome -> outcome.leader().equals(leader);
+        turns.addAll(new Runs(trying, singles.grid(), fact, leads).turns());
       }
     }
     return points(turns, Optional.empty());

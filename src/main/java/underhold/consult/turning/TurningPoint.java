@@ -33,6 +33,17 @@ public record TurningPoint(
         .collect(Collectors.toMap(change -> change.fact().name(), Change::tried));
   }
 
+  /** This point and another of the same fact, which turn the answer alike by other words. */
+  public TurningPoint or(TurningPoint other) {
+    Change both = changes.get(0).or(other.changes.get(0));
+    return new TurningPoint(List.of(both), after, gained, lost, follows);
+  }
+
+  /** Whether an amount that somebody stated would have to be quite another. */
+  public boolean farFetched() {
+    return changes.stream().anyMatch(Change::farFetched);
+  }
+
   /** Whether the option leads then. */
   public boolean leads(SupportOption option) {
     return after.leader().filter(option::equals).isPresent();
