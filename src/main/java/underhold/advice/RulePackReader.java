@@ -75,7 +75,8 @@ public final class RulePackReader {
             manifest.path("name").asString("unnamed"),
             manifest.path("version").asString("?"),
             fingerprint(texts),
-            rules,
+            rules.stream().filter(rule -> rule.phase() != Rule.Phase.SCHEME).toList(),
+            rules.stream().filter(rule -> rule.phase() == Rule.Phase.SCHEME).toList(),
             limits,
             sources,
             weights));
