@@ -48,6 +48,12 @@ public sealed interface StageDetail {
     }
   }
 
+  /** At its end a brace, tie or waler is set, which holds sideways what the stage laid bare. */
+  record Brace() implements StageDetail {}
+
+  /** What was built hardens and is tested; nobody builds meanwhile. */
+  record Curing() implements StageDetail {}
+
   /**
    * Steps in which load is put on.
    *

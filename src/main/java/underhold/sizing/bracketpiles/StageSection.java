@@ -54,17 +54,18 @@ final class StageSection {
                 ENGINEER)));
     sheet.stage(
         stage(
-            StageRole.BUILD,
-            "Cure and test",
-            List.of(
-                Phrase.of(
-                    "Wait {c} and until the grout has reached its strength.",
-                    "c",
-                    site.amount(BracketSetting.CURE)),
-                TestSection.proof(site)),
-            hold(
-                "Tests accepted: creep, slope at most 0.025 in/kip (0.14 mm/kN), movement",
-                GEOTECHNICAL)));
+                StageRole.BUILD,
+                "Cure and test",
+                List.of(
+                    Phrase.of(
+                        "Wait {c} and until the grout has reached its strength.",
+                        "c",
+                        site.amount(BracketSetting.CURE)),
+                    TestSection.proof(site)),
+                hold(
+                    "Tests accepted: creep, slope at most 0.025 in/kip (0.14 mm/kN), movement",
+                    GEOTECHNICAL))
+            .with(new StageDetail.Curing()));
     sheet.stage(
         stage(
             StageRole.BUILD,

@@ -179,14 +179,16 @@ final class StageSection {
                     "Set bracing at {b} below the caps, in two directions, and tighten it.",
                     Map.of("b", Amount.length(braces.get(stage.bracesSet())))))
             : List.of(dig);
-    return new Stage(
-        StageRole.DIG,
-        "Digging, stage " + stage.number() + " of " + stages,
-        work,
-        List.of(
-            new HoldPoint(
-                Phrase.of(
-                    "Bracing of this level holds, piles are straight, readings within limits"),
-                ENGINEER)));
+    Stage lift =
+        new Stage(
+            StageRole.DIG,
+            "Digging, stage " + stage.number() + " of " + stages,
+            work,
+            List.of(
+                new HoldPoint(
+                    Phrase.of(
+                        "Bracing of this level holds, piles are straight, readings within limits"),
+                    ENGINEER)));
+    return stage.bracesSet() < braces.size() ? lift.with(new StageDetail.Brace()) : lift;
   }
 }

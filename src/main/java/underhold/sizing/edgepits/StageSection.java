@@ -9,6 +9,7 @@ import underhold.sizing.HoldPoint;
 import underhold.sizing.Phrase;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.Stage;
+import underhold.sizing.StageDetail;
 import underhold.sizing.StageRole;
 import underhold.sizing.drilledpiles.PrimaryPiles;
 import underhold.sizing.pits.OpenPits;
@@ -174,24 +175,25 @@ final class StageSection {
       double level = held.props().levels().get(i);
       sheet.stage(
           new Stage(
-              StageRole.DIG,
-              "Level " + (i + 1) + " of braces or ties",
-              List.of(
-                  Phrase.of(
-                      "Dig in front no deeper than {d} below the structure.",
-                      "d",
-                      Amount.length(level + site.get(EdgeSetting.OVERDIG))),
-                  Phrase.of(
-                      "Set walers and braces or ties at {l}, wedge or stress them, for {R} per length of wall.",
-                      "l",
-                      Amount.length(level),
-                      "R",
-                      Amount.lineLoad(held.forces().get(i)))),
-              List.of(
-                  new HoldPoint(
+                  StageRole.DIG,
+                  "Level " + (i + 1) + " of braces or ties",
+                  List.of(
                       Phrase.of(
-                          "This level holds, by measured force or lift-off, before the cut goes on; exposed lengths of piles are braced as their sheet asks"),
-                      ENGINEER))));
+                          "Dig in front no deeper than {d} below the structure.",
+                          "d",
+                          Amount.length(level + site.get(EdgeSetting.OVERDIG))),
+                      Phrase.of(
+                          "Set walers and braces or ties at {l}, wedge or stress them, for {R} per length of wall.",
+                          "l",
+                          Amount.length(level),
+                          "R",
+                          Amount.lineLoad(held.forces().get(i)))),
+                  List.of(
+                      new HoldPoint(
+                          Phrase.of(
+                              "This level holds, by measured force or lift-off, before the cut goes on; exposed lengths of piles are braced as their sheet asks"),
+                          ENGINEER)))
+              .with(new StageDetail.Brace()));
     }
   }
 
