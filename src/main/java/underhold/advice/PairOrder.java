@@ -14,6 +14,14 @@ public enum PairOrder {
   CARRIES_BEFORE_DIGS(
       "first-carries-before-second-digs",
       "every support of {first} is accepted before the dig goes down at {second}"),
+  /** The wall of pits at the first zone is one piece before the second is dug down. */
+  CLOSED_BEFORE_DIGS(
+      "first-wall-closed-before-second-digs",
+      "the wall of pits at {first} is closed before the dig goes down at {second}"),
+  /** Each lift at the second zone waits for the braces of the first that stand above its bottom. */
+  BRACES_BEFORE_LIFTS(
+      "first-braces-before-second-lifts",
+      "each lift at {second} waits for the braces of the wall at {first} down to its level"),
   /** Drilling for the first zone ends before the second opens its first pit. */
   DRILLS_BEFORE_PITS(
       "first-drills-before-second-pits",

@@ -18,6 +18,7 @@ import underhold.site.ZoneViews;
 
 /** Answers sites. */
 public final class Consultant {
+  private final RuleEngine engine;
   private final FactDictionary dictionary;
   private final Screener screener;
   private final SizingDesk desk = new SizingDesk();
@@ -25,6 +26,7 @@ public final class Consultant {
 
   /** Answers by the rules of the engine. */
   public Consultant(RuleEngine engine) {
+    this.engine = engine;
     this.dictionary = FactDictionary.standard();
     this.screener = new Screener(engine);
     this.finder = new QuestionFinder(screener, dictionary);
@@ -33,6 +35,11 @@ public final class Consultant {
   /** Answers by the rules built in. */
   public static Consultant standard() {
     return new Consultant(BuiltInPack.engine());
+  }
+
+  /** The engine that judges, for what judges beside it. */
+  public RuleEngine engine() {
+    return engine;
   }
 
   public RulePack pack() {

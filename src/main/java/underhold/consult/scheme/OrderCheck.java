@@ -11,9 +11,9 @@ import underhold.advice.PairOrder;
 import underhold.advice.SupportOption;
 
 /**
- * Whether orders between zones can all be kept at once. Each zone passes five moments, in an order
- * that its method sets: work starts, drilling ends, pits open, supports carry, the dig goes down.
- * Orders that close a circle contradict each other.
+ * Whether orders between zones can all be kept at once. Each zone passes six moments, in an order
+ * that its method sets: work starts, drilling ends, pits open, supports carry, pits are closed to
+ * one wall, the dig goes down. Orders that close a circle contradict each other.
  */
 final class OrderCheck {
   private enum Moment {
@@ -21,6 +21,7 @@ final class OrderCheck {
     DRILLED,
     OPENS,
     CARRIES,
+    CLOSED,
     DIGS
   }
 
@@ -53,6 +54,7 @@ final class OrderCheck {
     boolean pitsAreTheSupport = method.filter(SupportOption.PITS::equals).isPresent();
     order.add(pitsAreTheSupport ? Moment.OPENS : Moment.CARRIES);
     order.add(pitsAreTheSupport ? Moment.CARRIES : Moment.OPENS);
+    order.add(Moment.CLOSED);
     order.add(Moment.DIGS);
     for (int i = 1; i < order.size(); i++) {
       link(new Node(zone, order.get(i - 1)), new Node(zone, order.get(i)));
@@ -73,12 +75,18 @@ final class OrderCheck {
   }
 
   private static Moment before(PairOrder order) {
-    return order == PairOrder.DRILLS_BEFORE_PITS ? Moment.DRILLED : Moment.CARRIES;
+    return switch (order) {
+      case DRILLS_BEFORE_PITS -> Moment.DRILLED;
+      case CLOSED_BEFORE_DIGS -> Moment.CLOSED;
+      case BRACES_BEFORE_LIFTS -> Moment.DIGS;
+      case CARRIES_BEFORE_OPENS, CARRIES_BEFORE_DIGS, COMPLETE_BEFORE_STARTS, NOT_OPEN_TOGETHER ->
+          Moment.CARRIES;
+    };
   }
 
   private static Moment later(PairOrder order) {
     return switch (order) {
-      case CARRIES_BEFORE_DIGS -> Moment.DIGS;
+      case CARRIES_BEFORE_DIGS, CLOSED_BEFORE_DIGS, BRACES_BEFORE_LIFTS -> Moment.DIGS;
       case COMPLETE_BEFORE_STARTS -> Moment.STARTS;
       case CARRIES_BEFORE_OPENS, DRILLS_BEFORE_PITS, NOT_OPEN_TOGETHER -> Moment.OPENS;
     };

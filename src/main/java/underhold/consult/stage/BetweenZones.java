@@ -50,9 +50,11 @@ final class BetweenZones {
     }
     String why = order.ruleId() + (order.assumed() ? ", until it is known" : "");
     boolean kept =
-        order.order() == PairOrder.NOT_OPEN_TOGETHER
-            ? oneAfterTheOther(first, second, why)
-            : link(before(order.order(), first), later(order.order(), second), why);
+        switch (order.order()) {
+          case NOT_OPEN_TOGETHER -> oneAfterTheOther(first, second, why);
+          case BRACES_BEFORE_LIFTS -> liftsFollow(first, second, why);
+          default -> link(before(order.order(), first), later(order.order(), second), why);
+        };
     if (!kept) {
       unkept.add(order);
     }
@@ -63,16 +65,35 @@ final class BetweenZones {
   }
 
   private static Optional<String> before(PairOrder order, ZoneStages zone) {
-    return order == PairOrder.DRILLS_BEFORE_PITS ? zone.drilled() : zone.carries();
+    return switch (order) {
+      case DRILLS_BEFORE_PITS -> zone.drilled();
+      case CLOSED_BEFORE_DIGS -> zone.closed();
+      default -> zone.carries();
+    };
   }
 
   private static Optional<String> later(PairOrder order, ZoneStages zone) {
     return switch (order) {
       case CARRIES_BEFORE_OPENS -> zone.opens();
-      case CARRIES_BEFORE_DIGS -> zone.digs();
+      case CARRIES_BEFORE_DIGS, CLOSED_BEFORE_DIGS, BRACES_BEFORE_LIFTS -> zone.digs();
       case DRILLS_BEFORE_PITS, NOT_OPEN_TOGETHER -> zone.first(StageKind.PITS);
       case COMPLETE_BEFORE_STARTS -> zone.starts();
     };
+  }
+
+  /**
+   * The lift i of n at the second zone waits for the brace at the first that stands as far down, by
+   * their numbers: the (i m / n)th of m, rounded up. Levels are not compared: judgement.
+   */
+  private boolean liftsFollow(ZoneStages first, ZoneStages second, String why) {
+    List<String> braces = first.braces();
+    List<String> lifts = second.of(StageKind.DIG);
+    boolean kept = true;
+    for (int lift = 1; lift <= lifts.size() && !braces.isEmpty(); lift++) {
+      int brace = (lift * braces.size() + lifts.size() - 1) / lifts.size();
+      kept &= plan.link(braces.get(brace - 1), lifts.get(lift - 1), why);
+    }
+    return kept;
   }
 
   private boolean oneAfterTheOther(ZoneStages one, ZoneStages other, String why) {

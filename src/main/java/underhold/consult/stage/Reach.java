@@ -3,6 +3,7 @@ package underhold.consult.stage;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -41,7 +42,7 @@ final class Reach {
   private static Reach sorted(
       Map<String, Integer> place, Map<String, List<String>> next, Map<String, Integer> waiting) {
     PriorityQueue<String> free =
-        new PriorityQueue<>((a, b) -> Integer.compare(place.get(a), place.get(b)));
+        new PriorityQueue<>(Comparator.comparingInt(id -> place.getOrDefault(id, 0)));
     place.keySet().stream().filter(id -> waiting.getOrDefault(id, 0) == 0).forEach(free::add);
     Map<String, Set<String>> before = new HashMap<>();
     place.keySet().forEach(id -> before.put(id, new HashSet<>()));

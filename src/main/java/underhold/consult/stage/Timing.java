@@ -1,5 +1,6 @@
 package underhold.consult.stage;
 
+import java.util.List;
 import java.util.Optional;
 import underhold.quantity.Quantity;
 import underhold.site.FactView;
@@ -29,12 +30,17 @@ final class Timing {
 
   private final Settings settings;
   private final FactView facts;
-  private final Optional<Sheet> sheet;
+  private final List<Sheet> sheets;
 
-  Timing(Settings settings, FactView facts, Optional<Sheet> sheet) {
+  /**
+   * Times of one zone.
+   *
+   * @param sheets those that may give a time, the method's own first
+   */
+  Timing(Settings settings, FactView facts, List<Sheet> sheets) {
     this.settings = settings;
     this.facts = facts;
-    this.sheet = sheet;
+    this.sheets = List.copyOf(sheets);
   }
 
   /** A default, with its name, so that it can be changed. */
@@ -121,7 +127,7 @@ final class Timing {
   }
 
   private Optional<Double> item(String name) {
-    return sheet.stream()
+    return sheets.stream()
         .flatMap(one -> one.time().stream())
         .filter(item -> item.name().equals(name))
         .map(item -> item.amount())

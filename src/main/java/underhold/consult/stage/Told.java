@@ -27,7 +27,6 @@ final class Told {
           Map.entry("obstructions", List.of(StageKind.DRILL, StageKind.PITS)),
           Map.entry("bracing", List.of(StageKind.DIG)),
           Map.entry("buckling", List.of(StageKind.DIG)),
-          Map.entry("movement", List.of(StageKind.DIG)),
           Map.entry("deeper dig", List.of(StageKind.DIG)),
           Map.entry("edge", List.of(StageKind.DIG, StageKind.PITS)),
           Map.entry("water", List.of(StageKind.WATER, StageKind.PITS, StageKind.DIG)),

@@ -37,6 +37,23 @@ final class UsualWorks {
     return steps;
   }
 
+  /**
+   * The pits of a round in step with the rounds before; the sheet's words where none is drawn up.
+   */
+  static List<Phrase> round(Stage stage) {
+    return Rounds.round(stage)
+        .map(
+            round ->
+                List.of(
+                    Phrase.of(
+                        "Dig pits "
+                            + String.join(", ", round.pits().stream().map(String::valueOf).toList())
+                            + ", "
+                            + round.crews()
+                            + " at one time, each finished until it carries; no pit of the next round before all of them do.")))
+        .orElseGet(stage::work);
+  }
+
   static Stage water(Quantity depth) {
     return new Stage(
         StageRole.PREPARE,

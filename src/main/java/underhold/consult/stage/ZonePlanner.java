@@ -2,6 +2,7 @@ package underhold.consult.stage;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import underhold.advice.SupportOption;
@@ -48,11 +49,20 @@ final class ZonePlanner {
     this.zone = zone;
     this.method = zone.method().orElseThrow();
     Optional<Sheet> sheet = sheet(method);
-    this.timing = new Timing(settings, zone.zone().view(), sheet);
+    this.timing = new Timing(settings, zone.zone().view(), sheets());
     this.sheetStages = expanded(sheet.map(Sheet::stages).orElseGet(() -> UsualStages.of(method)));
     this.path = new LoadPath(zone.name(), method);
     Told told = Told.of(zone, pairs, kinds());
     this.writer = new ZoneWriter(plan, zone, number, told, survey);
+  }
+
+  /** The sheets that time its stages: its own, and that of the piles where it stands on them. */
+  private List<Sheet> sheets() {
+    Stream<Optional<Sheet>> sheets =
+        method == SupportOption.EDGE_PITS
+            ? Stream.of(sheet(method), sheet(SupportOption.DRILLED_PILES))
+            : Stream.of(sheet(method));
+    return sheets.flatMap(Optional::stream).toList();
   }
 
   /** The sheet of a method, where it could be drawn up. */
@@ -190,7 +200,7 @@ final class ZonePlanner {
       Stage step =
           new Stage(
               StageRole.LOAD,
-              stage.title() + ", step " + (i + 1) + " of " + steps.size(),
+              "Step " + (i + 1) + " of " + steps.size() + ": " + inSentence(stage.title()),
               work,
               List.of(UsualWorks.STEP_HOLD));
       writer.add(StageKind.LOAD, step, Moves.NONE, timing.step(steps.size()));
@@ -198,7 +208,7 @@ final class ZonePlanner {
     Stage lock =
         new Stage(
             StageRole.LOAD,
-            stage.title() + ", locked off and accepted",
+            "Locked off and accepted: " + inSentence(stage.title()),
             List.of(UsualWorks.LOCK_OFF),
             stage.holdPoints());
     writer.add(
@@ -208,8 +218,12 @@ final class ZonePlanner {
         timing.setting(PlanSettings.LOCK_OFF));
   }
 
+  private static String inSentence(String title) {
+    return title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1);
+  }
+
   private void pits(Stage stage, Rounds rounds) {
-    List<Phrase> work = new ArrayList<>(stage.work());
+    List<Phrase> work = new ArrayList<>(UsualWorks.round(stage));
     List<HoldPoint> holds = new ArrayList<>(stage.holdPoints());
     if (rounds.isFirst(stage)) {
       work.addAll(pitRules);

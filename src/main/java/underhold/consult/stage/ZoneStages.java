@@ -56,6 +56,20 @@ final class ZoneStages {
         : Optional.of(accepting.get(accepting.size() - 1));
   }
 
+  /** The stage at whose end its pits are one wall. */
+  Optional<String> closed() {
+    List<String> closing = of(StageKind.CLOSE).isEmpty() ? of(StageKind.PITS) : of(StageKind.CLOSE);
+    return closing.isEmpty() ? Optional.empty() : Optional.of(closing.get(closing.size() - 1));
+  }
+
+  /** The lifts at whose end a brace or tie is set. */
+  List<String> braces() {
+    return made.stream()
+        .filter(one -> one.kind() == StageKind.DIG && one.accepts())
+        .map(Made::id)
+        .toList();
+  }
+
   /** The first stage that takes ground away. */
   Optional<String> opens() {
     return made.stream().filter(one -> one.kind().opensGround()).map(Made::id).findFirst();
