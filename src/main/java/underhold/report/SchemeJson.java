@@ -2,6 +2,7 @@ package underhold.report;
 
 import java.util.List;
 import java.util.Map;
+import underhold.advice.Rule;
 import underhold.advice.SupportOption;
 import underhold.consult.scheme.Combination;
 import underhold.consult.scheme.OrderWanted;
@@ -108,7 +109,7 @@ public final class SchemeJson {
         "zones", List.of(question.one(), question.other()),
         "fact", question.fact().name(),
         "question", question.fact().question(),
-        "rules", question.rules(),
+        "rules", question.rules().stream().map(Rule::id).toList(),
         "holds", question.holds());
   }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import underhold.advice.Effect;
 import underhold.advice.Finding;
 import underhold.advice.OptionAdvice;
+import underhold.advice.Rule;
 import underhold.advice.Standing;
 import underhold.advice.SupportOption;
 import underhold.consult.Consultation;
@@ -291,15 +292,14 @@ public final class SchemeText {
           MARGIN,
           "?",
           3,
-          (question.fact().question().isEmpty()
-                  ? Words.sentence(question.fact().label()) + "?"
-                  : question.fact().question())
-              + " ("
-              + question.fact().name()
-              + "; "
-              + String.join(", ", question.rules())
-              + (question.holds() ? "; could rule the scheme out" : "")
-              + ")");
+          question.fact().question()
+              + " Waiting: "
+              + String.join(" ", question.rules().stream().map(SchemeText::waiting).toList())
+              + (question.holds() ? " It could rule the scheme out." : ""));
     }
+  }
+
+  private static String waiting(Rule rule) {
+    return rule.sentence() + " [" + rule.id() + "]";
   }
 }

@@ -47,7 +47,8 @@ public record Combination(
     if (OrderCheck.contradiction(zones, firm).isPresent()) {
       return Optional.empty();
     }
-    List<OrderWanted> wished = open.stream().flatMap(Combination::order).toList();
+    List<OrderWanted> wished =
+        oneWayOnly(zones, firm, open.stream().flatMap(Combination::order).toList());
     List<OrderWanted> kept = OrderCheck.keepable(zones, firm, wished);
     int pairs = verdicts.stream().mapToInt(PairVerdict::points).sum();
     int own = zones.stream().mapToInt(ZoneChoice::points).sum();
@@ -70,6 +71,33 @@ public record Combination(
       }
     }
     return verdicts;
+  }
+
+  /**
+   * Without those of which nobody can say yet which zone comes first: the same order both ways
+   * round, where both cannot be. They are asked about and not kept.
+   */
+  private static List<OrderWanted> oneWayOnly(
+      List<ZoneChoice> zones, List<OrderWanted> firm, List<OrderWanted> wished) {
+    return wished.stream()
+        .filter(
+            order ->
+                wished.stream()
+                    .filter(other -> isTurned(order, other))
+                    .noneMatch(other -> contradict(zones, firm, order, other)))
+        .toList();
+  }
+
+  private static boolean isTurned(OrderWanted one, OrderWanted other) {
+    return one.ruleId().equals(other.ruleId())
+        && one.first().equals(other.second())
+        && one.second().equals(other.first());
+  }
+
+  private static boolean contradict(
+      List<ZoneChoice> zones, List<OrderWanted> firm, OrderWanted one, OrderWanted other) {
+    List<OrderWanted> all = Stream.concat(firm.stream(), Stream.of(one, other)).toList();
+    return OrderCheck.contradiction(zones, all).isPresent();
   }
 
   private static Stream<OrderWanted> order(PairFinding finding) {

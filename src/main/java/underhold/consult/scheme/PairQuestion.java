@@ -1,6 +1,7 @@
 package underhold.consult.scheme;
 
 import java.util.List;
+import underhold.advice.Rule;
 import underhold.site.FactDefinition;
 
 /**
@@ -9,11 +10,11 @@ import underhold.site.FactDefinition;
  * @param one a zone
  * @param other the other zone
  * @param fact what to find out
- * @param rules the ids of the rules that wait
+ * @param rules the rules that wait
  * @param holds whether one of them could rule the scheme out
  */
 public record PairQuestion(
-    String one, String other, FactDefinition fact, List<String> rules, boolean holds) {
+    String one, String other, FactDefinition fact, List<Rule> rules, boolean holds) {
   public PairQuestion {
     rules = List.copyOf(rules);
   }

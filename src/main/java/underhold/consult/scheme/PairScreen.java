@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import underhold.advice.Condition;
 import underhold.advice.Rule;
 import underhold.advice.RuleEngine;
@@ -61,10 +62,20 @@ final class PairScreen {
     }
   }
 
+  /** What is asked in place of a fact that follows from others. */
+  private static Stream<String> asked(String fact, FactView view) {
+    List<String> instead =
+        view.fact(fact).definition().askInstead().stream()
+            .filter(other -> view.fact(other).maybe().isEmpty())
+            .toList();
+    return instead.isEmpty() ? Stream.of(fact) : instead.stream();
+  }
+
   private static List<String> unknown(Rule rule, FactView view) {
     return rule.conditions().stream()
         .filter(condition -> condition.holds(view) == Truth.OPEN)
         .map(Condition::fact)
+        .flatMap(fact -> asked(fact, view))
         .distinct()
         .toList();
   }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import underhold.advice.BuiltInPack;
+import underhold.advice.Rule;
 import underhold.advice.RuleEngine;
 import underhold.consult.Consultation;
 import underhold.consult.ZoneAdvice;
@@ -94,12 +95,12 @@ public final class SchemeDesk {
   }
 
   private static List<PairQuestion> questions(Combination combination) {
-    Map<List<String>, Set<String>> rules = new LinkedHashMap<>();
+    Map<List<String>, Set<Rule>> rules = new LinkedHashMap<>();
     Set<List<String>> holding = new LinkedHashSet<>();
     for (OpenPairRule open : combination.open()) {
       for (String fact : open.unknown()) {
         List<String> key = key(combination, open, fact);
-        rules.computeIfAbsent(key, k -> new LinkedHashSet<>()).add(open.rule().id());
+        rules.computeIfAbsent(key, k -> new LinkedHashSet<>()).add(open.rule());
         if (open.holds()) {
           holding.add(key);
         }
