@@ -68,19 +68,24 @@ public final class SchemeText {
 
   private void choices() {
     for (ZoneChoice zone : scheme.best().zones()) {
-      String method = zone.method().map(SupportOption::label).orElse("no method yet");
-      String part = scheme.part(zone.name()).words();
-      String more =
-          zone.method().isEmpty()
-              ? ": " + zone.undecided()
-              : scheme.isPrimary(zone.name()) ? ", primary" : "";
       page.item(
           zone.method().isEmpty() ? Tint.OPEN : Tint.GOOD,
           MARGIN,
           Stages.letter(scheme, zone.name()),
           3,
-          zone.name() + ": " + method + ", " + part + more + ".");
+          zone.name() + ": " + choice(zone));
     }
+  }
+
+  private String choice(ZoneChoice zone) {
+    if (zone.method().isEmpty()) {
+      return "no method yet; " + zone.undecided() + ".";
+    }
+    boolean first = scheme.best().zones().size() > 1 && scheme.isPrimary(zone.name());
+    return zone.method().map(SupportOption::label).orElse("")
+        + ", "
+        + scheme.part(zone.name()).words()
+        + (first ? ", primary." : ".");
   }
 
   private void open() {
@@ -109,6 +114,9 @@ public final class SchemeText {
 
   private void points() {
     Combination best = scheme.best();
+    if (best.zones().size() < 2) {
+      return;
+    }
     page.para(
         MARGIN,
         "Together "

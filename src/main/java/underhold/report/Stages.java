@@ -86,7 +86,7 @@ final class Stages {
           case WATER -> "piezometers and levels daily";
           case REMOVE -> "all points after each part taken out";
           case BUILD, CLOSE, LASTING, RENEW -> "all points as the work goes on, weekly at least";
-          case REINSTATE -> "all points until steady";
+          case AFTER, REINSTATE -> "all points until steady";
         };
     return when + limit(plan, stage);
   }

@@ -93,6 +93,10 @@ public final class StagesText {
               + order.ruleId()
               + "].");
     }
+    if (plan.scheme().best().undecided() > 0) {
+      page.tinted(
+          Tint.OPEN, 0, "The work of zones without a method is not in these stages and days.");
+    }
     List<String> waiting =
         plan.stages().stream()
             .filter(stage -> !stage.waitsFor().isEmpty())

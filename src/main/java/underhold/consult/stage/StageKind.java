@@ -17,6 +17,7 @@ public enum StageKind {
   RENEW("new support"),
   HAND_BACK("hand back"),
   REMOVE("remove"),
+  AFTER("readings after"),
   REINSTATE("reinstate");
 
   private final String word;

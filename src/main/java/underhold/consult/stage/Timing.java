@@ -26,7 +26,13 @@ final class Timing {
   static final String NEEDLES_LOAD = "working days of load transfer";
   static final String NEEDLES_BACK = "working days to return the load";
 
+  static final String WATCH_BEFORE = "before any work";
+  static final String WATCH_DURING = "during the work";
+  static final String WATCH_AFTER = "after the work";
+
   private static final double HOURS_PER_DAY = 24;
+  private static final double HOURS_PER_WEEK = 168;
+  private static final double WORKING_DAYS_PER_WEEK = 5;
 
   private final Settings settings;
   private final FactView facts;
@@ -97,6 +103,17 @@ final class Timing {
     return item(NEEDLES_LOAD)
         .map(days -> new StageTime(days / steps, "share of the sheet's days of load transfer"))
         .orElseGet(() -> setting(PlanSettings.STEP));
+  }
+
+  /** A time in weeks of a sheet of watching, five working days each; else a default. */
+  StageTime weeks(String name, Setting fallback) {
+    return item(name)
+        .map(
+            hours ->
+                new StageTime(
+                    hours / HOURS_PER_WEEK * WORKING_DAYS_PER_WEEK,
+                    "weeks of five days, by the sheet"))
+        .orElseGet(() -> setting(fallback));
   }
 
   /** Handing the load back. */

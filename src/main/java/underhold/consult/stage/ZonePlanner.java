@@ -142,12 +142,24 @@ final class ZonePlanner {
         case PITS -> pits(stage, rounds);
         case CLOSE ->
             writer.add(StageKind.CLOSE, stage, Moves.NONE, timing.setting(PlanSettings.CLOSE));
-        case DIG, WATCH ->
+        case WATCH ->
+            writer.add(
+                StageKind.DIG,
+                stage,
+                path.dig(stage),
+                timing.weeks(Timing.WATCH_DURING, PlanSettings.LIFT));
+        case AFTER ->
+            writer.add(
+                StageKind.AFTER,
+                stage,
+                Moves.NONE,
+                timing.weeks(Timing.WATCH_AFTER, PlanSettings.REINSTATE));
+        case DIG ->
             writer.add(StageKind.DIG, stage, path.dig(stage), timing.setting(PlanSettings.LIFT));
         case LASTING -> lasting(stage);
         case HAND_BACK -> handBack(stage);
         case TRIGGER -> triggers.add(stage);
-        case CARRY, AFTER -> {}
+        case CARRY -> {}
       }
     }
     if (path.needsLasting()) {
@@ -178,7 +190,11 @@ final class ZonePlanner {
   }
 
   private void prepare(Stage stage) {
-    writer.add(StageKind.PREPARE, stage, Moves.NONE, timing.setting(PlanSettings.PREPARE));
+    writer.add(
+        StageKind.PREPARE,
+        stage,
+        Moves.NONE,
+        timing.weeks(Timing.WATCH_BEFORE, PlanSettings.PREPARE));
     waterDown()
         .ifPresent(
             depth ->

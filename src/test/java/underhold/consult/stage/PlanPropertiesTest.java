@@ -81,8 +81,15 @@ class PlanPropertiesTest {
   /** The same stages, one of them waiting for the survey only. */
   private static List<PlanStage> spoilt(List<PlanStage> stages, Random random) {
     List<PlanStage> spoilt = new ArrayList<>(stages);
-    int at = 1 + random.nextInt(stages.size() - 1);
-    PlanStage s = stages.get(at);
+    List<PlanStage> acting =
+        stages.stream()
+            .filter(one -> !one.moves().equals(Moves.NONE) && one.moves().accepts().isEmpty())
+            .toList();
+    PlanStage s =
+        acting.isEmpty()
+            ? stages.get(stages.size() - 1)
+            : acting.get(random.nextInt(acting.size()));
+    int at = stages.indexOf(s);
     spoilt.set(
         at,
         new PlanStage(
