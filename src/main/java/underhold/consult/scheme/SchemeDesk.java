@@ -30,9 +30,13 @@ public final class SchemeDesk {
     this.engine = engine;
   }
 
-  /** Judges by the rules built in. */
+  /** Judges by the rules built in; made once. */
   public static SchemeDesk standard() {
-    return new SchemeDesk(BuiltInPack.engine());
+    return Holder.STANDARD;
+  }
+
+  private static final class Holder {
+    private static final SchemeDesk STANDARD = new SchemeDesk(BuiltInPack.engine());
   }
 
   /** The scheme, or why there is none. */

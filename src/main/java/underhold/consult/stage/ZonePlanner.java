@@ -130,6 +130,9 @@ final class ZonePlanner {
   ZoneStages run() {
     Rounds rounds = new Rounds(sheetStages);
     for (Stage stage : sheetStages) {
+      if (stage.role() == StageRole.DIG && nothingIsDug()) {
+        continue;
+      }
       switch (stage.role()) {
         case PREPARE -> prepare(stage);
         case DRILL -> writer.add(StageKind.DRILL, stage, Moves.NONE, timing.drilling());
@@ -167,6 +170,16 @@ final class ZonePlanner {
     }
     removeTemporary();
     return writer.stages();
+  }
+
+  /** Needles alone cut their footing free although no excavation comes. */
+  private boolean nothingIsDug() {
+    return method != SupportOption.NEEDLES
+        && zone.zone()
+            .view()
+            .word("excavationPosition")
+            .filter("no-excavation"::equals)
+            .isPresent();
   }
 
   List<OpenLimit> limits() {
