@@ -98,7 +98,7 @@ public final class SchemeText {
       page.tinted(
           Tint.OPEN,
           MARGIN,
-          "Held: a rule between zones could still rule this scheme out; see what is not known below.");
+          "Held: a rule between zones could still rule this scheme out; see what is not known.");
     }
     scheme
         .heldAbove()

@@ -93,6 +93,12 @@ public final class StagesText {
               + order.ruleId()
               + "].");
     }
+    if (plan.scheme().best().held()) {
+      page.tinted(
+          Tint.OPEN,
+          0,
+          "The scheme is held: no stage that builds or digs is released before what could rule it out is answered.");
+    }
     if (plan.scheme().best().undecided() > 0) {
       page.tinted(
           Tint.OPEN, 0, "The work of zones without a method is not in these stages and days.");

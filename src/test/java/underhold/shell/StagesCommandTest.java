@@ -93,15 +93,41 @@ class StagesCommandTest {
 
   @Test
   void a_site_nobody_knows_yet_gets_an_investigation_and_no_method() {
-    String site = file(folder, "yard.site.json", ShellClient.SITE);
+    String site =
+        file(
+            folder,
+            "first.site.json",
+            """
+            {"underhold": "site/1", "name": "First look", "zones": [
+              {"name": "wall", "facts": {"loadPattern": "continuous", "excavationPosition": "beside"}},
+              {"name": "pier", "facts": {"loadPattern": "concentrated", "excavationPosition": "beside"}}]}
+            """);
     Ran ran = SHELL.run("stages", site);
 
     assertThat(ran.code()).isZero();
     assertThat(ran.out())
         .contains("no method yet; ")
         .contains("Decide first: survey and investigation")
-        .contains("The work of zones without a method is not in these stages and days.")
-        .contains("Not known between the zones", "State them in the site file, under relations");
+        .contains("The work of zones without a method is not in these stages and days.");
+  }
+
+  @Test
+  void a_scheme_that_waits_for_an_answer_between_zones_says_so_in_scheme_plan_and_advice() {
+    String site = file(folder, "yard.site.json", ShellClient.SITE);
+
+    assertThat(SHELL.run("stages", site).out())
+        .contains("Held: a rule between zones could still rule this scheme out")
+        .contains("Not known between the zones")
+        .contains("Needles never rest on ground", "[SCH-40]")
+        .contains("The scheme is held");
+    assertThat(SHELL.run("advise", site).out())
+        .contains("The scheme\n", "Held: a rule between zones", "the order of work: stages.");
+    assertThat(SHELL.run("advise", site, "--zone", "party wall").out())
+        .doesNotContain("The scheme\n");
+    JsonNode scheme =
+        JsonMapper.shared().readTree(SHELL.run("advise", site, "--json").out()).get("scheme");
+    assertThat(scheme.get("zones")).hasSize(2);
+    assertThat(scheme.get("combination").get("held").asBoolean()).isTrue();
   }
 
   @Test
