@@ -10,6 +10,7 @@ import underhold.advice.Rule;
 import underhold.advice.Standing;
 import underhold.advice.SupportOption;
 import underhold.consult.Consultation;
+import underhold.consult.QuickSizing;
 import underhold.consult.scheme.Combination;
 import underhold.consult.scheme.OrderWanted;
 import underhold.consult.scheme.PairFinding;
@@ -18,6 +19,7 @@ import underhold.consult.scheme.Scheme;
 import underhold.consult.scheme.SchemeDesk;
 import underhold.consult.scheme.SchemeOutcome;
 import underhold.consult.scheme.ZoneChoice;
+import underhold.sizing.Verdict;
 
 /** The scheme of a site: which method carries, closes, props or watches where, and why together. */
 public final class SchemeText {
@@ -73,8 +75,33 @@ public final class SchemeText {
           MARGIN,
           Stages.letter(scheme, zone.name()),
           3,
-          zone.name() + ": " + choice(zone));
+          zone.name() + ": " + choice(zone) + proof(zone));
     }
+  }
+
+  /** What the sheet of the method chosen leaves open: a choice is not yet a design that works. */
+  private static String proof(ZoneChoice zone) {
+    if (zone.method().filter(method -> method != SupportOption.REFER).isEmpty()) {
+      return "";
+    }
+    String see = "; see size " + zone.methodId() + ".";
+    Optional<QuickSizing> sizing =
+        zone.method().flatMap(zone.zone()::sizing).filter(QuickSizing::complete);
+    if (sizing.isEmpty()) {
+      return " Not sized yet, so its usual stages stand in the plan" + see;
+    }
+    long fails = sizing.get().count(Verdict.FAILS);
+    long refers = sizing.get().count(Verdict.REFER);
+    if (fails + refers == 0) {
+      return "";
+    }
+    return " Not proved: "
+        + (fails > 0 ? Words.count((int) fails, "check fails", "checks fail") + ", " : "")
+        + (fails > 0
+            ? Words.count((int) refers, "refers", "refer")
+            : Words.count((int) refers, "check refers", "checks refer"))
+        + " to the engineer"
+        + see;
   }
 
   private String choice(ZoneChoice zone) {

@@ -37,7 +37,7 @@ class StagesCommandTest {
       assertThat(ran.out())
           .contains("box over the cut: drilled piles, carries the structure, primary.")
           .contains("end of the cut: drilled piles with edge pits, closes the edge.")
-          .contains("props the overhanging edge.")
+          .contains("props the overhanging edge.", "edge-pits.")
           .contains("Pits, round 1 of", "Step 1 of 4", "Critical path: 1 > ")
           .contains("Releases: engineer of record.", "Decides: the competent person on site.")
           .contains("a licensed engineer must check and own the design");
