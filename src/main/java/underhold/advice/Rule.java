@@ -49,7 +49,9 @@ public record Rule(
     /** What the quick sizing of the options says. */
     CONFIRM,
     /** What follows once it is known which options are left. */
-    SETTLE
+    SETTLE,
+    /** What two zones of a site do to each other, once a method is chosen for each. */
+    SCHEME
   }
 
   /** Whether an option waits while a rule that would rule it out is still open. */
@@ -71,7 +73,7 @@ public record Rule(
    * @param options the options it concerns; empty where it concerns whichever is chosen, or a fact
    * @param strength how much it counts; null for rule-outs and derived facts
    * @param fact the fact derived; null unless it derives one
-   * @param value the value derived; null unless it derives one
+   * @param value the value derived, or the order that a rule between zones asks for; else null
    */
   public record Action(
       Effect effect,

@@ -9,6 +9,7 @@ import underhold.site.FactDictionary;
 /** Reads what a rule states: the verb, and the options, strength or value it is given. */
 final class RuleActions {
   private static final String ANY = "any";
+  private static final String PAIR = "pair";
 
   private RuleActions() {}
 
@@ -25,6 +26,9 @@ final class RuleActions {
           "findings." + effect.verb() + " takes " + wanted + " texts, not " + arguments.size());
       return new Rule.Action(effect, List.of(), null, null, null);
     }
+    if (phase == Rule.Phase.SCHEME) {
+      return between(effect, arguments, wrong);
+    }
     return switch (effect) {
       case DERIVE -> derive(arguments.get(0), arguments.get(1), dictionary, wrong);
       case RULE_OUT ->
@@ -40,6 +44,31 @@ final class RuleActions {
               null,
               null);
     };
+  }
+
+  /** A rule between zones speaks of the pair, or of the order in which their stages come. */
+  private static Rule.Action between(Effect effect, List<String> arguments, List<String> wrong) {
+    String subject = arguments.get(0);
+    boolean scored = effect != Effect.RULE_OUT;
+    if (effect == Effect.REFER) {
+      wrong.add("a rule between zones does not refer: it rules out, speaks, requires or cautions");
+      return new Rule.Action(effect, List.of(), null, null, null);
+    }
+    if (effect == Effect.REQUIRE) {
+      if (PairOrder.find(subject).isEmpty()) {
+        wrong.add(
+            "a rule between zones requires an order ("
+                + String.join(", ", PairOrder.words())
+                + "), not "
+                + Texts.shorten(subject));
+      }
+      return new Rule.Action(effect, List.of(), strength(arguments.get(1), wrong), null, subject);
+    }
+    if (!subject.equals(PAIR)) {
+      wrong.add("a rule between zones speaks of the \"pair\", not " + Texts.shorten(subject));
+    }
+    return new Rule.Action(
+        effect, List.of(), scored ? strength(arguments.get(1), wrong) : null, null, null);
   }
 
   private static Effect effect(String verb, List<String> wrong) {

@@ -22,14 +22,14 @@ final class RuleChecks {
   private static final Set<String> HEADERS =
       Set.of("id", "basis", "source", "because", "cause", "hold");
 
-  private final FactDictionary dictionary;
+  private final FactDictionary zones;
   private final Limits limits;
   private final Map<String, Source> sources;
   private final Map<String, String> ids = new HashMap<>();
   private final Map<String, String> sentences = new HashMap<>();
 
   RuleChecks(FactDictionary dictionary, Limits limits, Map<String, Source> sources) {
-    this.dictionary = dictionary;
+    this.zones = dictionary;
     this.limits = limits;
     this.sources = sources;
   }
@@ -38,9 +38,10 @@ final class RuleChecks {
   Optional<Rule> rule(String file, RuleDraft draft, List<PackProblem> problems) {
     List<String> wrong = new ArrayList<>();
     Rule.Phase phase = phase(draft, wrong);
+    FactDictionary dictionary = draft.pairs() ? FactDictionary.pairs() : zones;
     checkHeader(file, draft, wrong);
-    draft.conditions().forEach(condition -> checkCondition(condition, wrong));
-    checkPlaceholders(draft.header("because"), wrong);
+    draft.conditions().forEach(condition -> checkCondition(condition, dictionary, wrong));
+    checkPlaceholders(draft.header("because"), dictionary, wrong);
     List<Rule.Citation> citations = citations(draft.header("source"), wrong);
     Rule.Action action = RuleActions.read(draft, phase, dictionary, wrong);
     Rule.Hold hold = hold(draft, action, wrong);
@@ -66,13 +67,17 @@ final class RuleChecks {
 
   private static Rule.Phase phase(RuleDraft draft, List<String> wrong) {
     for (Rule.Phase phase : Rule.Phase.values()) {
-      if (phase.name().toLowerCase(Locale.ROOT).equals(draft.phase())) {
+      if (phase.name().toLowerCase(Locale.ROOT).equals(draft.phase())
+          && draft.pairs() == (phase == Rule.Phase.SCHEME)) {
         return phase;
       }
     }
     wrong.add(
-        "agenda-group is derive, screen, confirm or settle, not " + Texts.shorten(draft.phase()));
-    return Rule.Phase.SCREEN;
+        (draft.pairs()
+                ? "agenda-group of a rule on PairFacts is scheme, not "
+                : "agenda-group is derive, screen, confirm or settle, not ")
+            + Texts.shorten(draft.phase()));
+    return draft.pairs() ? Rule.Phase.SCHEME : Rule.Phase.SCREEN;
   }
 
   private void checkHeader(String file, RuleDraft draft, List<String> wrong) {
@@ -108,7 +113,7 @@ final class RuleChecks {
     }
   }
 
-  private void checkCondition(Condition condition, List<String> wrong) {
+  private void checkCondition(Condition condition, FactDictionary dictionary, List<String> wrong) {
     Optional<FactDefinition> found = dictionary.find(condition.fact());
     if (found.isEmpty()) {
       wrong.add("there is no fact " + Texts.shorten(condition.fact()));
@@ -139,7 +144,7 @@ final class RuleChecks {
     }
   }
 
-  private void checkPlaceholders(String because, List<String> wrong) {
+  private void checkPlaceholders(String because, FactDictionary dictionary, List<String> wrong) {
     Matcher matcher = PLACEHOLDER.matcher(because);
     while (matcher.find()) {
       String name = matcher.group(2);

@@ -8,6 +8,7 @@ record RuleDraft(
     String sentence,
     Map<String, String> header,
     String phase,
+    boolean pairs,
     List<Condition> conditions,
     String verb,
     List<String> arguments,

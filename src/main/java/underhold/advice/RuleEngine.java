@@ -9,6 +9,7 @@ import java.util.Set;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.rule.FactHandle;
+import underhold.site.FactDictionary;
 import underhold.site.FactView;
 
 /** Fires the rules of a pack on the facts of a zone. Safe for use by several threads in turn. */
@@ -35,10 +36,11 @@ public final class RuleEngine {
   /**
    * The rules of a phase that fire on a view, in the order of the pack.
    *
+   * @param view of one zone, or for {@link Rule.Phase#SCHEME} of two zones together
    * @throws IllegalStateException if the engine fired a rule that the pack's text does not hold
    */
   public synchronized List<Rule> fire(FactView view, Rule.Phase phase) {
-    FactHandle handle = session.insert(new ZoneFacts(view, pack.limits()));
+    FactHandle handle = session.insert(facts(view, phase));
     session.getAgenda().getAgendaGroup(phase.name().toLowerCase(Locale.ROOT)).setFocus();
     session.fireAllRules();
     session.delete(handle);
@@ -49,5 +51,13 @@ public final class RuleEngine {
       throw new IllegalStateException("the engine fired rules the pack does not hold: " + fired);
     }
     return known.values().stream().filter(rule -> fired.contains(rule.id())).toList();
+  }
+
+  private Object facts(FactView view, Rule.Phase phase) {
+    boolean pair = view.dictionary() == FactDictionary.pairs();
+    if (pair != (phase == Rule.Phase.SCHEME)) {
+      throw new IllegalArgumentException("the phase " + phase + " does not read such a view");
+    }
+    return pair ? new PairFacts(view, pack.limits()) : new ZoneFacts(view, pack.limits());
   }
 }

@@ -14,8 +14,8 @@ import underhold.advice.RuleTokens.Token;
  * line, so a rule file can neither run code nor say what a program cannot read.
  *
  * <pre>
- * file      = "package" name "import" ZoneFacts "global" FindingSink "findings" rule*
- * rule      = "rule" text header* "agenda-group" text "when" "ZoneFacts" "(" condition ("," condition)* ")"
+ * file      = "package" name "import" (ZoneFacts | PairFacts) "global" FindingSink "findings" rule*
+ * rule      = "rule" text header* "agenda-group" text "when" (ZoneFacts | PairFacts) "(" condition ("," condition)* ")"
  *             "then" action "end"
  * header    = "@" ("id" | "basis" | "source" | "because" | "cause" | "hold") "(" text ")"
  * condition = fact "==" (text | "null") | fact "in" "(" text ("," text)* ")"
@@ -25,6 +25,7 @@ import underhold.advice.RuleTokens.Token;
  */
 final class RuleFileParser {
   private static final String IMPORT = "underhold.advice.ZoneFacts";
+  private static final String PAIR_IMPORT = "underhold.advice.PairFacts";
   private static final String GLOBAL = "underhold.advice.FindingSink";
 
   private final String file;
@@ -32,6 +33,7 @@ final class RuleFileParser {
   private final List<PackProblem> problems;
   private List<Token> tokens = List.of();
   private int at;
+  private boolean pairs;
 
   RuleFileParser(String file, RuleChecks checks, List<PackProblem> problems) {
     this.file = file;
@@ -63,7 +65,8 @@ final class RuleFileParser {
       throw new NotReadable(pack.line(), "a package name is lower-case words with dots");
     }
     name("import");
-    name(IMPORT);
+    pairs = peek().text().equals(PAIR_IMPORT);
+    name(pairs ? PAIR_IMPORT : IMPORT);
     name("global");
     name(GLOBAL);
     name("findings");
@@ -77,7 +80,7 @@ final class RuleFileParser {
     name("agenda-group");
     String phase = next(Kind.TEXT, "a phase in quotes").text();
     name("when");
-    name("ZoneFacts");
+    name(pairs ? "PairFacts" : "ZoneFacts");
     sign("(");
     List<Condition> conditions = new ArrayList<>();
     do {
@@ -85,7 +88,8 @@ final class RuleFileParser {
     } while (takeSign(","));
     sign(")");
     name("then");
-    RuleDraft draft = new RuleDraft(sentence, header, phase, conditions, verb(), arguments(), line);
+    RuleDraft draft =
+        new RuleDraft(sentence, header, phase, pairs, conditions, verb(), arguments(), line);
     name("end");
     checks.rule(file, draft, problems).ifPresent(rules::add);
   }

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The rules with their thresholds, sources and weights.
@@ -11,7 +12,8 @@ import java.util.Optional;
  * @param name the pack's name
  * @param version the pack's version
  * @param fingerprint SHA-256 over the pack's files, in hexadecimal
- * @param rules in the order of the pack
+ * @param rules those that read one zone, in the order of the pack
+ * @param pairRules those that read two zones together, in the order of the pack
  * @param limits the thresholds
  * @param sources the bibliography, by key
  * @param weights what each strength counts
@@ -22,24 +24,31 @@ public record RulePack(
     String version,
     String fingerprint,
     List<Rule> rules,
+    List<Rule> pairRules,
     Limits limits,
     Map<String, Source> sources,
     Weights weights,
     Criteria criteria) {
   public RulePack {
     rules = List.copyOf(rules);
+    pairRules = List.copyOf(pairRules);
     sources = Map.copyOf(sources);
   }
 
   /** The rule of that id. */
   public Optional<Rule> rule(String id) {
-    return rules.stream().filter(rule -> rule.id().equalsIgnoreCase(id)).findFirst();
+    return all().stream().filter(rule -> rule.id().equalsIgnoreCase(id)).findFirst();
+  }
+
+  /** Every rule, those that read two zones last. */
+  public List<Rule> all() {
+    return Stream.concat(rules.stream(), pairRules.stream()).toList();
   }
 
   /** The rules of a phase, by id, in the order of the pack. */
   Map<String, Rule> byId(Rule.Phase phase) {
     Map<String, Rule> map = new LinkedHashMap<>();
-    rules.stream().filter(rule -> rule.phase() == phase).forEach(rule -> map.put(rule.id(), rule));
+    all().stream().filter(rule -> rule.phase() == phase).forEach(rule -> map.put(rule.id(), rule));
     return map;
   }
 

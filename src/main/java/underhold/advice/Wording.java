@@ -50,6 +50,11 @@ public final class Wording {
         : fact.text();
   }
 
+  /** A finding on known facts: the rule's words plus the facts and limits it matched. */
+  public Finding finding(Rule rule, FactView view) {
+    return finding(rule, view, false);
+  }
+
   /** A finding: the rule's words plus the facts and limits it matched. */
   Finding finding(Rule rule, FactView view, boolean assumed) {
     List<Matched> facts = new ArrayList<>();

@@ -24,6 +24,7 @@ import underhold.sizing.Guesses;
 
 /** Answers sites. */
 public final class Consultant {
+  private final RuleEngine engine;
   private final FactDictionary dictionary;
   private final Screener screener;
   private final PlainRules rules;
@@ -32,6 +33,7 @@ public final class Consultant {
 
   /** Answers by the rules of the engine. */
   public Consultant(RuleEngine engine) {
+    this.engine = engine;
     this.dictionary = FactDictionary.standard();
     this.screener = new Screener(engine);
     this.rules = new PlainRules(screener.pack(), dictionary);
@@ -41,6 +43,11 @@ public final class Consultant {
   /** Answers by the rules built in. */
   public static Consultant standard() {
     return new Consultant(BuiltInPack.engine());
+  }
+
+  /** The engine that judges, for what judges beside it. */
+  public RuleEngine engine() {
+    return engine;
   }
 
   public RulePack pack() {

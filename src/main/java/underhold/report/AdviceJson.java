@@ -13,6 +13,7 @@ import underhold.advice.SupportOption;
 import underhold.consult.Consultation;
 import underhold.consult.OpenQuestion;
 import underhold.consult.ZoneAdvice;
+import underhold.consult.scheme.SchemeDesk;
 import underhold.site.ZoneViews;
 
 /** The advice on a site as a JSON tree. */
@@ -22,6 +23,9 @@ public final class AdviceJson {
   public static Map<String, Object> of(Consultation consultation) {
     Map<String, Object> root = head(consultation);
     root.put("zones", consultation.zones().stream().map(AdviceJson::zone).toList());
+    if (consultation.zones().size() > 1) {
+      root.put("scheme", SchemeJson.of(SchemeDesk.standard().scheme(consultation)));
+    }
     return root;
   }
 

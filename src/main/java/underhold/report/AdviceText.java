@@ -13,6 +13,7 @@ import underhold.advice.SupportOption;
 import underhold.consult.Consultation;
 import underhold.consult.OpenQuestion;
 import underhold.consult.ZoneAdvice;
+import underhold.consult.scheme.SchemeDesk;
 
 /** The advice on a site, zone by zone. */
 public final class AdviceText {
@@ -47,6 +48,7 @@ public final class AdviceText {
       questions(zone);
       ruledOut(zone);
     }
+    SchemeText.summary(consultation, SchemeDesk.standard(), page);
     page.blank();
     page.para(0, "Facts, limits and sources behind every reason: why METHOD, trace.");
     Program.foot(page, consultation.pack());

@@ -92,7 +92,7 @@ public final class RulesText {
   /** The rules that hold the text anywhere a reader would look for it, in any case. */
   public static List<Rule> find(RulePack pack, String text) {
     String wanted = text.toLowerCase(Locale.ROOT);
-    return pack.rules().stream().filter(rule -> searched(rule, pack).contains(wanted)).toList();
+    return pack.all().stream().filter(rule -> searched(rule, pack).contains(wanted)).toList();
   }
 
   private static String searched(Rule rule, RulePack pack) {

@@ -8,6 +8,7 @@ import underhold.site.FactView;
 import underhold.site.GroundLayer;
 import underhold.site.GroundProfile;
 import underhold.site.Origin;
+import underhold.site.Relation;
 import underhold.site.Site;
 import underhold.site.StatedFact;
 import underhold.site.Zone;
@@ -38,6 +39,13 @@ public final class SiteText {
       stated(page, zone.facts());
       ground(page, zone.ground());
       derived(page, ZoneViews.known(site, zone, FactDictionary.standard()));
+    }
+    for (Relation relation : site.relations()) {
+      page.heading("Zones: " + relation.first() + " and " + relation.second());
+      if (!relation.note().isEmpty()) {
+        page.para(MARGIN, relation.note());
+      }
+      stated(page, relation.facts());
     }
     return page.text();
   }

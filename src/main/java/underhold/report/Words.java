@@ -136,6 +136,10 @@ final class Words {
     if (rule.action().fact() != null) {
       return " " + rule.action().fact() + " " + rule.action().value();
     }
+    if (rule.phase() == Rule.Phase.SCHEME) {
+      String order = rule.action().value();
+      return " " + (order == null ? "the two methods together" : "the order " + order);
+    }
     List<String> ids = rule.action().options().stream().map(SupportOption::id).toList();
     return " " + (ids.isEmpty() ? "any option" : list(ids));
   }

@@ -74,7 +74,14 @@ final class AdviceCommands {
             "the calculation sheet of a method",
             List.of(method, file),
             List.of(Options.ZONE_OPTION, Options.SET_OPTION, Options.UNITS_OPTION),
-            new SizeCommand(session)::run));
+            new SizeCommand(session)::run),
+        new ShellCommand(
+            "stages",
+            Commands.ADVICE,
+            "the scheme over all zones, and its stages in order with hold points and time",
+            List.of(file),
+            List.of(Options.ZONE_OPTION, Options.SET_OPTION),
+            new StagesCommand(session)::run));
   }
 
   private static ShellCommand command(

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import underhold.quantity.UnitSystem;
 import underhold.site.FactDefinition;
 import underhold.site.GroundProfile;
+import underhold.site.Relation;
 import underhold.site.Site;
 import underhold.site.StatedFact;
 import underhold.site.Zone;
@@ -91,6 +92,16 @@ final class Edits {
 
   private static Site copy(
       Site site, String name, UnitSystem units, Map<String, StatedFact> facts, List<Zone> zones) {
-    return new Site(name, units, facts, site.ground(), zones, site.sizing(), site.note());
+    List<Relation> relations =
+        site.relations().stream()
+            .filter(relation -> isThere(zones, relation.first()))
+            .filter(relation -> isThere(zones, relation.second()))
+            .toList();
+    return new Site(
+        name, units, facts, site.ground(), zones, relations, site.sizing(), site.note());
+  }
+
+  private static boolean isThere(List<Zone> zones, String name) {
+    return zones.stream().anyMatch(zone -> zone.name().equalsIgnoreCase(name));
   }
 }

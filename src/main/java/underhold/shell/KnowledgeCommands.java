@@ -49,7 +49,7 @@ final class KnowledgeCommands {
             "lists every rule, file by file",
             List.of(),
             List.of(),
-            call -> commands.show(session.pack().rules())),
+            call -> commands.show(session.pack().all())),
         new ShellCommand(
             "rules show",
             Commands.KNOWLEDGE,
@@ -74,7 +74,7 @@ final class KnowledgeCommands {
   }
 
   private List<String> ruleIds() {
-    return session.pack().rules().stream().map(Rule::id).toList();
+    return session.pack().all().stream().map(Rule::id).toList();
   }
 
   private int show(List<Rule> rules) {

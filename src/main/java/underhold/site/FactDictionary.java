@@ -13,6 +13,7 @@ import java.util.Optional;
  */
 public final class FactDictionary {
   private static final String RESOURCE = "facts.json";
+  private static final String PAIR_RESOURCE = "pair-facts.json";
 
   private final List<FactDefinition> all;
   private final Map<String, FactDefinition> byName;
@@ -31,6 +32,11 @@ public final class FactDictionary {
   /** The dictionary of the program. */
   public static FactDictionary standard() {
     return Holder.STANDARD;
+  }
+
+  /** The dictionary of what may be known of two zones together. */
+  public static FactDictionary pairs() {
+    return PairHolder.PAIRS;
   }
 
   public List<FactDefinition> all() {
@@ -59,18 +65,21 @@ public final class FactDictionary {
   }
 
   private static final class Holder {
-    private static final FactDictionary STANDARD = load();
+    private static final FactDictionary STANDARD = load(RESOURCE);
+  }
 
-    private static FactDictionary load() {
-      try (InputStream in =
-          FactDictionary.class.getResourceAsStream("/underhold/site/" + RESOURCE)) {
-        if (in == null) {
-          throw new IllegalStateException("the program lacks its fact dictionary");
-        }
-        return new FactDictionary(FactDictionaryReader.read(in));
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
+  private static final class PairHolder {
+    private static final FactDictionary PAIRS = load(PAIR_RESOURCE);
+  }
+
+  private static FactDictionary load(String resource) {
+    try (InputStream in = FactDictionary.class.getResourceAsStream("/underhold/site/" + resource)) {
+      if (in == null) {
+        throw new IllegalStateException("the program lacks its fact dictionary " + resource);
       }
+      return new FactDictionary(FactDictionaryReader.read(in));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 }

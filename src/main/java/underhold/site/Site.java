@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import underhold.quantity.UnitSystem;
 
 /**
@@ -14,6 +15,7 @@ import underhold.quantity.UnitSystem;
  * @param facts what was stated for the whole site, by fact name
  * @param ground the ground profile
  * @param zones at least one
+ * @param relations how its zones lie to each other, as far as stated
  * @param sizing settings stated for the sizing, by method and setting name, as typed
  * @param note the user's note; may be empty
  */
@@ -23,11 +25,13 @@ public record Site(
     Map<String, StatedFact> facts,
     GroundProfile ground,
     List<Zone> zones,
+    List<Relation> relations,
     Map<String, Map<String, String>> sizing,
     String note) {
   public Site {
     facts = Collections.unmodifiableMap(new LinkedHashMap<>(facts));
     zones = List.copyOf(zones);
+    relations = List.copyOf(relations);
     Map<String, Map<String, String>> settings = new LinkedHashMap<>();
     sizing.forEach(
         (method, values) ->
@@ -36,5 +40,22 @@ public record Site(
     if (zones.isEmpty()) {
       throw new IllegalArgumentException("a site has at least one zone");
     }
+  }
+
+  /** A site that says nothing of how its zones lie to each other. */
+  public Site(
+      String name,
+      UnitSystem units,
+      Map<String, StatedFact> facts,
+      GroundProfile ground,
+      List<Zone> zones,
+      Map<String, Map<String, String>> sizing,
+      String note) {
+    this(name, units, facts, ground, zones, List.of(), sizing, note);
+  }
+
+  /** What is stated of two zones together, in either order. */
+  public Optional<Relation> relation(String one, String other) {
+    return relations.stream().filter(relation -> relation.isOf(one, other)).findFirst();
   }
 }

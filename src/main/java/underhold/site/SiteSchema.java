@@ -37,6 +37,7 @@ public final class SiteSchema {
     properties.put("facts", reference("facts"));
     properties.put("ground", reference("ground"));
     properties.put("zones", list(reference("zone"), 1));
+    properties.put(RelationSection.ENTRY, list(reference("relation"), 0));
     properties.put("sizing", sizing());
     Map<String, Object> root = new LinkedHashMap<>();
     root.put("$schema", DRAFT);
@@ -63,6 +64,7 @@ public final class SiteSchema {
     zone.put("facts", reference("facts"));
     zone.put("ground", reference("ground"));
     definitions.put("zone", object(zone, List.of("name")));
+    definitions.put("relation", relation());
     definitions.put(
         "ground", object(Map.of("layers", list(reference(LAYER), 0)), List.of("layers")));
     definitions.put(LAYER, layer());
@@ -70,6 +72,24 @@ public final class SiteSchema {
       definitions.put(measure.name(), quantity(measure));
     }
     return definitions;
+  }
+
+  /** Two zones by name, and what is known of them together. */
+  private Map<String, Object> relation() {
+    Map<String, Object> facts = new LinkedHashMap<>();
+    for (FactDefinition fact : FactDictionary.pairs().all()) {
+      if (!fact.derived()) {
+        facts.put(fact.name(), fact(fact));
+      }
+    }
+    Map<String, Object> zones = list(name(), 2);
+    zones.put("maxItems", 2);
+    zones.put("uniqueItems", true);
+    Map<String, Object> properties = new LinkedHashMap<>();
+    properties.put(RelationSection.ZONES, zones);
+    properties.put("note", note());
+    properties.put("facts", object(facts, List.of()));
+    return object(properties, List.of(RelationSection.ZONES));
   }
 
   private Map<String, Object> layer() {

@@ -15,7 +15,8 @@ final class SiteSection {
   static final String VERSION = "site/1";
 
   private static final List<String> NAMES =
-      List.of("underhold", "name", "units", "note", "facts", "ground", "zones", "sizing");
+      List.of(
+          "underhold", "name", "units", "note", "facts", "ground", "zones", "relations", "sizing");
 
   private final FactDictionary dictionary;
   private final Problems problems;
@@ -44,6 +45,7 @@ final class SiteSection {
             .orElse(GroundProfile.NONE);
     List<Zone> zones =
         new ZoneSection(dictionary, factSection, groundSection, problems).read(entries, facts);
+    List<Relation> relations = new RelationSection(problems).read(entries, zones);
     Map<String, Map<String, String>> sizing =
         entries
             .entry("sizing")
@@ -54,7 +56,7 @@ final class SiteSection {
       return Optional.empty();
     }
     UnitSystem system = units.orElseGet(() -> majority(facts, ground, zones));
-    return Optional.of(new Site(name, system, facts, ground, zones, sizing, note));
+    return Optional.of(new Site(name, system, facts, ground, zones, relations, sizing, note));
   }
 
   private boolean version(ObjectEntries entries) {

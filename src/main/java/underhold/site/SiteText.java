@@ -31,6 +31,11 @@ final class SiteText {
     List<Object> zones = new ArrayList<>();
     site.zones().forEach(zone -> zones.add(zone(zone)));
     root.put("zones", zones);
+    if (!site.relations().isEmpty()) {
+      List<Object> relations = new ArrayList<>();
+      site.relations().forEach(relation -> relations.add(relation(relation)));
+      root.put(RelationSection.ENTRY, relations);
+    }
     if (!site.sizing().isEmpty()) {
       Map<String, Object> sizing = new TreeMap<>();
       site.sizing().forEach((method, values) -> sizing.put(method, new TreeMap<>(values)));
@@ -50,8 +55,23 @@ final class SiteText {
     return node;
   }
 
-  /** The facts in the order of the dictionary. */
+  private static Map<String, Object> relation(Relation relation) {
+    Map<String, Object> node = new LinkedHashMap<>();
+    node.put(RelationSection.ZONES, List.of(relation.first(), relation.second()));
+    putNote(node, relation.note());
+    if (!relation.facts().isEmpty()) {
+      node.put("facts", facts(relation.facts(), FactDictionary.pairs()));
+    }
+    return node;
+  }
+
   private Map<String, Object> facts(Map<String, StatedFact> facts) {
+    return facts(facts, dictionary);
+  }
+
+  /** The facts in the order of the dictionary. */
+  private static Map<String, Object> facts(
+      Map<String, StatedFact> facts, FactDictionary dictionary) {
     Map<String, Object> node = new LinkedHashMap<>();
     for (FactDefinition definition : dictionary.all()) {
       StatedFact fact = facts.get(definition.name());

@@ -42,10 +42,18 @@ record RuleCase(
    * @throws IllegalArgumentException if a fact or its value is not in the dictionary
    */
   FactView view() {
-    FactDictionary dictionary = FactDictionary.standard();
+    FactDictionary dictionary = dictionary();
     Map<String, Fact> known = new HashMap<>();
     facts.forEach((name, typed) -> known.put(name, stated(dictionary.require(name), typed)));
     return FactView.of(dictionary, known);
+  }
+
+  /** That of two zones together where one of the facts is in it; the names of the two differ. */
+  private FactDictionary dictionary() {
+    FactDictionary pairs = FactDictionary.pairs();
+    return facts.keySet().stream().anyMatch(name -> pairs.find(name).isPresent())
+        ? pairs
+        : FactDictionary.standard();
   }
 
   private Fact stated(FactDefinition definition, String typed) {

@@ -76,7 +76,8 @@ final class RuleCaseGaps {
 
   /** Whether it fires as soon as its facts are known, whatever they are. */
   private boolean isForEverySite() {
-    FactDictionary dictionary = FactDictionary.standard();
+    FactDictionary dictionary =
+        rule.phase() == Rule.Phase.SCHEME ? FactDictionary.pairs() : FactDictionary.standard();
     return rule.conditions().stream()
         .allMatch(
             c ->

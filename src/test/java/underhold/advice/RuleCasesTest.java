@@ -53,7 +53,7 @@ class RuleCasesTest {
   @Test
   void every_file_stands_where_its_rule_stands() {
     Map<String, String> paths =
-        PACK.rules().stream().collect(Collectors.toMap(RuleCaseFile::path, Rule::id));
+        PACK.all().stream().collect(Collectors.toMap(RuleCaseFile::path, Rule::id));
     assertThat(FILES)
         .isNotEmpty()
         .allSatisfy((path, file) -> assertThat(file.rule()).isEqualTo(paths.get(path)));
@@ -63,7 +63,7 @@ class RuleCasesTest {
   void the_cases_of_a_rule_leave_no_gap() {
     Set<String> begun = foldersWithCases();
     List<String> gaps =
-        PACK.rules().stream()
+        PACK.all().stream()
             .filter(rule -> begun.contains(RuleCaseFile.folder(rule.file())))
             .flatMap(rule -> RuleCaseGaps.of(rule, PACK.limits(), FILES).stream())
             .toList();
@@ -86,7 +86,7 @@ class RuleCasesTest {
   @Test
   void every_folder_of_rules_has_cases() {
     Set<String> folders =
-        PACK.rules().stream()
+        PACK.all().stream()
             .map(rule -> RuleCaseFile.folder(rule.file()))
             .collect(Collectors.toCollection(TreeSet::new));
     assertThat(foldersWithCases()).isEqualTo(folders);

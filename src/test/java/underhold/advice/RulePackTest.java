@@ -22,32 +22,32 @@ class RulePackTest {
 
   @Test
   void the_pack_has_at_least_120_rules_of_every_effect() {
-    assertThat(pack.rules()).hasSizeGreaterThanOrEqualTo(120);
-    assertThat(pack.rules().stream().map(Rule::effect).collect(Collectors.toSet()))
+    assertThat(pack.all()).hasSizeGreaterThanOrEqualTo(120);
+    assertThat(pack.all().stream().map(Rule::effect).collect(Collectors.toSet()))
         .containsExactlyInAnyOrder(Effect.values());
   }
 
   @Test
   void every_rule_has_its_header() {
-    assertThat(pack.rules())
+    assertThat(pack.all())
         .allSatisfy(
             rule -> {
               assertThat(rule.id())
-                  .matches("(ANY|NON|PIT|NDL|DRP|MPB|HYB|REF|INT|CNF)-\\d\\d[a-z]?");
+                  .matches("(ANY|NON|PIT|NDL|DRP|MPB|HYB|REF|INT|CNF|SCH)-\\d\\d[a-z]?");
               assertThat(rule.because()).isNotBlank();
               assertThat(rule.cause()).isNotBlank();
               assertThat(rule.conditions()).isNotEmpty();
               assertThat(rule.sentence()).endsWith(".");
             });
-    assertThat(pack.rules()).extracting(Rule::id).doesNotHaveDuplicates();
-    assertThat(pack.rules()).extracting(Rule::sentence).doesNotHaveDuplicates();
+    assertThat(pack.all()).extracting(Rule::id).doesNotHaveDuplicates();
+    assertThat(pack.all()).extracting(Rule::sentence).doesNotHaveDuplicates();
   }
 
   @Test
   @DisplayName(
       "A rule that claims a standard or a publication names it, and not one cited from memory only")
   void a_claim_to_be_published_names_a_source_that_was_read() {
-    assertThat(pack.rules())
+    assertThat(pack.all())
         .filteredOn(rule -> rule.basis() == Basis.STANDARD || rule.basis() == Basis.PUBLISHED)
         .isNotEmpty()
         .allSatisfy(
@@ -55,7 +55,7 @@ class RulePackTest {
                 assertThat(rule.citations())
                     .as(rule.id())
                     .anyMatch(citation -> !pack.source(citation.key()).fromMemory()));
-    assertThat(pack.rules())
+    assertThat(pack.all())
         .filteredOn(rule -> rule.basis() == Basis.FROM_MEMORY)
         .isNotEmpty()
         .allSatisfy(rule -> assertThat(rule.citations()).as(rule.id()).isNotEmpty());
@@ -81,7 +81,7 @@ class RulePackTest {
     Set<String> limits = new HashSet<>();
     Set<String> sources = new HashSet<>();
     Pattern placeholder = Pattern.compile("\\{limit:([^}]+)}");
-    for (Rule rule : pack.rules()) {
+    for (Rule rule : pack.all()) {
       rule.conditions().stream()
           .filter(condition -> condition.operator().isNumeric())
           .forEach(condition -> limits.add(condition.limitName()));
@@ -100,7 +100,7 @@ class RulePackTest {
           walk.filter(path -> path.toString().endsWith(".drl"))
               .map(path -> rules.relativize(path).toString().replace('\\', '/'))
               .collect(Collectors.toSet());
-      assertThat(pack.rules().stream().map(Rule::file).collect(Collectors.toSet()))
+      assertThat(pack.all().stream().map(Rule::file).collect(Collectors.toSet()))
           .hasSameElementsAs(there);
     }
   }
@@ -129,7 +129,7 @@ class RulePackTest {
       "Every derived fact that calculation does not make is made by a rule, both ways where it is yes or no")
   void derived_facts_are_derived() {
     Set<String> made =
-        pack.rules().stream()
+        pack.all().stream()
             .filter(rule -> rule.effect() == Effect.DERIVE)
             .map(rule -> rule.action().fact() + "=" + rule.action().value())
             .collect(Collectors.toSet());

@@ -251,6 +251,7 @@ class SheetByHandTest {
         .time("days", Amount.count(4), Phrase.of("working"))
         .stage(
             new Stage(
+                StageRole.PREPARE,
                 "First",
                 List.of(Phrase.of("Dig {d}.", "d", Amount.length(1))),
                 List.of(new HoldPoint(Phrase.of("Dry"), "engineer"))))

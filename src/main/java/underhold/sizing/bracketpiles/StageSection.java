@@ -10,6 +10,8 @@ import underhold.sizing.HoldPoint;
 import underhold.sizing.Phrase;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.Stage;
+import underhold.sizing.StageDetail;
+import underhold.sizing.StageRole;
 
 /** Order of work: everything carries before the ground goes. */
 final class StageSection {
@@ -17,11 +19,14 @@ final class StageSection {
   private static final String GEOTECHNICAL = "geotechnical engineer";
   private static final String WELDING = "special inspector, welding";
 
+  private static final int QUARTERS = 4;
+
   private StageSection() {}
 
   static void write(BracketCase site, PileTrial pile, SheetBuilder sheet) {
     sheet.stage(
         stage(
+            StageRole.PREPARE,
             "Before drilling",
             List.of(
                 Phrase.of(
@@ -34,6 +39,7 @@ final class StageSection {
                 ENGINEER)));
     sheet.stage(
         stage(
+            StageRole.DRILL,
             "Install",
             List.of(
                 Phrase.of(
@@ -48,26 +54,35 @@ final class StageSection {
                 ENGINEER)));
     sheet.stage(
         stage(
-            "Cure and test",
-            List.of(
-                Phrase.of(
-                    "Wait {c} and until the grout has reached its strength.",
-                    "c",
-                    site.amount(BracketSetting.CURE)),
-                TestSection.proof(site)),
-            hold(
-                "Tests accepted: creep, slope at most 0.025 in/kip (0.14 mm/kN), movement",
-                GEOTECHNICAL)));
+                StageRole.BUILD,
+                "Cure and test",
+                List.of(
+                    Phrase.of(
+                        "Wait {c} and until the grout has reached its strength.",
+                        "c",
+                        site.amount(BracketSetting.CURE)),
+                    TestSection.proof(site)),
+                hold(
+                    "Tests accepted: creep, slope at most 0.025 in/kip (0.14 mm/kN), movement",
+                    GEOTECHNICAL))
+            .with(new StageDetail.Curing()));
     sheet.stage(
         stage(
-            "Brackets", brackets(site), hold("Welds and anchors inspected; seats full", WELDING)));
+            StageRole.BUILD,
+            "Brackets",
+            brackets(site),
+            hold("Welds and anchors inspected; seats full", WELDING)));
     sheet.stage(
         stage(
-            "Preload",
-            preload(site),
-            hold("All brackets locked off, readings steady for a day, nothing lifted", ENGINEER)));
+                StageRole.LOAD,
+                "Preload",
+                preload(site),
+                hold(
+                    "All brackets locked off, readings steady for a day, nothing lifted", ENGINEER))
+            .with(steps(site)));
     sheet.stage(
         stage(
+            StageRole.DIG,
             "Dig",
             dig(site),
             hold(
@@ -95,6 +110,19 @@ final class StageSection {
       work.add(Phrase.of("Pack the pile head tight against the edge, steel to steel or concrete."));
     }
     return work;
+  }
+
+  private static StageDetail steps(BracketCase site) {
+    double load = site.get(BracketSetting.PRELOAD) * site.load();
+    List<Phrase> steps = new ArrayList<>();
+    for (int quarter = 1; quarter <= QUARTERS; quarter++) {
+      steps.add(
+          Phrase.of(
+              "Jack between bracket and edge to {j}; hold, read edge and pile head.",
+              "j",
+              Amount.force(load * quarter / QUARTERS)));
+    }
+    return new StageDetail.LoadSteps(steps);
   }
 
   private static List<Phrase> preload(BracketCase site) {
@@ -142,8 +170,8 @@ final class StageSection {
     return work;
   }
 
-  private static Stage stage(String title, List<Phrase> work, HoldPoint hold) {
-    return new Stage(title, work, List.of(hold));
+  private static Stage stage(StageRole role, String title, List<Phrase> work, HoldPoint hold) {
+    return new Stage(role, title, work, List.of(hold));
   }
 
   private static HoldPoint hold(String condition, String by) {

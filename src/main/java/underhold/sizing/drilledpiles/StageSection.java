@@ -1,5 +1,6 @@
 package underhold.sizing.drilledpiles;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import underhold.mechanics.pile.column.BaringStages;
@@ -8,12 +9,16 @@ import underhold.sizing.HoldPoint;
 import underhold.sizing.Phrase;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.Stage;
+import underhold.sizing.StageDetail;
+import underhold.sizing.StageRole;
 
 /** Order of work with its hold points. */
 final class StageSection {
   private static final String ENGINEER = "engineer of record";
   private static final String GEOTECHNICAL = "geotechnical engineer";
   private static final String INSPECTOR = "special inspector";
+
+  private static final double HUNDRED = 100;
 
   private StageSection() {}
 
@@ -28,6 +33,7 @@ final class StageSection {
     }
     sheet.stage(
         new Stage(
+            StageRole.LASTING,
             "Lasting support",
             List.of(
                 Phrase.of(
@@ -40,6 +46,7 @@ final class StageSection {
 
   private static Stage before(PileCase site, PileDesign design) {
     return new Stage(
+        StageRole.PREPARE,
         "Before drilling",
         List.of(
             Phrase.of(
@@ -65,6 +72,7 @@ final class StageSection {
 
   private static Stage drill(PileDesign design) {
     return new Stage(
+        StageRole.DRILL,
         "Piles, before any digging below the footing",
         List.of(
             Phrase.of(
@@ -92,6 +100,7 @@ final class StageSection {
 
   private static Stage transfer() {
     return new Stage(
+        StageRole.BUILD,
         "Caps, beams and jacks",
         List.of(
             Phrase.of(
@@ -111,33 +120,47 @@ final class StageSection {
 
   private static Stage jack(PileCase site, PileDesign design) {
     return new Stage(
-        DrilledPiles.TRANSFER_STAGE,
-        List.of(
-            Phrase.of(
-                "Jack each pile in steps of 25, 50, 75 and 100 % of its share of the stated load, {P} on the mean, together or from the middle outwards; hold each until readings are steady. All jacks together never lift more than the stated load, {W}.",
-                "P",
-                Amount.force(TransferSection.jackShare(site, design)),
-                "W",
-                Amount.force(site.structureLoad())),
-            Phrase.of(
-                "Where the weight above allows it, prove each pile to {k} times its load.",
-                "k",
-                site.amount(WorkNumbers.PROOF_LOAD)),
-            Phrase.of(
-                "Stop at {lift} of upward movement, at any crack, or when a pile sinks without end.",
-                "lift",
-                site.amount(WorkNumbers.LIFT_LIMIT)),
-            Phrase.of(
-                "Jack neighbours again: one jack unloads the next. Lock off, at {J} on the mean.",
-                "J",
-                Amount.force(TransferSection.lockOff(site, design))),
-            Phrase.of(
-                "Keep jack pressure until the packing is driven and complete, then release.")),
-        List.of(
-            new HoldPoint(
+            StageRole.LOAD,
+            DrilledPiles.TRANSFER_STAGE,
+            List.of(
                 Phrase.of(
-                    "Every pile carries its load and readings are within limits: only now may the old support be cut or the ground below it be dug"),
-                ENGINEER)));
+                    "Jack each pile in steps of 25, 50, 75 and 100 % of its share of the stated load, {P} on the mean, together or from the middle outwards; hold each until readings are steady. All jacks together never lift more than the stated load, {W}.",
+                    "P",
+                    Amount.force(TransferSection.jackShare(site, design)),
+                    "W",
+                    Amount.force(site.structureLoad())),
+                Phrase.of(
+                    "Where the weight above allows it, prove each pile to {k} times its load.",
+                    "k",
+                    site.amount(WorkNumbers.PROOF_LOAD)),
+                Phrase.of(
+                    "Stop at {lift} of upward movement, at any crack, or when a pile sinks without end.",
+                    "lift",
+                    site.amount(WorkNumbers.LIFT_LIMIT)),
+                Phrase.of(
+                    "Jack neighbours again: one jack unloads the next. Lock off, at {J} on the mean.",
+                    "J",
+                    Amount.force(TransferSection.lockOff(site, design))),
+                Phrase.of(
+                    "Keep jack pressure until the packing is driven and complete, then release.")),
+            List.of(
+                new HoldPoint(
+                    Phrase.of(
+                        "Every pile carries its load and readings are within limits: only now may the old support be cut or the ground below it be dug"),
+                    ENGINEER)))
+        .with(new StageDetail.LoadSteps(steps(site, design)));
+  }
+
+  private static List<Phrase> steps(PileCase site, PileDesign design) {
+    double share = TransferSection.jackShare(site, design);
+    return Arrays.stream(TransferSection.STEPS)
+        .mapToObj(
+            percent ->
+                Phrase.of(
+                    "Jack each pile to " + percent + " % of its share, {J} on the mean.",
+                    "J",
+                    Amount.force(share * percent / HUNDRED)))
+        .toList();
   }
 
   private static Stage dig(BaringStages.Stage stage, List<Double> braces, int stages) {
@@ -156,13 +179,16 @@ final class StageSection {
                     "Set bracing at {b} below the caps, in two directions, and tighten it.",
                     Map.of("b", Amount.length(braces.get(stage.bracesSet())))))
             : List.of(dig);
-    return new Stage(
-        "Digging, stage " + stage.number() + " of " + stages,
-        work,
-        List.of(
-            new HoldPoint(
-                Phrase.of(
-                    "Bracing of this level holds, piles are straight, readings within limits"),
-                ENGINEER)));
+    Stage lift =
+        new Stage(
+            StageRole.DIG,
+            "Digging, stage " + stage.number() + " of " + stages,
+            work,
+            List.of(
+                new HoldPoint(
+                    Phrase.of(
+                        "Bracing of this level holds, piles are straight, readings within limits"),
+                    ENGINEER)));
+    return stage.bracesSet() < braces.size() ? lift.with(new StageDetail.Brace()) : lift;
   }
 }

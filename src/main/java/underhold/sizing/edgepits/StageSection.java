@@ -9,6 +9,8 @@ import underhold.sizing.HoldPoint;
 import underhold.sizing.Phrase;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.Stage;
+import underhold.sizing.StageDetail;
+import underhold.sizing.StageRole;
 import underhold.sizing.drilledpiles.PrimaryPiles;
 import underhold.sizing.pits.OpenPits;
 import underhold.sizing.pits.PitsSetting;
@@ -47,6 +49,7 @@ final class StageSection {
   private static void before(SheetBuilder sheet) {
     sheet.stage(
         new Stage(
+            StageRole.PREPARE,
             "Before the work",
             List.of(
                 Phrase.of(
@@ -65,6 +68,7 @@ final class StageSection {
   private static void piles(SheetBuilder sheet, PrimaryPiles piles) {
     sheet.stage(
         new Stage(
+            StageRole.CARRY,
             "Drilled piles take the load",
             List.of(
                 Phrase.of(
@@ -108,6 +112,7 @@ final class StageSection {
             "Close the gap so that no soil comes through and the wall does not hang on the piles: a soft strip, or packing only where the engineer designs the two as one."));
     sheet.stage(
         new Stage(
+            StageRole.PIT_RULES,
             "Each edge pit",
             work,
             List.of(
@@ -136,18 +141,21 @@ final class StageSection {
             .toList();
     sheet.stage(
         new Stage(
-            "Pits, round " + number + " of " + plan.roundCount(),
-            work,
-            List.of(
-                new HoldPoint(
-                    Phrase.of(
-                        "No two adjacent pits open; neighbours have their strength; readings and pile loads within limits"),
-                    ENGINEER))));
+                StageRole.PITS,
+                "Pits, round " + number + " of " + plan.roundCount(),
+                work,
+                List.of(
+                    new HoldPoint(
+                        Phrase.of(
+                            "No two adjacent pits open; neighbours have their strength; readings and pile loads within limits"),
+                        ENGINEER)))
+            .with(plan.round(round)));
   }
 
   private static void closure(SheetBuilder sheet) {
     sheet.stage(
         new Stage(
+            StageRole.CLOSE,
             "Closing the wall",
             List.of(
                 Phrase.of(
@@ -167,23 +175,25 @@ final class StageSection {
       double level = held.props().levels().get(i);
       sheet.stage(
           new Stage(
-              "Level " + (i + 1) + " of braces or ties",
-              List.of(
-                  Phrase.of(
-                      "Dig in front no deeper than {d} below the structure.",
-                      "d",
-                      Amount.length(level + site.get(EdgeSetting.OVERDIG))),
-                  Phrase.of(
-                      "Set walers and braces or ties at {l}, wedge or stress them, for {R} per length of wall.",
-                      "l",
-                      Amount.length(level),
-                      "R",
-                      Amount.lineLoad(held.forces().get(i)))),
-              List.of(
-                  new HoldPoint(
+                  StageRole.DIG,
+                  "Level " + (i + 1) + " of braces or ties",
+                  List.of(
                       Phrase.of(
-                          "This level holds, by measured force or lift-off, before the cut goes on; exposed lengths of piles are braced as their sheet asks"),
-                      ENGINEER))));
+                          "Dig in front no deeper than {d} below the structure.",
+                          "d",
+                          Amount.length(level + site.get(EdgeSetting.OVERDIG))),
+                      Phrase.of(
+                          "Set walers and braces or ties at {l}, wedge or stress them, for {R} per length of wall.",
+                          "l",
+                          Amount.length(level),
+                          "R",
+                          Amount.lineLoad(held.forces().get(i)))),
+                  List.of(
+                      new HoldPoint(
+                          Phrase.of(
+                              "This level holds, by measured force or lift-off, before the cut goes on; exposed lengths of piles are braced as their sheet asks"),
+                          ENGINEER)))
+              .with(new StageDetail.Brace()));
     }
   }
 
@@ -211,6 +221,7 @@ final class StageSection {
             "Take braces out only when slab and permanent works hold the wall at their level."));
     sheet.stage(
         new Stage(
+            StageRole.DIG,
             "Bottom of the excavation",
             work,
             List.of(

@@ -5,6 +5,7 @@ import underhold.sizing.HoldPoint;
 import underhold.sizing.Phrase;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.Stage;
+import underhold.sizing.StageRole;
 
 /** Order of work with its hold points, and who acts and how at each level. */
 final class StageSection {
@@ -45,6 +46,7 @@ final class StageSection {
             OWNER));
     sheet.stage(
         new Stage(
+            StageRole.AFTER,
             "After the work",
             List.of(
                 Phrase.of(
@@ -62,6 +64,7 @@ final class StageSection {
 
   private static Stage before(MonitoringCase site) {
     return new Stage(
+        StageRole.PREPARE,
         "Before any work",
         List.of(
             Phrase.of(
@@ -92,6 +95,7 @@ final class StageSection {
 
   private static Stage during(MonitoringCase site, Triggers triggers) {
     return new Stage(
+        StageRole.WATCH,
         "While work goes on",
         List.of(
             Phrase.of(
@@ -113,6 +117,7 @@ final class StageSection {
   }
 
   private static Stage level(String title, Phrase work, String release, String by) {
-    return new Stage(title, List.of(work), List.of(new HoldPoint(Phrase.of(release), by)));
+    return new Stage(
+        StageRole.TRIGGER, title, List.of(work), List.of(new HoldPoint(Phrase.of(release), by)));
   }
 }

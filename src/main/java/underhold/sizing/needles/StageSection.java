@@ -7,6 +7,8 @@ import underhold.sizing.HoldPoint;
 import underhold.sizing.Phrase;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.Stage;
+import underhold.sizing.StageDetail;
+import underhold.sizing.StageRole;
 
 /** Order of transfer and of return, with hold points. */
 final class StageSection {
@@ -34,6 +36,7 @@ final class StageSection {
 
   private static Stage survey() {
     return new Stage(
+        StageRole.PREPARE,
         "Before any load moves",
         List.of(
             Phrase.of(
@@ -57,6 +60,7 @@ final class StageSection {
     work.add(
         Phrase.of("Set jacks over the web stiffeners, steel blocks as large as the jack base."));
     return new Stage(
+        StageRole.BUILD,
         "Seats",
         work,
         List.of(
@@ -79,6 +83,7 @@ final class StageSection {
                 "s",
                 Amount.length(load.spacing()));
     return new Stage(
+        StageRole.BUILD,
         "Needles and pick-up",
         List.of(
             Phrase.of("Strut openings nearby and tie the structure before it is cut."),
@@ -93,8 +98,9 @@ final class StageSection {
 
   private static Stage preload(double preload) {
     List<Phrase> work = new ArrayList<>();
+    List<Phrase> steps = new ArrayList<>();
     for (int percent : STEPS_PERCENT) {
-      work.add(
+      steps.add(
           Phrase.of(
               "Jack to "
                   + percent
@@ -103,6 +109,7 @@ final class StageSection {
               "j",
               Amount.force(percent / 100.0 * preload)));
     }
+    work.addAll(steps);
     work.add(
         Phrase.of(
             "Stop at once where the structure lifts {l}, where a crack opens, or where load falls"
@@ -114,11 +121,14 @@ final class StageSection {
             "Lock off on screw, lock nut or steel shims, wedges within 3 to 6 mm (1/8 to 1/4 in)"
                 + " of the ram all the time; never leave a load on oil. Read again after 24 h."));
     return new Stage(
-        "Preload in steps",
-        work,
-        List.of(
-            new HoldPoint(Phrase.of("Readings of each step are within limits"), ENGINEER),
-            new HoldPoint(Phrase.of("Locked off, jacks blocked, 24 h reading steady"), ENGINEER)));
+            StageRole.LOAD,
+            "Preload in steps",
+            work,
+            List.of(
+                new HoldPoint(Phrase.of("Readings of each step are within limits"), ENGINEER),
+                new HoldPoint(
+                    Phrase.of("Locked off, jacks blocked, 24 h reading steady"), ENGINEER)))
+        .with(new StageDetail.LoadSteps(steps));
   }
 
   private static Stage digging(NeedleBeam beam) {
@@ -132,6 +142,7 @@ final class StageSection {
         Phrase.of("Excavate; no digging inside the seats' influence line unless it is shored."));
     work.add(Phrase.of("Read jacks and levels each shift; keep spare shims and wedges at hand."));
     return new Stage(
+        StageRole.DIG,
         "Cut free and excavate",
         work,
         List.of(
@@ -144,6 +155,7 @@ final class StageSection {
 
   private static Stage giveBack() {
     return new Stage(
+        StageRole.HAND_BACK,
         "Return of the load",
         List.of(
             Phrase.of("Build the new support; let it cure; dry-pack or plate and wedge it tight."),

@@ -10,6 +10,7 @@ import underhold.sizing.HoldPoint;
 import underhold.sizing.Phrase;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.Stage;
+import underhold.sizing.StageRole;
 import underhold.sizing.pits.order.DiggingPlan;
 
 /** Order of work with its hold points. */
@@ -29,6 +30,7 @@ final class StageSection {
       boolean braced) {
     sheet.stage(
         new Stage(
+            StageRole.PREPARE,
             "Before digging",
             List.of(
                 Phrase.of(
@@ -58,6 +60,7 @@ final class StageSection {
     last.add(Phrase.of("Excavate in front of the finished piers in lifts, with readings at each."));
     sheet.stage(
         new Stage(
+            StageRole.DIG,
             "Excavation in front",
             last,
             List.of(
@@ -69,6 +72,7 @@ final class StageSection {
 
   private static Stage onePit(PitsCase site, double board) {
     return new Stage(
+        StageRole.PIT_RULES,
         "Each pit",
         List.of(
             Phrase.of(
@@ -126,15 +130,17 @@ final class StageSection {
                             "done", Amount.count(tenths(plan.doneDay(pit))))))
             .toList();
     return new Stage(
-        "Round " + number + " of " + plan.roundCount(),
-        work,
-        List.of(
-            new HoldPoint(
-                Phrase.of(
-                    plan.inStep()
-                        ? "Every pit of this round carries and readings are within limits"
-                        : "A pit of the next round begins only beside piers that carry, within the open share, by the dates given"),
-                ENGINEER)));
+            StageRole.PITS,
+            "Round " + number + " of " + plan.roundCount(),
+            work,
+            List.of(
+                new HoldPoint(
+                    Phrase.of(
+                        plan.inStep()
+                            ? "Every pit of this round carries and readings are within limits"
+                            : "A pit of the next round begins only beside piers that carry, within the open share, by the dates given"),
+                    ENGINEER)))
+        .with(plan.round(round));
   }
 
   private static double tenths(double days) {

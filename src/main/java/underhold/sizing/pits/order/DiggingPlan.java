@@ -1,6 +1,7 @@
 package underhold.sizing.pits.order;
 
 import java.util.List;
+import underhold.sizing.StageDetail;
 
 /**
  * A digging order with its calendar.
@@ -36,6 +37,19 @@ public record DiggingPlan(
       last = Math.max(last, doneDay(pit));
     }
     return last;
+  }
+
+  /** What a round of it counts, for a plan of stages. */
+  public StageDetail.PitRound round(List<Integer> pits) {
+    List<Integer> sorted = pits.stream().sorted().toList();
+    return new StageDetail.PitRound(
+        sorted.stream().map(pit -> pit + 1).toList(),
+        sorted.stream().map(row::width).toList(),
+        row.lengthMetres(),
+        rules.openShare() * row.lengthMetres(),
+        rules.crews(),
+        rules.times().crewDays(),
+        rules.times().openDays());
   }
 
   /** Number of rounds. */

@@ -1,0 +1,316 @@
+package underhold.consult.stage;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import underhold.advice.SupportOption;
+import underhold.consult.QuickSizing;
+import underhold.consult.scheme.PairFinding;
+import underhold.consult.scheme.ZoneChoice;
+import underhold.quantity.Quantity;
+import underhold.site.FactView;
+import underhold.sizing.HoldPoint;
+import underhold.sizing.Phrase;
+import underhold.sizing.Settings;
+import underhold.sizing.Sheet;
+import underhold.sizing.Stage;
+import underhold.sizing.StageDetail;
+import underhold.sizing.StageRole;
+
+/**
+ * Sets the stages of one zone in order: those of the sheet of its method, or the usual ones where
+ * the sheet cannot be drawn up yet. Each step of load and each round of pits is a stage of its own.
+ */
+final class ZonePlanner {
+  private final PlanBuilder plan;
+  private final Settings settings;
+  private final ZoneChoice zone;
+  private final SupportOption method;
+  private final Timing timing;
+  private final List<Stage> sheetStages;
+  private final ZoneWriter writer;
+  private final LoadPath path;
+  private final List<OpenLimit> limits = new ArrayList<>();
+  private final List<Stage> triggers = new ArrayList<>();
+  private List<Phrase> pitRules = List.of();
+  private List<HoldPoint> pitHolds = List.of();
+
+  ZonePlanner(
+      PlanBuilder plan,
+      Settings settings,
+      ZoneChoice zone,
+      int number,
+      List<PairFinding> pairs,
+      String survey) {
+    this.plan = plan;
+    this.settings = settings;
+    this.zone = zone;
+    this.method = zone.method().orElseThrow();
+    Optional<Sheet> sheet = sheet(method);
+    this.timing = new Timing(settings, zone.zone().view(), sheets());
+    this.sheetStages = expanded(sheet.map(Sheet::stages).orElseGet(() -> UsualStages.of(method)));
+    this.path = new LoadPath(zone.name(), method);
+    Told told = Told.of(zone, pairs, kinds());
+    this.writer = new ZoneWriter(plan, zone, number, told, survey);
+  }
+
+  /** The sheets that time its stages: its own, and that of the piles where it stands on them. */
+  private List<Sheet> sheets() {
+    Stream<Optional<Sheet>> sheets =
+        method == SupportOption.EDGE_PITS
+            ? Stream.of(sheet(method), sheet(SupportOption.DRILLED_PILES))
+            : Stream.of(sheet(method));
+    return sheets.flatMap(Optional::stream).toList();
+  }
+
+  /** The sheet of a method, where it could be drawn up. */
+  private Optional<Sheet> sheet(SupportOption option) {
+    return zone.zone()
+        .sizing(option)
+        .map(QuickSizing::sheet)
+        .filter(sheet -> sheet.complete() && !sheet.stages().isEmpty());
+  }
+
+  /** Piles that stand in another sheet are taken from there, or as they usually come. */
+  private List<Stage> expanded(List<Stage> stages) {
+    List<Stage> expanded = new ArrayList<>();
+    for (Stage stage : stages) {
+      if (stage.role() != StageRole.CARRY) {
+        expanded.add(stage);
+        continue;
+      }
+      List<Stage> piles =
+          sheet(SupportOption.DRILLED_PILES).map(Sheet::stages).orElseGet(UsualStages::piles);
+      piles.stream()
+          .filter(one -> one.role() == StageRole.DRILL || one.role() == StageRole.BUILD)
+          .forEach(expanded::add);
+      StageDetail steps =
+          piles.stream()
+              .filter(one -> one.role() == StageRole.LOAD)
+              .map(Stage::detail)
+              .findFirst()
+              .orElse(new StageDetail.None());
+      expanded.add(
+          new Stage(StageRole.LOAD, stage.title(), stage.work(), stage.holdPoints()).with(steps));
+    }
+    return expanded;
+  }
+
+  private List<StageKind> kinds() {
+    return Stream.concat(
+            sheetStages.stream().flatMap(stage -> kind(stage.role()).stream()),
+            waterDown().isPresent() ? Stream.of(StageKind.WATER) : Stream.of())
+        .toList();
+  }
+
+  private static Optional<StageKind> kind(StageRole role) {
+    return switch (role) {
+      case PREPARE -> Optional.of(StageKind.PREPARE);
+      case DRILL -> Optional.of(StageKind.DRILL);
+      case BUILD -> Optional.of(StageKind.BUILD);
+      case LOAD -> Optional.of(StageKind.LOAD);
+      case PITS -> Optional.of(StageKind.PITS);
+      case CLOSE -> Optional.of(StageKind.CLOSE);
+      case DIG, WATCH -> Optional.of(StageKind.DIG);
+      case LASTING -> Optional.of(StageKind.LASTING);
+      case HAND_BACK -> Optional.of(StageKind.HAND_BACK);
+      case CARRY, PIT_RULES, TRIGGER, AFTER -> Optional.empty();
+    };
+  }
+
+  /** By how much ground water is lowered for dry pits, where it is. */
+  private Optional<Quantity> waterDown() {
+    boolean pits = sheetStages.stream().anyMatch(stage -> stage.role() == StageRole.PITS);
+    FactView facts = zone.zone().view();
+    return pits ? facts.amount("drawdownNeeded").filter(depth -> depth.si() > 0) : Optional.empty();
+  }
+
+  ZoneStages run() {
+    Rounds rounds = new Rounds(sheetStages);
+    for (Stage stage : sheetStages) {
+      if (stage.role() == StageRole.DIG && nothingIsDug()) {
+        continue;
+      }
+      switch (stage.role()) {
+        case PREPARE -> prepare(stage);
+        case DRILL -> writer.add(StageKind.DRILL, stage, Moves.NONE, timing.drilling());
+        case BUILD -> writer.add(StageKind.BUILD, stage, Moves.NONE, building(stage));
+        case LOAD -> load(stage);
+        case PIT_RULES -> {
+          pitRules = stage.work();
+          pitHolds = stage.holdPoints();
+        }
+        case PITS -> pits(stage, rounds);
+        case CLOSE ->
+            writer.add(StageKind.CLOSE, stage, Moves.NONE, timing.setting(PlanSettings.CLOSE));
+        case WATCH ->
+            writer.add(
+                StageKind.DIG,
+                stage,
+                path.dig(stage),
+                timing.weeks(Timing.WATCH_DURING, PlanSettings.LIFT));
+        case AFTER ->
+            writer.add(
+                StageKind.AFTER,
+                stage,
+                Moves.NONE,
+                timing.weeks(Timing.WATCH_AFTER, PlanSettings.REINSTATE));
+        case DIG ->
+            writer.add(StageKind.DIG, stage, path.dig(stage), timing.setting(PlanSettings.LIFT));
+        case LASTING -> lasting(stage);
+        case HAND_BACK -> handBack(stage);
+        case TRIGGER -> triggers.add(stage);
+        case CARRY -> {}
+      }
+    }
+    if (path.needsLasting()) {
+      lasting(UsualWorks.lasting());
+    }
+    removeTemporary();
+    return writer.stages();
+  }
+
+  /** Needles alone cut their footing free although no excavation comes. */
+  private boolean nothingIsDug() {
+    return method != SupportOption.NEEDLES
+        && zone.zone()
+            .view()
+            .word("excavationPosition")
+            .filter("no-excavation"::equals)
+            .isPresent();
+  }
+
+  List<OpenLimit> limits() {
+    return limits;
+  }
+
+  List<Stage> triggers() {
+    return triggers;
+  }
+
+  private StageTime building(Stage stage) {
+    if (stage.detail() instanceof StageDetail.Curing) {
+      return timing.cure();
+    }
+    long parts =
+        sheetStages.stream()
+            .filter(one -> one.role() == StageRole.BUILD)
+            .filter(one -> !(one.detail() instanceof StageDetail.Curing))
+            .count();
+    return timing.building((int) parts);
+  }
+
+  private void prepare(Stage stage) {
+    writer.add(
+        StageKind.PREPARE,
+        stage,
+        Moves.NONE,
+        timing.weeks(Timing.WATCH_BEFORE, PlanSettings.PREPARE));
+    waterDown()
+        .ifPresent(
+            depth ->
+                writer.add(
+                    StageKind.WATER,
+                    UsualWorks.water(depth),
+                    Moves.accepting(path.lowerWater()),
+                    timing.setting(PlanSettings.WATER)));
+  }
+
+  /** Each step, then the lock-off at which the support is accepted. */
+  private void load(Stage stage) {
+    List<Phrase> steps = UsualWorks.steps(stage);
+    for (int i = 0; i < steps.size(); i++) {
+      List<Phrase> work = new ArrayList<>(List.of(steps.get(i)));
+      if (i == 0) {
+        stage.work().stream().filter(phrase -> !steps.contains(phrase)).forEach(work::add);
+      }
+      Stage step =
+          new Stage(
+              StageRole.LOAD,
+              "Step " + (i + 1) + " of " + steps.size() + ": " + inSentence(stage.title()),
+              work,
+              List.of(UsualWorks.STEP_HOLD));
+      writer.add(StageKind.LOAD, step, Moves.NONE, timing.step(steps.size()));
+    }
+    Stage lock =
+        new Stage(
+            StageRole.LOAD,
+            "Locked off and accepted: " + inSentence(stage.title()),
+            List.of(UsualWorks.LOCK_OFF),
+            stage.holdPoints());
+    writer.add(
+        StageKind.ACCEPT,
+        lock,
+        Moves.accepting(path.carry()),
+        timing.setting(PlanSettings.LOCK_OFF));
+  }
+
+  private static String inSentence(String title) {
+    return title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1);
+  }
+
+  private void pits(Stage stage, Rounds rounds) {
+    List<Phrase> work = new ArrayList<>(UsualWorks.round(stage));
+    List<HoldPoint> holds = new ArrayList<>(stage.holdPoints());
+    if (rounds.isFirst(stage)) {
+      work.addAll(pitRules);
+    }
+    holds.addAll(pitHolds);
+    Optional<StageDetail.PitRound> round = Rounds.round(stage);
+    StageTime time =
+        round
+            .map(one -> new StageTime(one.days(), "in step: round by round, by the sheet"))
+            .orElseGet(() -> timing.setting(PlanSettings.PITS));
+    round.ifPresent(
+        one -> {
+          if (limits.isEmpty()) {
+            limits.add(new OpenLimit(zone.name(), one.mayBeOpenMetres(), one.wallMetres()));
+          }
+        });
+    writer.add(
+        StageKind.PITS,
+        new Stage(StageRole.PITS, stage.title(), work, holds),
+        path.pits(round, rounds.isFirst(stage), rounds.isLast(stage)),
+        time);
+  }
+
+  private void lasting(Stage stage) {
+    Stage built =
+        new Stage(StageRole.LASTING, stage.title(), stage.work().subList(0, 1), stage.holdPoints());
+    writer.add(StageKind.LASTING, built, path.lasting(), timing.setting(PlanSettings.LASTING));
+  }
+
+  private void handBack(Stage stage) {
+    Stage built =
+        new Stage(
+            StageRole.LASTING,
+            "New support",
+            stage.work().subList(0, 1),
+            stage.holdPoints().subList(0, 1));
+    writer.add(
+        StageKind.RENEW,
+        built,
+        Moves.accepting(path.newSupport()),
+        timing.setting(PlanSettings.LASTING));
+    Stage returned =
+        new Stage(
+            StageRole.HAND_BACK,
+            stage.title(),
+            stage.work().subList(1, stage.work().size()),
+            stage.holdPoints().subList(1, stage.holdPoints().size()));
+    writer.add(StageKind.HAND_BACK, returned, Moves.removing(path.takeBack()), timing.handBack());
+  }
+
+  private void removeTemporary() {
+    List<Support> left = path.takeBack();
+    if (!left.isEmpty()) {
+      writer.add(
+          StageKind.REMOVE,
+          UsualWorks.remove(left),
+          Moves.removing(left),
+          timing.setting(PlanSettings.REMOVE));
+    }
+  }
+}
