@@ -32,6 +32,16 @@ public record ZoneAdvice(
     sizings = List.copyOf(sizings);
   }
 
+  /** Advice of which it was not asked how firm it is. */
+  public ZoneAdvice(
+      String name,
+      Screening screening,
+      Ranking ranking,
+      OpenQuestions questions,
+      List<QuickSizing> sizings) {
+    this(name, screening, ranking, questions, sizings, Optional.empty());
+  }
+
   /** The same advice with how firm it is. */
   ZoneAdvice firm(Firmness found) {
     return new ZoneAdvice(name, screening, ranking, questions, sizings, Optional.of(found));

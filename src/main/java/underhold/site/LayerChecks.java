@@ -29,7 +29,10 @@ final class LayerChecks {
     boolean inLast = level > layers.get(layers.size() - 1).top().si() + Agreement.LENGTH_METRES;
     GroundLayer above = at(ground, level - Agreement.LENGTH_METRES);
     GroundLayer below = at(ground, level + Agreement.LENGTH_METRES);
-    boolean fits = inLast || above == null || isRock(above) || below == null || isRock(below);
+    if (below == null) {
+      return Optional.empty();
+    }
+    boolean fits = inLast || above == null || isRock(above) || isRock(below);
     return fits
         ? Optional.empty()
         : Optional.of(
