@@ -70,8 +70,7 @@ class EdgeReaderTest {
   @DisplayName(
       "own hand calculation: rock 6.5 m down in the boring lies 3.5 m below a box 3 m down; rock from 2 m lies at it")
   void rock_of_the_borings() {
-    Sheet below =
-        layers(box(), layer("dense-sand", 0, 20, 0, 36), layer("rock", 6.5, 25, 0, 40));
+    Sheet below = layers(box(), layer("dense-sand", 0, 20, 0, 36), layer("rock", 6.5, 25, 0, 40));
     assertThat(number(below, "rock-depth")).isCloseTo(3.5, within(1e-9));
     assertThat(input(below, "rock-depth").origin()).isEqualTo(Origin.DERIVED);
     assertThat(input(below, "rock-depth").source().words()).contains("rock from 6.5");
