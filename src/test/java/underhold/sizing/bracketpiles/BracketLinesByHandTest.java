@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 import static underhold.sizing.bracketpiles.PlatformEdge.*;
 
-import java.util.Arrays;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import underhold.quantity.UnitSystem;
@@ -209,25 +208,6 @@ class BracketLinesByHandTest {
 
   private static double bending(Sheet sheet) {
     return 108 * 0.3048 / (215.7e-6 * 0.55 * symbol(sheet, "combined", "Fy"));
-  }
-
-  @Test
-  @DisplayName(
-      "own hand calculation: brick spans at most 2.4 m, 1.5 x 1 m where only 1 m is sound, plain concrete 1.8 m")
-  void caps_on_the_spacing() {
-    String longer = with("\"clearSpan\": \"1.8 m\"", "\"clearSpan\": \"5 m\"");
-    String brick = longer.replace("\"reinforced-concrete\"", "\"unreinforced-masonry\"");
-    assertThat(span(brick)).isCloseTo(2.4, within(1e-9));
-    assertThat(span(brick, "sound-wall-height=1 m")).isCloseTo(1.5, within(1e-9));
-    assertThat(span(longer.replace("strong-concrete", "plain-concrete")))
-        .isCloseTo(1.8, within(1e-9));
-    assertThat(span(longer)).isCloseTo(5, within(1e-9));
-  }
-
-  private static double span(String site, String... settings) {
-    String[] all = Arrays.copyOf(settings, settings.length + 1);
-    all[settings.length] = FREE;
-    return check(BracketSites.size(site, all), "edge-span").capacity().si();
   }
 
   @Test
