@@ -41,7 +41,8 @@ class EdgeGroundByHandTest {
   void heave_by_clay_below_or_behind() {
     Reading below =
         read(
-            layers(site(), layer("dense-sand", 0, 20, 0, 36), layer("stiff-clay", 7, 19, 100, 24)));
+            layers(
+                site(), layer("dense-sand", 0, 20, 0, 36), layer("stiff-clay", 8.6, 19, 100, 24)));
     below.gives("heave-resistance", 638).takes("heave-resistance", "su", 100);
     assertThat(below.check("base-heave").capacity().si()).isCloseTo(638, within(1e-6));
     Reading behind =
