@@ -189,6 +189,27 @@ class EdgeBracesByHandTest {
     assertThat(box.note("sliding-supported")).startsWith("A base slab holds the toe at the end");
   }
 
+  @Test
+  @DisplayName(
+      "own hand calculation: active, no structure, no overburden: 1.5 x (22.50 + 31.27) = 80.65 kN/m against 77.76 at a base 2.2 m wide and 11.78 in front")
+  void toe_that_holds_only_with_what_lies_in_front() {
+    String[] light = {
+      "earth-pressure=active",
+      "share-partial=0",
+      "overburden-share=0",
+      "toe-embedment=1 m",
+      "wall-thickness=2.2 m",
+      "passive-share=1"
+    };
+    Reading counted = box(light);
+    assertThat(counted.check("sliding-supported").demand().si()).isCloseTo(80.65, offset(0.02));
+    assertThat(counted.check("sliding-supported").capacity().si())
+        .isCloseTo(77.76 + 11.78, offset(0.02));
+    assertThat(counted.check("sliding-supported").verdict()).isEqualTo(Verdict.PASSES);
+    light[5] = "passive-share=0";
+    assertThat(box(light).check("sliding-supported").verdict()).isEqualTo(Verdict.REFER);
+  }
+
   private static Offset<Double> offset(double value) {
     return within(value);
   }
