@@ -64,10 +64,14 @@ final class CriteriaTable {
     }
   }
 
-  /** A rule that speaks of options must say what of; one that derives a fact need not. */
+  /**
+   * A rule that speaks of options must say what of; one that derives a fact, or speaks of a pair of
+   * zones, need not.
+   */
   void check(List<Rule> rules, Criteria criteria) {
     for (Rule rule : rules) {
-      if (rule.effect() != Effect.DERIVE && criteria.find(rule.cause()).isEmpty()) {
+      boolean ofOptions = rule.effect() != Effect.DERIVE && rule.phase() != Rule.Phase.SCHEME;
+      if (ofOptions && criteria.find(rule.cause()).isEmpty()) {
         problems.add(
             new PackProblem(
                 rule.file(),
