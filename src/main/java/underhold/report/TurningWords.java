@@ -51,11 +51,10 @@ final class TurningWords {
       if (from.text().equals(to.text())) {
         return from.text();
       }
-      return (change.atFrom() ? "between " : "above ")
+      return (change.atFrom() ? "from " : "above ")
           + from.text()
-          + (change.atFrom() ? " and " : " and at most ")
-          + to.text()
-          + (change.atTo() || change.atFrom() ? "" : " (not itself)");
+          + (change.atTo() ? " up to " : " and below ")
+          + to.text();
     }
     if (to != null && to.si() <= change.fact().requireRange().min()) {
       return to.text();
