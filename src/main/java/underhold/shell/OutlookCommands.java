@@ -30,7 +30,7 @@ final class OutlookCommands {
   private static final int USUAL_CHANGES = 2;
   private static final int LEAST_DRAWS = 50;
   private static final int MOST_DRAWS = 10_000;
-  private static final int DETAILED_DRAWS = 400;
+  private static final int DETAILED_DRAWS = 200;
 
   private final Session session;
 

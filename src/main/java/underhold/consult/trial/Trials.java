@@ -67,6 +67,13 @@ public final class Trials {
     return new Trials(other, site, desk, weights, 0);
   }
 
+  /**
+   * The same trials without any sizing, where only what the rules of the screening say is asked.
+   */
+  public Trials unsized() {
+    return new Trials(rules, site, Confirmation.NONE, points, tie);
+  }
+
   public PlainRules rules() {
     return rules;
   }

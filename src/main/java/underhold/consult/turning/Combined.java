@@ -17,7 +17,7 @@ import underhold.site.FactValue;
  * the smallest on until enough are found or the number of trials is spent.
  */
 final class Combined {
-  private static final int MOST_TRIALS = 1500;
+  private static final int MOST_TRIALS = 600;
   private static final int PART_OF_TRIPLES = 24;
 
   private final Trying trying;

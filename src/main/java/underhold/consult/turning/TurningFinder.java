@@ -18,13 +18,15 @@ public final class TurningFinder {
   private static final int PAIRS_OF_EACH = 2;
   private static final int PAIRS_ASKED_FOR = 6;
 
+  private final Trials trials;
+  private final Zone zone;
   private final Trying trying;
-  private final Singles singles;
 
-  /** A finder for one zone of the site of the trials; every single change is tried here. */
+  /** A finder for one zone of the site of the trials. */
   public TurningFinder(Trials trials, Zone zone) {
+    this.trials = trials;
+    this.zone = zone;
     this.trying = new Trying(trials, zone);
-    this.singles = new Singles(trying);
   }
 
   /** How the zone stands as it is. */
@@ -39,7 +41,8 @@ public final class TurningFinder {
    * @param most how many facts to change together, 1 to 3
    */
   public TurningPoints another(int most) {
-    List<TurningPoint> single = singly(this::turned);
+    Singles singles = new Singles(trying);
+    List<TurningPoint> single = turned(singles);
     Combined combined = new Combined(trying, singles);
     List<TurningPoint> pairs = new ArrayList<>();
     List<TurningPoint> triples = new ArrayList<>();
@@ -63,58 +66,89 @@ public final class TurningFinder {
    * @param most how many facts to change together, 1 to 3
    */
   public TurningPoints towards(Goal goal, int most) {
-    boolean met = goal.met(trying.base());
-    List<TurningPoint> single = met ? List.of() : singly(goal);
-    Combined combined = new Combined(trying, singles);
-    List<TurningPoint> pairs = met || most < 2 ? List.of() : combined.pairs(goal, PAIRS_ASKED_FOR);
-    List<TurningPoint> triples =
-        met || most < 3 ? List.of() : combined.triples(goal, PAIRS_ASKED_FOR);
-    return found(goal, single, pairs, triples, combined);
+    Search search = new Search(goal);
+    List<TurningPoint> single = search.singles();
+    List<TurningPoint> pairs = most < 2 ? List.of() : search.pairs();
+    List<TurningPoint> triples = most < 3 ? List.of() : search.triples();
+    return search.found(single, pairs, triples);
   }
 
   /** The fewest changes that reach a goal: single ones, else pairs, else three together. */
   public TurningPoints cheapest(Goal goal) {
-    Combined combined = new Combined(trying, singles);
-    boolean met = goal.met(trying.base());
-    List<TurningPoint> single = met ? List.of() : singly(goal);
-    boolean more = !met && single.isEmpty();
-    List<TurningPoint> pairs = more ? combined.pairs(goal, PAIRS_ASKED_FOR) : List.of();
-    more &= pairs.isEmpty();
-    List<TurningPoint> triples = more ? combined.triples(goal, PAIRS_ASKED_FOR) : List.of();
-    return found(goal, single, pairs, triples, combined);
+    Search search = new Search(goal);
+    List<TurningPoint> single = search.singles();
+    List<TurningPoint> pairs = single.isEmpty() ? search.pairs() : List.of();
+    boolean more = single.isEmpty() && pairs.isEmpty();
+    return search.found(single, pairs, more ? search.triples() : List.of());
   }
 
-  private TurningPoints found(
-      Goal goal,
-      List<TurningPoint> single,
-      List<TurningPoint> pairs,
-      List<TurningPoint> triples,
-      Combined combined) {
-    return new TurningPoints(
-        goal, trying.base(), single, pairs, triples, singles.all().size(), !combined.spent());
-  }
+  /** The way to one goal; whether an option is ruled out is seen without sizing anything. */
+  private final class Search {
+    private final Goal goal;
+    private final boolean met;
+    private final Trying way;
+    private final Singles changes;
+    private final Combined combined;
 
-  private boolean turned(Outcome outcome) {
-    return !outcome.leader().equals(trying.base().leader());
-  }
-
-  private List<TurningPoint> singly(Goal goal) {
-    List<Runs.Turn> turns = new ArrayList<>();
-    for (List<Single> fact : singles.byFact()) {
-      turns.addAll(new Runs(trying, singles.grid(), fact, goal::met).turns());
+    Search(Goal goal) {
+      this.goal = goal;
+      this.met = goal.met(trying.base());
+      boolean plain = !goal.first() && trials.rules().sizingOnlyTakes();
+      this.way = plain ? new Trying(trials.unsized(), zone) : trying;
+      this.changes = new Singles(way);
+      this.combined = new Combined(way, changes);
     }
-    return points(turns, Optional.of(goal.option()));
+
+    List<TurningPoint> singles() {
+      List<Runs.Turn> turns = new ArrayList<>();
+      if (!met) {
+        for (List<Single> fact : changes.byFact()) {
+          turns.addAll(new Runs(way, changes.grid(), fact, goal::met).turns());
+        }
+      }
+      return points(turns, Optional.of(goal.option()));
+    }
+
+    List<TurningPoint> pairs() {
+      return met ? List.of() : combined.pairs(goal, PAIRS_ASKED_FOR);
+    }
+
+    List<TurningPoint> triples() {
+      return met ? List.of() : combined.triples(goal, PAIRS_ASKED_FOR);
+    }
+
+    TurningPoints found(
+        List<TurningPoint> single, List<TurningPoint> pairs, List<TurningPoint> triples) {
+      return new TurningPoints(
+          goal,
+          trying.base(),
+          sized(single),
+          sized(pairs),
+          sized(triples),
+          changes.all().size(),
+          !combined.spent());
+    }
+
+    /** The points with the options sized, as the whole advice would have them. */
+    private List<TurningPoint> sized(List<TurningPoint> points) {
+      return points.stream()
+          .map(
+              point ->
+                  trying.point(
+                      point.changes(), trying.outcome(point.values()), Set.of(goal.option())))
+          .toList();
+    }
   }
 
   /** Run by run for each option that comes first, since one fact may lead to several. */
-  private List<TurningPoint> singly(Predicate<Outcome> turned) {
+  private List<TurningPoint> turned(Singles singles) {
     List<Runs.Turn> turns = new ArrayList<>();
     for (List<Single> fact : singles.byFact()) {
       Set<Optional<SupportOption>> leaders = new LinkedHashSet<>();
       fact.stream()
           .filter(Single::possible)
           .map(Single::outcome)
-          .filter(turned)
+          .filter(outcome -> !outcome.leader().equals(trying.base().leader()))
           .forEach(outcome -> leaders.add(outcome.leader()));
       for (Optional<SupportOption> leader : leaders) {
         Predicate<Outcome> leads = outcome -> outcome.leader().equals(leader);

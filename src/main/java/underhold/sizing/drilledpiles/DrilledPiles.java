@@ -64,7 +64,10 @@ public final class DrilledPiles implements SizingMethod {
       return sheet.missing(inputs.missing()).build();
     }
     return AssumedInputs.referred(
-        inputs, guesses, one -> reckon(PileCase.of(one, settings, layers)));
+        inputs,
+        guesses,
+        one -> reckon(PileCase.of(one, settings, layers), true),
+        one -> reckon(PileCase.of(one, settings, layers), false));
   }
 
   /**
@@ -105,7 +108,7 @@ public final class DrilledPiles implements SizingMethod {
     return inputs.build();
   }
 
-  private static Sheet reckon(PileCase site) {
+  private static Sheet reckon(PileCase site, boolean curve) {
     SheetBuilder sheet = SheetBuilder.titled(TITLE, METHOD);
     site.inputs().write(sheet);
     site.settings().write(sheet);
@@ -114,6 +117,9 @@ public final class DrilledPiles implements SizingMethod {
     SideSection.write(site, design, sheet);
     StrengthSection.write(site, design, sheet);
     GroupSection.write(site, design, sheet);
+    if (curve) {
+      SettlementSection.writeCurve(site, design, sheet);
+    }
     SettlementSection.write(site, design, sheet);
     DepthSection.write(site, design, sheet);
     TransferSection.write(site, design, sheet);

@@ -34,12 +34,17 @@ final class SettlementSection {
     new SettlementSection(site, design, sheet).write();
   }
 
+  /** The curve of load and settlement, which no check reads. */
+  static void writeCurve(PileCase site, PileDesign design, SheetBuilder sheet) {
+    new SettlementSection(site, design, sheet).curve();
+  }
+
   /** Length from the cap to where side resistance begins, m. */
   static double freeLength(PileCase site, PileDesign design) {
     return design.casingBottomMetres() - site.capLevel();
   }
 
-  private void write() {
+  private void curve() {
     double working = design.layout().pileKilonewtons();
     Optional<LoadSettlement> bond = bond();
     for (int percent : PERCENT) {
@@ -47,6 +52,11 @@ final class SettlementSection {
       bond.flatMap(pile -> pile.under(load).value())
           .ifPresent(state -> point(percent, load, state));
     }
+  }
+
+  private void write() {
+    double working = design.layout().pileKilonewtons();
+    Optional<LoadSettlement> bond = bond();
     Optional<Double> head =
         bond.flatMap(pile -> pile.under(working).value()).map(state -> head(working, state));
     Amount limit = site.amount(LIMIT);

@@ -28,10 +28,10 @@ public final class AssumedInputs {
   private final Function<Inputs, Sheet> method;
   private final Sheet sheet;
 
-  private AssumedInputs(Inputs inputs, Function<Inputs, Sheet> method) {
+  private AssumedInputs(Inputs inputs, Sheet sheet, Function<Inputs, Sheet> method) {
     this.inputs = inputs;
     this.method = method;
-    this.sheet = method.apply(inputs);
+    this.sheet = sheet;
   }
 
   /** The sheet of complete inputs, its checks referred where they rest on assumed ones. */
@@ -47,8 +47,23 @@ public final class AssumedInputs {
    * @param method sizes inputs
    */
   public static Sheet referred(Inputs inputs, Guesses guesses, Function<Inputs, Sheet> method) {
-    AssumedInputs assumed = new AssumedInputs(inputs, method);
-    return guesses == Guesses.TRIED ? assumed.referred() : assumed.sheet;
+    return referred(inputs, guesses, method, method);
+  }
+
+  /**
+   * The same, where the checks alone come cheaper than the whole sheet.
+   *
+   * @param whole makes the whole sheet
+   * @param checks makes a sheet with the same checks
+   */
+  public static Sheet referred(
+      Inputs inputs,
+      Guesses guesses,
+      Function<Inputs, Sheet> whole,
+      Function<Inputs, Sheet> checks) {
+    return guesses == Guesses.TRIED
+        ? new AssumedInputs(inputs, whole.apply(inputs), checks).referred()
+        : checks.apply(inputs);
   }
 
   /** A passing check referred, with what it rests on. */
