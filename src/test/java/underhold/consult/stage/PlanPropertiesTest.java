@@ -9,10 +9,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Label;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.lifecycle.AfterContainer;
 import net.jqwik.api.statistics.Statistics;
 import underhold.consult.Consultation;
 import underhold.consult.RandomZones;
@@ -23,6 +25,8 @@ import underhold.consult.scheme.ZoneChoice;
 /** Plans of random sites of several zones, whatever is known of how the zones lie to each other. */
 class PlanPropertiesTest {
   private static final int TRIES = 120;
+  private static final AtomicInteger MADE = new AtomicInteger();
+  private static final AtomicInteger REFUSED = new AtomicInteger();
   private static final SchemeDesk DESK = new SchemeDesk(RandomZones.engine());
 
   private static Optional<StagePlan> plan(long seed, int zones, double forgotten) {
@@ -32,10 +36,21 @@ class PlanPropertiesTest {
       return Optional.empty();
     }
     PlanOutcome plan = StagePlanner.plan(made.scheme(), PlanSettings.TABLE.defaults());
-    assertThat(plan)
-        .as("seed %d, %d zones: %s", seed, zones, plan)
-        .isInstanceOf(PlanOutcome.Made.class);
+    if (plan instanceof PlanOutcome.Refused refused) {
+      // random relations can ask for orders that exclude each other; then there is no plan
+      assertThat(refused.problems())
+          .as("seed %d, %d zones", seed, zones)
+          .allMatch(problem -> problem.contains(" cannot be kept: "));
+      REFUSED.incrementAndGet();
+      return Optional.empty();
+    }
+    MADE.incrementAndGet();
     return Optional.of(((PlanOutcome.Made) plan).plan());
+  }
+
+  @AfterContainer
+  static void hardly_any_plan_is_refused() {
+    assertThat(REFUSED.get()).isLessThan(1 + MADE.get() / 20);
   }
 
   private static double share(int tenths) {
