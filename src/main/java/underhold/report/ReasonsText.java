@@ -83,7 +83,8 @@ public final class ReasonsText {
     section(advice, "Speaks against it", advice.findings(), f -> f.effect() == Effect.AGAINST);
     outranking(zone, advice);
     if (ways != null) {
-      new TurningSection(page).ways(ways);
+      boolean several = consultation.site().zones().size() > 1;
+      new TurningSection(page, several ? zone.name() : "").ways(ways);
     }
     assumed(zone, advice);
     misses(zone, "Rules that nearly spoke for it", e -> e == Effect.FOR || e == Effect.REFER);

@@ -18,9 +18,16 @@ final class TurningSection {
   private static final int MOST_WAYS = 4;
 
   private final TextPage page;
+  private final String zoneOption;
 
-  TurningSection(TextPage page) {
+  /**
+   * A section on a page.
+   *
+   * @param zone the zone that the commands to try must name; empty where the site has but one
+   */
+  TurningSection(TextPage page, String zone) {
     this.page = page;
+    this.zoneOption = zone.isEmpty() ? "" : " --zone \"" + zone + "\"";
   }
 
   /** The cheapest ways to bring an option back, or to put it first. */
@@ -99,7 +106,7 @@ final class TurningSection {
     TurningWords.fails(point).ifPresent(words -> page.para(DEEPER, words));
     TurningWords.reasons(point)
         .forEach(words -> page.item(Tint.QUIET, DEEPER, "why", DETAIL, words));
-    page.item(Tint.QUIET, DEEPER, "try", DETAIL, "what-if " + typed(point.changes()));
+    page.item(Tint.QUIET, DEEPER, "try", DETAIL, "what-if " + typed(point.changes()) + zoneOption);
   }
 
   /** Whether the first place is only one of a tie. */

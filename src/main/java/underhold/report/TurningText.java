@@ -11,6 +11,7 @@ import underhold.advice.SupportOption;
 import underhold.consult.turning.Goal;
 import underhold.consult.turning.TurningPoint;
 import underhold.consult.turning.TurningPoints;
+import underhold.site.Site;
 
 /** The turning points of the zones of a site. */
 public final class TurningText {
@@ -18,17 +19,21 @@ public final class TurningText {
   private static final int MOST_SINGLES = 6;
 
   private final TextPage page;
-  private final TurningSection section;
 
   private TurningText(Look look) {
     this.page = new TextPage(look);
-    this.section = new TurningSection(page);
   }
 
   /** The turning points zone by zone, by the name of the zone. */
-  public static String of(String site, Map<String, TurningPoints> zones, RulePack pack, Look look) {
+  public static String of(Site site, Map<String, TurningPoints> zones, RulePack pack, Look look) {
     TurningText text = new TurningText(look);
-    zones.forEach((zone, points) -> text.zone(site + ": " + zone, points));
+    boolean several = site.zones().size() > 1;
+    zones.forEach(
+        (zone, points) ->
+            text.zone(
+                site.name() + ": " + zone,
+                points,
+                new TurningSection(text.page, several ? zone : "")));
     text.page.blank();
     text.page.para(
         0,
@@ -39,7 +44,7 @@ public final class TurningText {
     return text.page.text();
   }
 
-  private void zone(String title, TurningPoints points) {
+  private void zone(String title, TurningPoints points, TurningSection section) {
     page.heading(title);
     page.para(0, now(points) + " " + points.tried() + " single changes of fact were tried.");
     Goal goal = points.goal();
@@ -47,12 +52,12 @@ public final class TurningText {
       page.para(0, Words.sentence(goal.option().label()) + " is first as it is.");
       return;
     }
-    section("One fact that " + turns(goal), points.singles(), goal);
+    section("One fact that " + turns(goal), points.singles(), goal, section);
     if (points.singles().isEmpty()) {
       page.para(MARGIN, "No single fact " + turns(goal) + ".");
     }
-    section("Two facts together that " + turns(goal), points.pairs(), goal);
-    section("Three facts together that " + turns(goal), points.triples(), goal);
+    section("Two facts together that " + turns(goal), points.pairs(), goal, section);
+    section("Three facts together that " + turns(goal), points.triples(), goal, section);
     if (!points.complete()) {
       page.para(MARGIN, "Not every combination was tried: there are too many.");
     }
@@ -75,7 +80,8 @@ public final class TurningText {
         .orElse("No clear choice as it is.");
   }
 
-  private void section(String heading, List<TurningPoint> points, @Nullable Goal goal) {
+  private void section(
+      String heading, List<TurningPoint> points, @Nullable Goal goal, TurningSection section) {
     if (points.isEmpty()) {
       return;
     }

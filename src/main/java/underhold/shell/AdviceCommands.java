@@ -169,7 +169,11 @@ final class AdviceCommands {
   /** The answer to the zones that the command line asks for. */
   static Consultation consult(Session session, Call call, int fileAt) {
     Site site = session.site(call.word(fileAt)).site();
-    List<Zone> zones = zones(site, call.option(Options.ZONE));
+    return consult(session, site, zones(site, call.option(Options.ZONE)));
+  }
+
+  /** The answer to some zones of a site, without how firm it is. */
+  static Consultation consult(Session session, Site site, List<Zone> zones) {
     List<ZoneAdvice> advice =
         zones.stream().map(zone -> session.consultant().advise(site, zone)).toList();
     return new Consultation(site, session.consultant().pack(), advice);

@@ -91,7 +91,7 @@ final class OutlookCommands {
     session
         .output()
         .answer(
-            look -> TurningText.of(site.name(), zones, session.pack(), look),
+            look -> TurningText.of(site, zones, session.pack(), look),
             () -> TurningJson.of(site.name(), zones, session.pack()));
     return Exit.DONE;
   }

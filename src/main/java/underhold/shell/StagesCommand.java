@@ -34,7 +34,7 @@ final class StagesCommand {
         call.option(Options.ZONE)
             .map(name -> site.zones().get(SiteCommands.zone(site, name)).name());
     Settings settings = settings(call.all(Options.SET), site.units());
-    Consultation answer = session.advise(site);
+    Consultation answer = AdviceCommands.consult(session, site, site.zones());
     SchemeOutcome outcome = new SchemeDesk(session.consultant().engine()).scheme(answer);
     if (outcome instanceof SchemeOutcome.Made made) {
       PlanOutcome plan = StagePlanner.plan(made.scheme(), settings);

@@ -42,19 +42,6 @@ class FirmnessTest {
   }
 
   @Test
-  @DisplayName("Where everything is known the open facts move nothing: 15 random sites")
-  void nothing_open_nothing_drawn() {
-    PlausibleSites sites = new PlausibleSites(3);
-    for (int i = 0; i < 15; i++) {
-      Firmness firmness = find(PlausibleSites.site(sites.next()), 10, 1);
-      if (firmness.factsDrawn() == 0) {
-        assertThat(firmness.facts()).isEqualTo(10);
-        assertThat(firmness.drivers()).isEmpty();
-      }
-    }
-  }
-
-  @Test
   @DisplayName(
       "One open fact with two answers, one of which takes the first place away, leaves it about half the draws and is named as what drives the doubt: random sites known but for one yes or no; tolerance: four standard errors of 100 draws")
   void one_open_fact_drives_the_doubt() {

@@ -78,6 +78,7 @@ class OutlookCommandsTest {
     assertThat(ran.code()).isZero();
     assertThat(ran.out())
         .contains("would put drilled piles first", "what-if ", "why Now ")
+        .containsPattern("--zone\\s+\"party wall\"")
         .contains("a licensed engineer must check and own the design");
   }
 

@@ -51,7 +51,10 @@ public record Change(
     return was.value() == null;
   }
 
-  /** Whether an amount that somebody stated would have to be more than so many times as large. */
+  /**
+   * Whether an amount that somebody stated would have to be more than four times as large
+   * (judgement).
+   */
   boolean farFetched() {
     if (!(was.value() instanceof FactValue.Amount before)
         || !(tried instanceof FactValue.Amount after)

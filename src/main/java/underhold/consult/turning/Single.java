@@ -17,9 +17,4 @@ record Single(Fact was, FactValue value, boolean possible, Outcome outcome, doub
   String name() {
     return was.name();
   }
-
-  /** Whether the same rules fire and hold as in another outcome. */
-  boolean like(Outcome other) {
-    return outcome.fired().equals(other.fired()) && outcome.holding().equals(other.holding());
-  }
 }

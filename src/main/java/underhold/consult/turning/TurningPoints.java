@@ -3,7 +3,6 @@ package underhold.consult.turning;
 import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import underhold.advice.SupportOption;
 import underhold.consult.trial.Outcome;
 
 /**
@@ -34,10 +33,5 @@ public record TurningPoints(
   /** All of them. */
   public List<TurningPoint> all() {
     return Stream.of(singles, pairs, triples).flatMap(List::stream).toList();
-  }
-
-  /** Whether a single change puts the option first. */
-  public boolean singly(SupportOption option) {
-    return singles.stream().anyMatch(point -> point.leads(option));
   }
 }
