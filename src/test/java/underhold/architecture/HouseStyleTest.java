@@ -61,6 +61,20 @@ class HouseStyleTest {
                     .isFalse());
   }
 
+  /** A build that passed passes again: see {@link underhold.quantity.Seeds}. */
+  @Test
+  void properties_begin_from_the_one_seed() {
+    Pattern unseeded = Pattern.compile("@Property(?!\\([^)]*seed = Seeds\\.BUILD)");
+    assertThat(files("src/test/java", ".java"))
+        .filteredOn(file -> !file.endsWith("HouseStyleTest.java"))
+        .isNotEmpty()
+        .allSatisfy(
+            file ->
+                assertThat(unseeded.matcher(String.join("\n", lines(file))).find())
+                    .as(file.toString())
+                    .isFalse());
+  }
+
   @Test
   void every_package_says_what_it_is_for_and_is_null_marked() {
     Set<Path> folders =

@@ -30,7 +30,7 @@ class QuantityTextTest {
         Arrays.stream(Measure.values()).flatMap(measure -> measure.units().stream()).toList());
   }
 
-  @Property
+  @Property(seed = Seeds.BUILD)
   @Label("what is printed for reading is read back within half of the fourth figure")
   void printed_text_is_read_back(
       @ForAll("units") MeasureUnit unit,
@@ -46,7 +46,7 @@ class QuantityTextTest {
     assertThat(back.unit()).isEqualTo(unit.symbol());
   }
 
-  @Property
+  @Property(seed = Seeds.BUILD)
   @Label("what is printed in full is read back to the fourteenth figure")
   void fully_printed_text_is_read_back(
       @ForAll("units") MeasureUnit unit,
@@ -60,7 +60,7 @@ class QuantityTextTest {
     assertThat(back.si()).isCloseTo(value, within(1e-14 * Math.abs(value)));
   }
 
-  @Property
+  @Property(seed = Seeds.BUILD)
   @Label("converting there and back changes nothing that matters")
   void conversion_is_undone(
       @ForAll("units") MeasureUnit unit, @ForAll @DoubleRange(min = -1e9, max = 1e9) double value) {
@@ -69,14 +69,14 @@ class QuantityTextTest {
         .isCloseTo(value, within(5e-16 * Math.abs(value)));
   }
 
-  @Property
+  @Property(seed = Seeds.BUILD)
   @Label("one unit more is more, in every unit")
   void conversion_keeps_the_order(
       @ForAll("units") MeasureUnit unit, @ForAll @DoubleRange(min = 0, max = 1e6) double value) {
     assertThat(unit.toInside(value + 1)).isGreaterThan(unit.toInside(value));
   }
 
-  @Property
+  @Property(seed = Seeds.BUILD)
   @Label("no text whatever makes the reader fail")
   void any_text_is_answered(@ForAll String text, @ForAll Measure measure) {
     assertAnswered(text, measure);

@@ -9,10 +9,11 @@ import net.jqwik.api.constraints.CharRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.StringLength;
 import org.junit.jupiter.api.Test;
+import underhold.quantity.Seeds;
 
 /** Laying out text; own cases. */
 class TextPageTest {
-  @Property(tries = 300)
+  @Property(tries = 300, seed = Seeds.BUILD)
   void no_line_is_wider_than_the_page(
       @ForAll @StringLength(max = 300) String words,
       @ForAll @IntRange(min = 1, max = 200) int width,
@@ -28,7 +29,7 @@ class TextPageTest {
     assertThat(text.lines()).allMatch(line -> line.length() <= look.width());
   }
 
-  @Property(tries = 300)
+  @Property(tries = 300, seed = Seeds.BUILD)
   void no_word_is_lost(
       @ForAll @StringLength(max = 300) @CharRange(from = ' ', to = '~') String words) {
     String text = new TextPage(Look.PLAIN).para(0, words).text();

@@ -13,10 +13,11 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import underhold.quantity.Seeds;
 
 /** Whatever a file holds, reading it ends with a site or with problems; own cases. */
 class SiteFuzzTest {
-  @Property(tries = 300)
+  @Property(tries = 300, seed = Seeds.BUILD)
   void random_bytes_give_problems(@ForAll byte[] bytes) throws IOException {
     Path file = Files.createTempFile("fuzz", ".site.json");
     try {
@@ -27,12 +28,12 @@ class SiteFuzzTest {
     }
   }
 
-  @Property(tries = 500)
+  @Property(tries = 500, seed = Seeds.BUILD)
   void random_texts_give_problems(@ForAll String text) {
     assertThat(SiteReader.read(text, "fuzz")).isInstanceOf(SiteReading.Invalid.class);
   }
 
-  @Property(tries = 700)
+  @Property(tries = 700, seed = Seeds.BUILD)
   void a_damaged_file_is_read_soundly_or_gives_problems(@ForAll("damaged") String text) {
     SiteReader.read(text, "fuzz")
         .fold(
@@ -44,7 +45,7 @@ class SiteFuzzTest {
                 assertThat(invalid.problems()).isNotEmpty().allSatisfy(SiteFuzzTest::printable));
   }
 
-  @Property(tries = 500)
+  @Property(tries = 500, seed = Seeds.BUILD)
   void any_text_typed_for_any_fact_is_accepted_unknown_or_rejected(
       @ForAll("facts") FactDefinition fact, @ForAll("typed") String typed) {
     FactReader.read(fact, typed)

@@ -178,7 +178,7 @@ final class RockSection {
             .step(
                 "wedge-hold",
                 "What holds it",
-                "R = {c} × {h} / sin({d}) + max(({Wr} + {V}) × cos({d}) - {T} × sin({d}), 0) × tan({f})")
+                "R = max(0, {c} × {h} / sin({d}) + (({Wr} + {V}) × cos({d}) - {T} × sin({d})) × tan({f}))")
             .with("c", "cohesion of the joint", site.amount(EdgeSetting.JOINT_COHESION))
             .with("h", "rock face", Amount.length(site.geometry.rockFace()))
             .with("d", "dip", dip)

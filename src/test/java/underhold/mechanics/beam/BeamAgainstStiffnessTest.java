@@ -6,12 +6,13 @@ import static org.assertj.core.data.Percentage.withPercentage;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import underhold.quantity.Seeds;
 
 /** Closed formulas against a matrix solution by Hipparchus for random beams. */
 class BeamAgainstStiffnessTest {
   private static final double STIFFNESS = 50_000;
 
-  @Property
+  @Property(seed = Seeds.BUILD)
   void one_load_anywhere(
       @ForAll @DoubleRange(min = 1, max = 3000) double load,
       @ForAll @DoubleRange(min = 1, max = 12) double span,
@@ -42,7 +43,7 @@ class BeamAgainstStiffnessTest {
     assertThat(beam.secondReaction()).isCloseTo(exact.reaction(span), withPercentage(1e-3));
   }
 
-  @Property
+  @Property(seed = Seeds.BUILD)
   void two_loads(
       @ForAll @DoubleRange(min = 1, max = 3000) double load,
       @ForAll @DoubleRange(min = 1, max = 12) double span,
@@ -62,7 +63,7 @@ class BeamAgainstStiffnessTest {
     assertThat(beam.reaction()).isCloseTo(exact.reaction(0), withPercentage(1e-3));
   }
 
-  @Property
+  @Property(seed = Seeds.BUILD)
   void uniform_load(
       @ForAll @DoubleRange(min = 0.1, max = 300) double load,
       @ForAll @DoubleRange(min = 1, max = 12) double span) {
@@ -82,7 +83,7 @@ class BeamAgainstStiffnessTest {
         .isCloseTo(exact.moment(span / 4) - fixedEnd, withPercentage(1e-3));
   }
 
-  @Property
+  @Property(seed = Seeds.BUILD)
   void cantilever_with_tail(
       @ForAll @DoubleRange(min = 1, max = 2000) double load,
       @ForAll @DoubleRange(min = 0.3, max = 3) double overhang,

@@ -21,6 +21,7 @@ import underhold.mechanics.steel.StrongAxisFlexure;
 import underhold.mechanics.steel.WebLocalCrippling;
 import underhold.mechanics.steel.WebLocalYielding;
 import underhold.mechanics.steel.WebSideswayBuckling;
+import underhold.quantity.Seeds;
 
 class NeedleStaticsTest {
   private static final double E = Steel.AISC_MODULUS_KILOPASCALS;
@@ -181,7 +182,7 @@ class NeedleStaticsTest {
         .hasMessageContaining("E I");
   }
 
-  @Property
+  @Property(seed = Seeds.BUILD)
   void more_load_never_lowers_an_effect_and_none_gives_none(
       @ForAll @DoubleRange(min = 0, max = 3000) double load,
       @ForAll @DoubleRange(min = 0.1, max = 9) double a,

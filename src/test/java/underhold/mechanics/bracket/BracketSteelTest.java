@@ -13,6 +13,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import underhold.mechanics.concrete.PlainConcrete;
 import underhold.mechanics.concrete.ReinforcedSection;
+import underhold.quantity.Seeds;
 
 class BracketSteelTest {
   private static final double INCH = 0.0254;
@@ -53,7 +54,7 @@ class BracketSteelTest {
     assertThat(just.nominalMoment()).isLessThan(short1.nominalMoment());
   }
 
-  @Property(tries = 300)
+  @Property(tries = 300, seed = Seeds.BUILD)
   void a_longer_free_edge_never_carries_more(
       @ForAll @DoubleRange(min = 0, max = 2) double edge,
       @ForAll @DoubleRange(min = 0.01, max = 0.04) double thickness) {

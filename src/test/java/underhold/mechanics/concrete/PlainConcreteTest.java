@@ -10,6 +10,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import underhold.quantity.Seeds;
 
 class PlainConcreteTest {
   private static final double PSI = 6.894757293;
@@ -116,7 +117,7 @@ class PlainConcreteTest {
     assertThat(Math.sqrt(10 * moment / 1)).isCloseTo(2.1, within(0.01)); // M = w L^2 / 10
   }
 
-  @Property
+  @Property(seed = Seeds.BUILD)
   void a_heavier_load_never_lengthens_the_span(
       @ForAll @DoubleRange(min = 1, max = 500) double moment,
       @ForAll @DoubleRange(min = 1, max = 500) double shear,

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import underhold.quantity.Seeds;
 
 class CasingTableTest {
   private static final double INCH = 0.0254;
@@ -99,7 +100,7 @@ class CasingTableTest {
         .hasMessageContaining("does not fit");
   }
 
-  @Property(tries = 300)
+  @Property(tries = 300, seed = Seeds.BUILD)
   void capacities_are_finite_and_grow_with_wall_and_grout(
       @ForAll @DoubleRange(min = 0.1, max = 0.3) double od,
       @ForAll @DoubleRange(min = 0.05, max = 0.4) double wallShare,

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import underhold.mechanics.micropile.GroutBond.Grouting;
+import underhold.quantity.Seeds;
 
 class MicropileRulesTest {
   private static final CasingSection SEVEN = CasingSection.inches(7, 0.5);
@@ -123,7 +124,7 @@ class MicropileRulesTest {
     assertThat(LoadTest.proofSteps(2.5)).hasSize(6);
   }
 
-  @Property(tries = 200)
+  @Property(tries = 200, seed = Seeds.BUILD)
   @Label(
       "Root finding (Hipparchus): the slope of Pcr over the half-wave is zero at pi (EI/Es)^(1/4), and Pcr there is least")
   void buckling_minimum(
@@ -149,7 +150,7 @@ class MicropileRulesTest {
         .isCloseTo(1000, withPercentage(1e-6)); // Pcr = Fy A at Es,lim
   }
 
-  @Property(tries = 200)
+  @Property(tries = 200, seed = Seeds.BUILD)
   @Label("Root finding (Hipparchus): the greatest moment brings the sum to 1, braced or free")
   void greatest_moment(
       @ForAll @DoubleRange(min = 0, max = 500) double load,
@@ -179,7 +180,7 @@ class MicropileRulesTest {
     assertThat(stress.ratio(0, 0)).hasValue(0);
   }
 
-  @Property(tries = 200)
+  @Property(tries = 200, seed = Seeds.BUILD)
   void a_longer_free_length_never_carries_more(
       @ForAll @DoubleRange(min = 0.01, max = 20) double length) {
     double shorter = new FreeLength(SEVEN, 551_600, length, 1).shareOfCapacity();

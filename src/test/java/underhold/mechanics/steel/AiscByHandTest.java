@@ -12,6 +12,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import underhold.quantity.Seeds;
 
 /** Equations of AISC 360-16 that no published example at hand reaches, redone by hand. */
 class AiscByHandTest {
@@ -261,7 +262,7 @@ class AiscByHandTest {
     assertThat(Steel.A992.withYield(300_000).ultimateKilopascals()).isCloseTo(448_159, within(1.0));
   }
 
-  @Property
+  @Property(seed = Seeds.BUILD)
   void a_longer_unbraced_length_never_strengthens(
       @ForAll @IntRange(min = 0, max = 93) int row,
       @ForAll @DoubleRange(min = 0, max = 25) double length,
@@ -276,7 +277,7 @@ class AiscByHandTest {
     assertThat(shorter).isPositive().isLessThanOrEqualTo(beam.plasticMoment());
   }
 
-  @Property
+  @Property(seed = Seeds.BUILD)
   void a_longer_bearing_never_weakens_the_web(
       @ForAll @IntRange(min = 0, max = 93) int row,
       @ForAll @DoubleRange(min = 0.05, max = 0.5) double bearing,

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import underhold.quantity.Seeds;
 
 class EurocodeTest {
   private static final RolledSection HEB400 = UsSteel.shape("HEB400");
@@ -174,7 +175,7 @@ class EurocodeTest {
     assertThat(pair.column(false)).isLessThan(pair.column(true));
   }
 
-  @Property
+  @Property(seed = Seeds.BUILD)
   void a_longer_or_higher_loaded_beam_buckles_no_later(
       @ForAll @IntRange(min = 0, max = 17) int row,
       @ForAll @DoubleRange(min = 1, max = 15) double length,

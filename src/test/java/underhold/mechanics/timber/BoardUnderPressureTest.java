@@ -12,6 +12,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import underhold.quantity.Seeds;
 
 class BoardUnderPressureTest {
   private static final double PSF = 0.04788025898;
@@ -68,7 +69,7 @@ class BoardUnderPressureTest {
         .isLessThan(allowable);
   }
 
-  @Property
+  @Property(seed = Seeds.BUILD)
   void thickness_for_bending_brings_the_stress_to_the_allowable(
       @ForAll @DoubleRange(min = 1, max = 100) double pressure,
       @ForAll @DoubleRange(min = 0.5, max = 3) double span,

@@ -6,6 +6,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import underhold.quantity.Seeds;
 import underhold.quantity.UnitSystem;
 import underhold.sizing.Sheet;
 import underhold.sizing.SheetText;
@@ -35,7 +36,7 @@ class BracketPilesPropertiesTest {
         .replace("90 kPa", strength + " kPa");
   }
 
-  @Property(tries = 80)
+  @Property(tries = 80, seed = Seeds.BUILD)
   void any_site_gives_a_sheet_that_can_be_redone(
       @ForAll @DoubleRange(min = 5, max = 2000) double load,
       @ForAll @DoubleRange(min = 0, max = 5) double gap,
@@ -62,7 +63,7 @@ class BracketPilesPropertiesTest {
     assertThat(sheet.checks()).isNotEmpty();
   }
 
-  @Property(tries = 50)
+  @Property(tries = 50, seed = Seeds.BUILD)
   void more_load_never_lowers_a_demand(
       @ForAll @DoubleRange(min = 5, max = 500) double load,
       @ForAll @DoubleRange(min = 1, max = 3) double times,
@@ -88,7 +89,7 @@ class BracketPilesPropertiesTest {
         .isGreaterThanOrEqualTo(less.step("movement").orElseThrow().result().si() - 1e-12);
   }
 
-  @Property(tries = 30)
+  @Property(tries = 30, seed = Seeds.BUILD)
   void a_deeper_cut_never_shortens_a_bared_column_or_the_casing(
       @ForAll @DoubleRange(min = 1, max = 8) double depth,
       @ForAll @DoubleRange(min = 0, max = 4) double more) {

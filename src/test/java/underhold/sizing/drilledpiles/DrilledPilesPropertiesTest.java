@@ -20,6 +20,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import underhold.quantity.Seeds;
 import underhold.quantity.UnitSystem;
 import underhold.site.Site;
 import underhold.site.SiteReader;
@@ -68,7 +69,7 @@ class DrilledPilesPropertiesTest {
     return sheet.check(id).orElseThrow().demand().si();
   }
 
-  @Property(tries = 25)
+  @Property(tries = 25, seed = Seeds.BUILD)
   void whatever_the_ground_the_sheet_can_be_redone_and_is_finite(
       @ForAll @IntRange(min = 0, max = 13) int soil,
       @ForAll @IntRange(min = 0, max = 13) int below,
@@ -105,7 +106,7 @@ class DrilledPilesPropertiesTest {
     sheet.checks().forEach(check -> assertThat(check.capacity().si()).isNotNegative());
   }
 
-  @Property(tries = 8)
+  @Property(tries = 8, seed = Seeds.BUILD)
   void more_load_never_asks_for_less_pile(
       @ForAll @DoubleRange(min = 50, max = 1500) double load,
       @ForAll @DoubleRange(min = 0, max = 1500) double more) {
@@ -121,7 +122,7 @@ class DrilledPilesPropertiesTest {
     return sheet.quantities().get(0).amount().si();
   }
 
-  @Property(tries = 8)
+  @Property(tries = 8, seed = Seeds.BUILD)
   void deeper_digging_never_strengthens_the_bared_pile_nor_raises_the_toe(
       @ForAll @DoubleRange(min = 0.5, max = 8) double dug,
       @ForAll @DoubleRange(min = 0, max = 6) double more) {

@@ -10,6 +10,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import underhold.quantity.Seeds;
 import underhold.quantity.UnitSystem;
 import underhold.sizing.Sheet;
 import underhold.sizing.SheetText;
@@ -47,7 +48,7 @@ class NeedlePropertiesTest {
         NeedleSites.column(), "columnLoad", text(load, "kN"), "seatSpan", text(span, "m"));
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = Seeds.BUILD)
   void any_site_gives_a_sheet_that_can_be_redone(
       @ForAll @DoubleRange(min = 10, max = 20_000) double load,
       @ForAll @DoubleRange(min = 0.5, max = 30) double span,
@@ -96,7 +97,7 @@ class NeedlePropertiesTest {
         .doesNotContain("NaN", "Infinity");
   }
 
-  @Property(tries = 25)
+  @Property(tries = 25, seed = Seeds.BUILD)
   void more_load_never_asks_less(
       @ForAll @DoubleRange(min = 20, max = 3_000) double load,
       @ForAll @DoubleRange(min = 1, max = 10) double span,
@@ -112,7 +113,7 @@ class NeedlePropertiesTest {
     }
   }
 
-  @Property(tries = 25)
+  @Property(tries = 25, seed = Seeds.BUILD)
   void a_longer_span_never_takes_a_lighter_needle(
       @ForAll @DoubleRange(min = 20, max = 2_000) double load,
       @ForAll @DoubleRange(min = 1, max = 8) double span,
@@ -126,7 +127,7 @@ class NeedlePropertiesTest {
     assertThat(step(more, "needle-moment")).isGreaterThan(step(less, "needle-moment"));
   }
 
-  @Property(tries = 15)
+  @Property(tries = 15, seed = Seeds.BUILD)
   void us_and_si_facts_give_the_same_sheet(
       @ForAll @DoubleRange(min = 10, max = 900) double kips,
       @ForAll @DoubleRange(min = 3, max = 40) double feet) {

@@ -7,10 +7,10 @@ import underhold.mechanics.soil.SafetyFactor;
  * Rock under the toe of the pits that could slide out on a joint dipping into the excavation.
  *
  * <p>Formula, per metre run, joint through the foot of a vertical face: W = g h^2/(2 tan d); along
- * the joint: drive (W + V) sin d + T cos d, hold c h/sin d + ((W + V) cos d - T sin d) tan f, the
- * bracket no less than 0. A horizontal bolt force B takes the place of T - B; the factor F is
- * reached by B = [F (W + V) sin d - c h/sin d - (W + V) cos d tan f]/(F cos d + sin d tan f) + T
- * where the joint stays pressed.
+ * the joint: drive (W + V) sin d + T cos d, hold c h/sin d + ((W + V) cos d - T sin d) tan f, no
+ * less than 0. A force that would open the joint so takes its cohesion away, which is the careful
+ * reading. With a horizontal bolt force B the force T - B takes the place of T; the factor F is
+ * reached by B = [F (W + V) sin d - c h/sin d - (W + V) cos d tan f]/(F cos d + sin d tan f) + T.
  *
  * <p>Symbols: h height of the rock face below the toe [m]; d dip of the joint [degrees]; g unit
  * weight of rock; V vertical load and T horizontal force of the toe on the wedge [kN/m]; c, f
@@ -54,10 +54,9 @@ public record JointWedge(
   /** Holding against driving force along the joint [kN per metre], without bolts. */
   public SafetyFactor sliding() {
     double down = weight() + verticalKilonewtonsPerMetre;
-    double pressed =
-        Math.max(0, down * Math.cos(dip()) - horizontalKilonewtonsPerMetre * Math.sin(dip()));
+    double pressed = down * Math.cos(dip()) - horizontalKilonewtonsPerMetre * Math.sin(dip());
     return new SafetyFactor(
-        cohesive() + pressed * friction(),
+        Math.max(0, cohesive() + pressed * friction()),
         down * Math.sin(dip()) + horizontalKilonewtonsPerMetre * Math.cos(dip()));
   }
 

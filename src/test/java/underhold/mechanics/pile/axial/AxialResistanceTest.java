@@ -16,6 +16,7 @@ import underhold.mechanics.pile.PileSection;
 import underhold.mechanics.pile.axial.AllowableLoad.TestRegime;
 import underhold.mechanics.pile.axial.RockSide.Joints;
 import underhold.mechanics.pile.axial.SandBetaRational.Grain;
+import underhold.quantity.Seeds;
 
 class AxialResistanceTest {
   private static final double KSF = 47.88025898;
@@ -235,7 +236,7 @@ class AxialResistanceTest {
     assertThat(EurocodePile.R1.designKilonewtons(1600, 2000)).isEqualTo(3600);
   }
 
-  @Property
+  @Property(seed = Seeds.BUILD)
   void stronger_clay_never_holds_less(
       @ForAll @DoubleRange(min = 0, max = 250) double strength,
       @ForAll @DoubleRange(min = 0, max = 250) double other) {
@@ -249,7 +250,7 @@ class AxialResistanceTest {
     return ClayAlpha.sideKilopascals(ClayAlpha.brown2018(strength), strength);
   }
 
-  @Property
+  @Property(seed = Seeds.BUILD)
   void sides_of_sand_are_finite_and_limited(
       @ForAll @DoubleRange(min = 0, max = 100) double depth,
       @ForAll @DoubleRange(min = 0, max = 100) double blows,

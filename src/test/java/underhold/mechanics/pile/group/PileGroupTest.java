@@ -21,6 +21,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import underhold.mechanics.pile.group.RigidCap.Loss;
 import underhold.mechanics.pile.group.RigidCap.Position;
+import underhold.quantity.Seeds;
 
 class PileGroupTest {
   private static final double FOOT = 0.3048;
@@ -59,7 +60,7 @@ class PileGroupTest {
     assertThat(loss.loadsKilonewtons().get(5)).isCloseTo(66.6667, within(1e-3));
   }
 
-  @Property(tries = 200)
+  @Property(tries = 200, seed = Seeds.BUILD)
   @Label("Hipparchus (linear algebra): loads agree with a rigid plate on springs, any pile lost")
   void loads_agree_with_a_plate_on_springs(
       @ForAll @IntRange(min = 2, max = 5) int columns,
@@ -181,7 +182,7 @@ class PileGroupTest {
     assertThatThrownBy(() -> PileCount.needed(1, 1, 0)).hasMessageContaining("allowable");
   }
 
-  @Property
+  @Property(seed = Seeds.BUILD)
   void more_load_never_needs_fewer_piles(
       @ForAll @DoubleRange(min = 0, max = 50_000) double load,
       @ForAll @DoubleRange(min = 0, max = 5000) double more,

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import underhold.mechanics.pile.PileSection;
 import underhold.mechanics.pile.settlement.LoadSettlement.State;
 import underhold.mechanics.pile.settlement.LoadSettlement.Stretch;
+import underhold.quantity.Seeds;
 
 class PileSettlementTest {
   private static final double INCH = 0.0254;
@@ -189,7 +190,7 @@ class PileSettlementTest {
     return ratio < 0.004 ? ratio / 0.004 * 0.7 : Math.min(0.7 + (ratio - 0.004) / 0.016 * 0.3, 1);
   }
 
-  @Property(tries = 200)
+  @Property(tries = 200, seed = Seeds.BUILD)
   void more_load_never_settles_less(
       @ForAll @DoubleRange(min = 0, max = 1600) double load,
       @ForAll @DoubleRange(min = 0, max = 1600) double other,

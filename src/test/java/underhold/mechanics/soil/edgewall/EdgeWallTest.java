@@ -15,6 +15,7 @@ import underhold.mechanics.soil.bearing.PresumptiveBearing;
 import underhold.mechanics.soil.pressure.RankinePressure;
 import underhold.mechanics.soil.stability.PierAsRetainingWall.Case;
 import underhold.mechanics.soil.stability.PierAsRetainingWall.Holding;
+import underhold.quantity.Seeds;
 
 class EdgeWallTest {
   /** 8 ft by 3 ft, 6,000 plf, 480 psf, 120 pcf, 32 degrees, mu 0.45, dry. */
@@ -61,7 +62,7 @@ class EdgeWallTest {
     assertThat(wet.at(0).normalKilonewtonsPerMetre()).isCloseTo(76.131, within(1e-9));
   }
 
-  @Property(tries = 300)
+  @Property(tries = 300, seed = Seeds.BUILD)
   void share_behind_alone_never_eases_and_share_on_top_alone_never_harms(
       @ForAll @DoubleRange(min = 0, max = 1) double share,
       @ForAll @DoubleRange(min = 0, max = 1) double other,

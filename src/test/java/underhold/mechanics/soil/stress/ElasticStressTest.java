@@ -10,6 +10,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import underhold.quantity.Seeds;
 
 class ElasticStressTest {
 
@@ -84,7 +85,7 @@ class ElasticStressTest {
         .isCloseTo(RectangleStress.belowCentreKilopascals(100, 2, 3, 3), withPercentage(1e-9));
   }
 
-  @Property(tries = 500)
+  @Property(tries = 500, seed = Seeds.BUILD)
   void stressesAreFiniteAndNeverAboveTheLoad(
       @ForAll @DoubleRange(min = 0, max = 1e5) double load,
       @ForAll @DoubleRange(min = 0.01, max = 1e3) double width,
