@@ -1,0 +1,98 @@
+package underhold.report.document;
+
+import java.util.List;
+import underhold.report.drawing.Figure;
+
+/** What stands in a section. */
+public sealed interface Block {
+
+  /** What a notice or a row says of itself besides its words; colour alone never carries it. */
+  enum Tone {
+    PLAIN,
+    GOOD,
+    DOUBT,
+    BAD,
+    CAUTION
+  }
+
+  /** A paragraph. */
+  record Paragraph(Prose words) implements Block {}
+
+  /** A boxed notice under a short head, such as a caution or the status of the document. */
+  record Notice(Tone tone, String head, Prose words) implements Block {}
+
+  /** A list; numbered where the order matters. */
+  record Listing(boolean numbered, List<Prose> items) implements Block {
+    public Listing {
+      items = List.copyOf(items);
+    }
+  }
+
+  /** A table. */
+  record Table(String caption, List<Column> columns, List<Row> rows) implements Block {
+    public Table {
+      columns = List.copyOf(columns);
+      rows = List.copyOf(rows);
+      int width = columns.size();
+      if (rows.stream().anyMatch(row -> row.cells().size() != width)) {
+        throw new IllegalArgumentException("a row differs from the columns of " + caption);
+      }
+    }
+  }
+
+  /** A column of a table; amounts are set right, words left. */
+  record Column(String title, boolean amounts) {
+    /** A column of words. */
+    public static Column words(String title) {
+      return new Column(title, false);
+    }
+
+    /** A column of amounts, each cell with its unit. */
+    public static Column amounts(String title) {
+      return new Column(title, true);
+    }
+  }
+
+  /** A row of a table; its anchor is empty where nothing leads to it. */
+  record Row(String anchor, Tone tone, List<Prose> cells) {
+    public Row {
+      cells = List.copyOf(cells);
+    }
+
+    /** A row of plain words. */
+    public static Row of(Prose... cells) {
+      return new Row("", Tone.PLAIN, List.of(cells));
+    }
+  }
+
+  /**
+   * One step of a calculation, so that it can be redone by hand.
+   *
+   * @param anchor its anchor; empty where nothing leads to it
+   * @param title what is reckoned
+   * @param formula the formula in symbols, {@code B = W × L / (2 × fb)}
+   * @param symbols each symbol with its meaning and value
+   * @param substituted the formula with the numbers put in
+   * @param result the result with its unit
+   * @param source where the formula is from, with the basis
+   */
+  record Working(
+      String anchor,
+      String title,
+      String formula,
+      List<Symbol> symbols,
+      String substituted,
+      String result,
+      Prose source)
+      implements Block {
+    public Working {
+      symbols = List.copyOf(symbols);
+    }
+  }
+
+  /** A symbol of a formula, its meaning, and its value with its unit. */
+  record Symbol(String symbol, String meaning, String value) {}
+
+  /** A drawing. */
+  record Drawn(Figure figure) implements Block {}
+}
