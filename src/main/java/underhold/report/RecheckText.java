@@ -1,10 +1,12 @@
 package underhold.report;
 
+import java.util.Comparator;
 import java.util.List;
 import underhold.review.recheck.Difference;
 import underhold.review.recheck.PackChange;
 import underhold.review.recheck.Recheck;
 import underhold.review.recheck.Stand;
+import underhold.review.recheck.Topic;
 import underhold.review.recheck.ZoneRecheck;
 import underhold.review.saved.SavedAdvice;
 
@@ -39,12 +41,15 @@ public final class RecheckText {
   private void head() {
     SavedAdvice was = recheck.was();
     SavedAdvice now = recheck.now();
-    page.heading(was.siteName() + ", run again");
+    page.heading(SafeText.of(was.siteName()) + ", run again");
     page.item(MARGIN, "saved", COLUMN, maker(was));
     page.item(MARGIN, "now", COLUMN, maker(now));
     if (!recheck.sameSite()) {
       page.item(
-          MARGIN, "site", COLUMN, "Another than was saved: what it states otherwise is among the facts.");
+          MARGIN,
+          "site",
+          COLUMN,
+          "Another than was saved: what it states otherwise is among the facts.");
     }
     if (!was.intact()) {
       page.item(
@@ -58,13 +63,14 @@ public final class RecheckText {
   }
 
   private static String maker(SavedAdvice advice) {
-    return advice.made().when().toString().replace('T', ' ').replace("Z", " UTC")
-        + ", "
-        + advice.made().program()
-        + " "
-        + advice.made().version()
-        + ", rule pack "
-        + advice.rulePack().line();
+    return SafeText.of(
+        advice.made().when().toString().replace('T', ' ').replace("Z", " UTC")
+            + ", "
+            + advice.made().program()
+            + " "
+            + advice.made().version()
+            + ", rule pack "
+            + advice.rulePack().line());
   }
 
   private void verdict() {
@@ -102,7 +108,7 @@ public final class RecheckText {
                     MARGIN,
                     "-",
                     MARK,
-                    change.name()
+                    SafeText.of(change.name())
                         + ": "
                         + change.kind().word()
                         + wasNow(change.was(), change.now(), ". ")));
@@ -113,14 +119,14 @@ public final class RecheckText {
     page.blank();
     page.ends(
         Tint.STRONG,
-        "Zone " + zone.zone(),
+        "Zone " + SafeText.of(zone.zone()),
         zone.stand().holds() ? Tint.GOOD : Tint.BAD,
         zone.stand().word());
     if (zone.was().equals(zone.now())) {
-      page.para(MARGIN, Words.sentence(zone.now()) + ", as it was.");
+      page.para(MARGIN, Words.sentence(SafeText.of(zone.now())) + ", as it was.");
     } else {
-      page.item(MARGIN, "was", COLUMN, zone.was());
-      page.item(MARGIN, "is", COLUMN, zone.now());
+      page.item(MARGIN, "was", COLUMN, SafeText.of(zone.was()));
+      page.item(MARGIN, "is", COLUMN, SafeText.of(zone.now()));
     }
     differences(zone.differences());
   }
@@ -139,10 +145,10 @@ public final class RecheckText {
   }
 
   private void differences(List<Difference> all) {
-    for (underhold.review.recheck.Topic topic : underhold.review.recheck.Topic.values()) {
+    for (Topic topic : Topic.values()) {
       List<Difference> some = all.stream().filter(one -> one.topic() == topic).toList();
       some.stream()
-          .sorted(java.util.Comparator.comparing(one -> !one.worse()))
+          .sorted(Comparator.comparing(one -> !one.worse()))
           .limit(SHOWN)
           .forEach(this::difference);
       more(some.size() - SHOWN);
@@ -155,7 +161,10 @@ public final class RecheckText {
         MARGIN,
         one.worse() ? "!" : "-",
         MARK,
-        one.topic().word() + ", " + one.subject() + wasNow(one.was(), one.now(), ": "));
+        one.topic().word()
+            + ", "
+            + SafeText.of(one.subject())
+            + wasNow(one.was(), one.now(), ": "));
   }
 
   private static String wasNow(String was, String now, String lead) {

@@ -1,7 +1,9 @@
 package underhold.report;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import underhold.review.file.RecordTree;
 import underhold.review.record.Entry;
@@ -32,7 +34,7 @@ public final class ReviewJson {
             .map(
                 fault ->
                     Json.object(
-                        "kind", fault.kind().name().toLowerCase(java.util.Locale.ROOT),
+                        "kind", fault.kind().name().toLowerCase(Locale.ROOT),
                         "entry", fault.entry(),
                         "message", fault.message()))
             .toList(),
@@ -79,7 +81,7 @@ public final class ReviewJson {
 
   private static List<Map<String, Object>> entries(ReviewRecord record) {
     List<ReviewRow> rows = ReviewRow.of(record);
-    List<Map<String, Object>> trees = new java.util.ArrayList<>();
+    List<Map<String, Object>> trees = new ArrayList<>();
     for (int i = 0; i < rows.size(); i++) {
       Map<String, Object> tree = new LinkedHashMap<>(RecordTree.of(record.entries().get(i)));
       tree.put("state", rows.get(i).state());

@@ -77,7 +77,7 @@ public final class ReviewText {
     item("rules", safe(record.file().of().rulePack()));
     item("content", record.file().of().fingerprint());
     if (!advice.isEmpty()) {
-      page.item(Tint.BAD, MARGIN, "mind", COLUMN, advice);
+      page.item(Tint.BAD, MARGIN, "mind", COLUMN, safe(advice));
     }
     if (record.intact()) {
       item(
@@ -88,7 +88,8 @@ public final class ReviewText {
               + record.round());
     } else {
       for (Fault fault : record.faults()) {
-        page.item(Tint.BAD, MARGIN, "NOT WHOLE", COLUMN, Words.sentence(safe(fault.message())) + ".");
+        page.item(
+            Tint.BAD, MARGIN, "NOT WHOLE", COLUMN, Words.sentence(safe(fault.message())) + ".");
       }
     }
     for (Entry back : record.datedBack()) {
@@ -123,11 +124,15 @@ public final class ReviewText {
     }
     page.heading("Overrides");
     page.para(
-        MARGIN, "The reviewer's judgement. The consultation itself says what it said: both stand here.");
+        MARGIN,
+        "The reviewer's judgement. The consultation itself says what it said: both stand here.");
     for (ReviewRecord.Overridden one : all) {
       Entry entry = one.entry();
       page.item(
-          MARGIN, entry.number() + ".", NUMBER, safe(entry.target().orElse("")) + ", " + one.state().words());
+          MARGIN,
+          entry.number() + ".",
+          NUMBER,
+          safe(entry.target().orElse("")) + ", " + one.state().words());
       beside(entry);
     }
   }
@@ -176,7 +181,11 @@ public final class ReviewText {
     page.para(MARGIN + NUMBER, "Original: " + safe(entry.original().orElse("")));
     page.para(
         MARGIN + NUMBER,
-        "Override: " + safe(entry.instead().orElse("")) + ", by " + who(entry) + ", "
+        "Override: "
+            + safe(entry.instead().orElse(""))
+            + ", by "
+            + who(entry)
+            + ", "
             + ReviewRow.when(entry));
     texts(entry);
   }

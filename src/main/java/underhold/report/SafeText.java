@@ -58,10 +58,10 @@ public final class SafeText {
     }
     return switch (Character.getType(point)) {
       case Character.CONTROL,
-              Character.FORMAT,
-              Character.SURROGATE,
-              Character.LINE_SEPARATOR,
-              Character.PARAGRAPH_SEPARATOR ->
+          Character.FORMAT,
+          Character.SURROGATE,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR ->
           true;
       default -> false;
     };

@@ -115,9 +115,7 @@ final class AdviceFiles {
                 invalid -> {
                   List<String> messages =
                       new ArrayList<>(
-                          invalid.problems().stream()
-                              .map(problem -> at(file, problem))
-                              .toList());
+                          invalid.problems().stream().map(problem -> at(file, problem)).toList());
                   messages.add(
                       "The saved site cannot be read by this program: the file was edited, or its"
                           + " facts have other names now.");

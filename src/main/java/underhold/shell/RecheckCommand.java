@@ -37,11 +37,8 @@ final class RecheckCommand {
         call.option(Options.SITE)
             .map(name -> SiteFiles.read(SiteFiles.path(name)).site())
             .orElseGet(() -> AdviceFiles.site(saved, file));
-    Recheck recheck =
-        Recheck.run(saved, site, session.consultant(), AdviceFiles.making());
-    session
-        .output()
-        .answer(look -> RecheckText.of(recheck, look), () -> RecheckJson.of(recheck));
+    Recheck recheck = Recheck.run(saved, site, session.consultant(), AdviceFiles.making());
+    session.output().answer(look -> RecheckText.of(recheck, look), () -> RecheckJson.of(recheck));
     return recheck.stand().holds() && saved.intact() ? Exit.DONE : Exit.SITE;
   }
 }

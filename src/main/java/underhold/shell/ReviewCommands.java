@@ -286,8 +286,7 @@ final class ReviewCommands {
         .answer(
             look -> ReviewText.written(file.toString(), row, review.head(), look),
             () ->
-                Json.object(
-                    "file", file.toString(), "entry", row.number(), "head", review.head()));
+                Json.object("file", file.toString(), "entry", row.number(), "head", review.head()));
     return Exit.DONE;
   }
 

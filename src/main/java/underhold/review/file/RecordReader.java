@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 import underhold.site.FileNode;
 import underhold.site.FileNode.Kind;
 import underhold.site.ObjectEntries;
+import underhold.site.PlainText;
 import underhold.site.Problems;
 import underhold.site.SiteProblem.Code;
 
@@ -140,12 +141,15 @@ final class RecordReader {
     Map<String, String> texts = new LinkedHashMap<>();
     if (of(Kind.OBJECT, node, place)) {
       for (FileNode.Member member : node.members()) {
-        String at = place + "." + member.name();
+        String at = place + "." + PlainText.shown(member.name());
         problems.visit(at, member.value());
         if (of(Kind.TEXT, member.value(), at)
             && texts.put(member.name(), member.value().text()) != null) {
           problems.add(
-              Code.DUPLICATE_NAME, at, member.name() + " stands twice", "keep one of the two");
+              Code.DUPLICATE_NAME,
+              at,
+              PlainText.shown(member.name()) + " stands twice",
+              "keep one of the two");
         }
       }
     }
@@ -163,7 +167,8 @@ final class RecordReader {
     try {
       return type.getDeclaredConstructor(types).newInstance(values);
     } catch (InvocationTargetException e) {
-      problems.add(Code.NOT_ALLOWED_VALUE, place, String.valueOf(e.getCause().getMessage()), "");
+      problems.add(
+          Code.NOT_ALLOWED_VALUE, place, String.valueOf(e.getTargetException().getMessage()), "");
       return null;
     } catch (ReflectiveOperationException e) {
       throw new IllegalStateException("a record of a file is public: " + type, e);

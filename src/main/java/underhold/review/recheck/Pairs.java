@@ -23,7 +23,8 @@ record Pairs<T>(String name, Optional<T> was, Optional<T> now) {
     now.forEach(one -> after.putIfAbsent(name.apply(one), one));
     List<Pairs<T>> pairs = new ArrayList<>();
     before.forEach(
-        (key, one) -> pairs.add(new Pairs<>(key, Optional.of(one), Optional.ofNullable(after.get(key)))));
+        (key, one) ->
+            pairs.add(new Pairs<>(key, Optional.of(one), Optional.ofNullable(after.get(key)))));
     after.forEach(
         (key, one) -> {
           if (!before.containsKey(key)) {

@@ -42,8 +42,7 @@ public record Recheck(
    * @param consultant who answers, by the rules of today
    * @param making what program does so, and when
    */
-  public static Recheck run(
-      SavedAdvice was, Site site, Consultant consultant, SavedMaking making) {
+  public static Recheck run(SavedAdvice was, Site site, Consultant consultant, SavedMaking making) {
     boolean firm = was.zones().stream().anyMatch(zone -> zone.firmness().isPresent());
     List<ZoneAdvice> advice =
         site.zones().parallelStream()

@@ -3,6 +3,7 @@ package underhold.review.recheck;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import underhold.review.saved.SavedAdvice;
 import underhold.review.saved.SavedAmount;
 import underhold.review.saved.SavedPlan;
@@ -33,8 +34,7 @@ final class WholeComparison {
     }
     if (was.held() != now.held()) {
       found.add(
-          new Difference(
-              Topic.HOLD, "scheme", held(was.held()), held(now.held()), now.held()));
+          new Difference(Topic.HOLD, "scheme", held(was.held()), held(now.held()), now.held()));
     }
     if (!was.primary().equals(now.primary())) {
       add(Topic.SCHEME, "primary", was.primary(), now.primary());
@@ -84,7 +84,7 @@ final class WholeComparison {
           String.join(" > ", now.criticalPath()));
     }
     if (!was.settings().equals(now.settings())) {
-      add(Topic.INPUT, "settings of stages", was.settings() + "", now.settings() + "");
+      add(Topic.INPUT, "settings of stages", was.settings().toString(), now.settings().toString());
     }
   }
 
@@ -94,11 +94,7 @@ final class WholeComparison {
 
   private void stage(Pairs<SavedStage> pair) {
     if (!pair.both()) {
-      add(
-          Topic.STAGE,
-          pair.name(),
-          pair.textWas(SavedStage::line),
-          pair.textNow(SavedStage::line));
+      add(Topic.STAGE, pair.name(), pair.textWas(SavedStage::line), pair.textNow(SavedStage::line));
       return;
     }
     SavedStage was = pair.was().orElseThrow();
@@ -125,7 +121,7 @@ final class WholeComparison {
   private static String days(double days) {
     return days == Math.rint(days)
         ? String.valueOf((long) days)
-        : String.format(java.util.Locale.ROOT, "%.2f", days);
+        : String.format(Locale.ROOT, "%.2f", days);
   }
 
   private void add(Topic topic, String subject, String was, String now) {

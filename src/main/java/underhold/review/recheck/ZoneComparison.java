@@ -74,11 +74,7 @@ final class ZoneComparison {
   }
 
   private static List<String> tied(SavedZone zone) {
-    return zone.options().stream()
-        .filter(SavedOption::tied)
-        .map(SavedOption::id)
-        .sorted()
-        .toList();
+    return zone.options().stream().filter(SavedOption::tied).map(SavedOption::id).sorted().toList();
   }
 
   private void option(Pairs<SavedOption> pair) {
@@ -110,8 +106,7 @@ final class ZoneComparison {
       }
     }
     found.addAll(
-        SheetComparison.of(
-            pair.name(), before.sheet(), after.sheet(), pair.name().equals(leader)));
+        SheetComparison.of(pair.name(), before.sheet(), after.sheet(), pair.name().equals(leader)));
   }
 
   /** The order is told once, not option by option: one that moves up moves others down. */
@@ -143,8 +138,7 @@ final class ZoneComparison {
     SavedFinding after = pair.now().orElseThrow();
     if (!before.head().equals(after.head())) {
       boolean duty = DUTIES.contains(after.effect()) && concernsLeader(after);
-      found.add(
-          new Difference(Topic.FINDING, pair.name(), before.line(), after.line(), duty));
+      found.add(new Difference(Topic.FINDING, pair.name(), before.line(), after.line(), duty));
     } else if (!before.equals(after)) {
       boolean words = !before.because().equals(after.because());
       add(

@@ -60,8 +60,7 @@ final class Chain {
 
   /** Whether the entries are all there and only their order is another. */
   private boolean moved() {
-    List<Entry> sorted =
-        entries.stream().sorted(Comparator.comparingInt(Entry::number)).toList();
+    List<Entry> sorted = entries.stream().sorted(Comparator.comparingInt(Entry::number)).toList();
     if (sorted.equals(entries) || !linked(sorted)) {
       return false;
     }

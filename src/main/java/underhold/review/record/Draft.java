@@ -47,20 +47,17 @@ public record Draft(
 
   /** The same about that part. */
   public Draft on(String wanted) {
-    return new Draft(
-        kind, by, role, Optional.of(wanted), instead, refers, statement, text, why);
+    return new Draft(kind, by, role, Optional.of(wanted), instead, refers, statement, text, why);
   }
 
   /** The same with what is put in place. */
   public Draft instead(String wanted) {
-    return new Draft(
-        kind, by, role, target, Optional.of(wanted), refers, statement, text, why);
+    return new Draft(kind, by, role, target, Optional.of(wanted), refers, statement, text, why);
   }
 
   /** The same about the entry of that number. */
   public Draft to(int wanted) {
-    return new Draft(
-        kind, by, role, target, instead, Optional.of(wanted), statement, text, why);
+    return new Draft(kind, by, role, target, instead, Optional.of(wanted), statement, text, why);
   }
 
   /** The same with what is signed. */
@@ -70,8 +67,7 @@ public record Draft(
 
   /** The same with what is said. */
   public Draft saying(String wanted) {
-    return new Draft(
-        kind, by, role, target, instead, refers, statement, Optional.of(wanted), why);
+    return new Draft(kind, by, role, target, instead, refers, statement, Optional.of(wanted), why);
   }
 
   /** The same with the reason. */

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import underhold.review.file.Fingerprint;
 import underhold.review.file.RecordTree;
+import underhold.site.PlainText;
 
 /**
  * One entry of a review. What its kind does not need is left out.
@@ -49,17 +50,17 @@ public record Entry(
   public Entry {
     EntryKind known =
         EntryKind.find(kind)
-            .orElseThrow(() -> new IllegalArgumentException("there is no kind of entry " + kind));
+            .orElseThrow(
+                () ->
+                    new IllegalArgumentException(
+                        "there is no kind of entry " + PlainText.quoted(kind)));
     boolean complete =
         switch (known) {
           case START -> true;
           case COMMENT, QUERY -> target.isPresent() && text.isPresent();
           case ANSWER -> refers.isPresent() && text.isPresent();
           case OVERRIDE ->
-              target.isPresent()
-                  && original.isPresent()
-                  && instead.isPresent()
-                  && why.isPresent();
+              target.isPresent() && original.isPresent() && instead.isPresent() && why.isPresent();
           case WITHDRAW -> refers.isPresent() && why.isPresent();
           case SIGN ->
               role.isPresent()
@@ -108,6 +109,6 @@ public record Entry(
 
   /** Number and kind, for messages. */
   String name() {
-    return "entry " + number + " (" + kind + " by " + by + ")";
+    return "entry " + number + " (" + kind + " by " + PlainText.shown(by) + ")";
   }
 }

@@ -159,8 +159,7 @@ public final class ReviewDesk {
     }
   }
 
-  private Entry entry(
-      Draft draft, int number, int round, Optional<Target> target, String before) {
+  private Entry entry(Draft draft, int number, int round, Optional<Target> target, String before) {
     Instant now = clock.instant().truncatedTo(ChronoUnit.SECONDS);
     boolean signs = draft.kind() == EntryKind.SIGN;
     return new Entry(

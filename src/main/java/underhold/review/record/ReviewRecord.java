@@ -212,8 +212,6 @@ public record ReviewRecord(ReviewFile file, List<Fault> faults) {
 
   /** The head in groups of eight digits, to be read and copied by hand. */
   public String headForPaper() {
-    return head().length() == Fingerprint.LENGTH
-        ? head().replaceAll("(.{8})(?=.)", "$1 ")
-        : head();
+    return head().length() == Fingerprint.LENGTH ? head().replaceAll("(.{8})(?=.)", "$1 ") : head();
   }
 }

@@ -61,17 +61,13 @@ public record ReviewRow(
       case OVERRIDE -> "overrides: " + entry.instead().orElse("");
       case WITHDRAW -> "withdraws";
       case SIGN ->
-          "signs: "
-              + entry.statement().flatMap(Statement::find).map(Statement::meaning).orElse("");
+          "signs: " + entry.statement().flatMap(Statement::find).map(Statement::meaning).orElse("");
       case REOPEN -> "opens round " + entry.round();
     };
   }
 
   private static String about(Entry entry) {
-    return entry
-        .target()
-        .or(() -> entry.refers().map(number -> "entry " + number))
-        .orElse("");
+    return entry.target().or(() -> entry.refers().map(number -> "entry " + number)).orElse("");
   }
 
   private static String text(Entry entry) {
@@ -96,7 +92,8 @@ public record ReviewRow(
               .map(override -> override.state().words())
               .findFirst()
               .orElse("");
-      case SIGN -> entry.round() == record.round() ? "covers all before it" : "covers a round before";
+      case SIGN ->
+          entry.round() == record.round() ? "covers all before it" : "covers a round before";
       case COMMENT, ANSWER -> withdrawn ? "withdrawn" : "";
       case START, WITHDRAW, REOPEN -> "";
     };

@@ -3,6 +3,7 @@ package underhold.review.record;
 import underhold.review.file.Fingerprint;
 import underhold.review.file.RecordTree;
 import underhold.review.saved.SavedAdvice;
+import underhold.site.PlainText;
 
 /**
  * What is reviewed.
@@ -16,9 +17,9 @@ import underhold.review.saved.SavedAdvice;
 public record Reviewed(
     String advice, String fingerprint, String site, String rulePack, String program) {
   public Reviewed {
-    if (advice.isBlank() || advice.contains("/") || advice.contains("\\")) {
+    if (PlainText.whyNoName(advice).isPresent() || advice.contains("/") || advice.contains("\\")) {
       throw new IllegalArgumentException(
-          "the saved consultation is named without folders: it lies beside the review");
+          "the saved consultation is named plainly and without folders: it lies beside the review");
     }
     if (!Fingerprint.isOne(fingerprint)) {
       throw new IllegalArgumentException(

@@ -1,6 +1,5 @@
 package underhold.review.record;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +16,7 @@ import underhold.review.saved.SavedOption;
 import underhold.review.saved.SavedSheet;
 import underhold.review.saved.SavedZone;
 import underhold.site.NearestName;
+import underhold.site.PlainText;
 
 /** Every part of a saved consultation that an entry can speak of. */
 public final class Targets {
@@ -45,7 +45,12 @@ public final class Targets {
         .plan()
         .stages()
         .forEach(
-            stage -> plain("stage/" + stage.id(), Kind.STAGE, stage.title(), stage.line()));
+            stage ->
+                plain(
+                    "stage/" + stage.id(),
+                    Kind.STAGE,
+                    stage.zone().isEmpty() ? "the whole site" : stage.zone(),
+                    stage.line()));
     advice.zones().forEach(this::zone);
   }
 
@@ -79,7 +84,7 @@ public final class Targets {
 
   /** Why there is no part of that path, and what may have been meant. */
   public String refusal(String typed) {
-    String shown = underhold.site.PlainText.quoted(typed);
+    String shown = PlainText.quoted(typed);
     List<Target> ends = endingWith(key(typed));
     if (ends.size() > 1) {
       return "Several zones have "
@@ -125,8 +130,7 @@ public final class Targets {
     zone.facts()
         .forEach(
             fact ->
-                plain(
-                    zone.name() + "/fact/" + fact.name(), Kind.FACT, fact.label(), fact.line()));
+                plain(zone.name() + "/fact/" + fact.name(), Kind.FACT, fact.label(), fact.line()));
     zone.options().forEach(one -> one.sheet().ifPresent(sheet -> sheet(zone, one.id(), sheet)));
   }
 

@@ -1,5 +1,6 @@
 package underhold.review.saved;
 
+import java.util.List;
 import underhold.advice.RuleEngine;
 import underhold.consult.Consultation;
 import underhold.consult.scheme.SchemeDesk;
@@ -46,11 +47,10 @@ public final class AdviceSaver {
 
   private static SavedPlan plan(SchemeOutcome outcome, UnitSystem units) {
     if (outcome instanceof SchemeOutcome.NotMade none) {
-      return SavedPlan.none(java.util.List.of(none.reason()));
+      return SavedPlan.none(List.of(none.reason()));
     }
     return SavedPlan.of(
-        StagePlanner.plan(
-            ((SchemeOutcome.Made) outcome).scheme(), PlanSettings.TABLE.defaults()),
+        StagePlanner.plan(((SchemeOutcome.Made) outcome).scheme(), PlanSettings.TABLE.defaults()),
         units);
   }
 }

@@ -92,7 +92,8 @@ public record SavedAdvice(
   /** What is wrong with the parts together; empty where nothing is. */
   public List<String> problems() {
     List<String> problems = new ArrayList<>();
-    Optional<Site> read = readSite("site").fold(valid -> Optional.of(valid.site()), i -> Optional.empty());
+    Optional<Site> read =
+        readSite("site").fold(valid -> Optional.of(valid.site()), i -> Optional.empty());
     read.ifPresent(
         found -> {
           List<String> named = found.zones().stream().map(Zone::name).toList();

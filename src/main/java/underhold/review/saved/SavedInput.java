@@ -1,6 +1,7 @@
 package underhold.review.saved;
 
 import java.util.Optional;
+import underhold.site.PlainText;
 
 /**
  * An input or setting of a sheet.
@@ -21,7 +22,7 @@ public record SavedInput(
     String source) {
   public SavedInput {
     if (words.isPresent() == amount.isPresent()) {
-      throw new IllegalArgumentException(name + " must be an amount or words");
+      throw new IllegalArgumentException(PlainText.quoted(name) + " must be an amount or words");
     }
   }
 

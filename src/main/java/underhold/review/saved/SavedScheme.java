@@ -32,8 +32,7 @@ public record SavedScheme(
   public record Method(String zone, String method) {}
 
   /** What a rule states of two zones. */
-  public record Between(
-      String rule, String effect, String first, String second, String because) {
+  public record Between(String rule, String effect, String first, String second, String because) {
     static Between of(PairFinding finding) {
       return new Between(
           finding.id(),
@@ -54,9 +53,7 @@ public record SavedScheme(
         "",
         made.scheme().primary().orElse(""),
         best.zones().stream()
-            .map(
-                zone ->
-                    new Method(zone.name(), zone.method().map(SupportOption::id).orElse("")))
+            .map(zone -> new Method(zone.name(), zone.method().map(SupportOption::id).orElse("")))
             .toList(),
         best.points(),
         best.held(),

@@ -1,6 +1,7 @@
 package underhold.review.saved;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * A stage of the plan.
@@ -34,6 +35,6 @@ public record SavedStage(
   }
 
   private static String round(double value) {
-    return String.format(java.util.Locale.ROOT, "%.2f", value);
+    return String.format(Locale.ROOT, "%.2f", value);
   }
 }
