@@ -161,10 +161,12 @@ public final class RecheckText {
         MARGIN,
         one.worse() ? "!" : "-",
         MARK,
-        one.topic().word()
-            + ", "
-            + SafeText.of(one.subject())
-            + wasNow(one.was(), one.now(), ": "));
+        subject(one) + wasNow(one.was(), one.now(), ": "));
+  }
+
+  private static String subject(Difference one) {
+    String topic = one.topic().word();
+    return one.subject().equals(topic) ? topic : topic + ", " + SafeText.of(one.subject());
   }
 
   private static String wasNow(String was, String now, String lead) {

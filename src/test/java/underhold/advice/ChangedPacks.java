@@ -29,9 +29,11 @@ public final class ChangedPacks {
   private static Limit with(Limit limit, String value) {
     Quantity quantity =
         Quantity.parse(value, limit.value().measure())
-            .fold(parsed -> parsed.quantity(), rejected -> {
-              throw new IllegalArgumentException(value);
-            });
+            .fold(
+                parsed -> parsed.quantity(),
+                rejected -> {
+                  throw new IllegalArgumentException(value);
+                });
     return new Limit(
         limit.name(),
         limit.label(),
@@ -58,7 +60,9 @@ public final class ChangedPacks {
   public static RulePack rule(String id, UnaryOperator<Rule> change) {
     RulePack pack = BuiltInPack.pack();
     List<Rule> rules =
-        pack.rules().stream().map(rule -> rule.id().equals(id) ? change.apply(rule) : rule).toList();
+        pack.rules().stream()
+            .map(rule -> rule.id().equals(id) ? change.apply(rule) : rule)
+            .toList();
     return pack(pack, rules, pack.limits(), pack.weights());
   }
 

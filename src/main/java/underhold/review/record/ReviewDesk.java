@@ -14,6 +14,8 @@ public final class ReviewDesk {
   public static final int LONGEST_TEXT = 20_000;
 
   private final SavedAdvice advice;
+  private final String fingerprint;
+  private final boolean intact;
   private final Targets targets;
   private final Clock clock;
 
@@ -24,6 +26,8 @@ public final class ReviewDesk {
    */
   public ReviewDesk(SavedAdvice advice, Clock clock) {
     this.advice = advice;
+    this.fingerprint = advice.fingerprint();
+    this.intact = advice.seal().equals(fingerprint);
     this.targets = new Targets(advice);
     this.clock = clock;
   }
@@ -41,7 +45,7 @@ public final class ReviewDesk {
   public Entering start(String file, String by, Optional<String> role) {
     Reasons reasons = new Reasons();
     person(by, role, reasons);
-    if (!advice.intact()) {
+    if (!intact) {
       reasons.state(edited());
     }
     if (!reasons.isEmpty()) {
@@ -80,12 +84,12 @@ public final class ReviewDesk {
   }
 
   private void subject(ReviewRecord record, Reasons reasons) {
-    if (!record.isOf(advice.fingerprint())) {
+    if (!record.isOf(fingerprint)) {
       reasons.state(
           "The consultation is not the one that this review began on: "
               + record.file().of().advice()
               + " has changed since. A new consultation needs a review of its own: review start.");
-    } else if (!advice.intact()) {
+    } else if (!intact) {
       reasons.state(edited());
     }
   }
@@ -174,7 +178,7 @@ public final class ReviewDesk {
             draft.instead(),
             draft.refers(),
             draft.statement(),
-            signs ? Optional.of(advice.fingerprint()) : Optional.empty(),
+            signs ? Optional.of(fingerprint) : Optional.empty(),
             draft.text(),
             draft.why(),
             before,

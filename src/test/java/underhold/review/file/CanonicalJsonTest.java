@@ -18,7 +18,8 @@ import underhold.quantity.Seeds;
 /** The canonical text of trees, held against the examples of its standard. */
 class CanonicalJsonTest {
   @ParameterizedTest(name = "{0} is {1}")
-  @DisplayName("RFC 8785, appendix B: numbers as IEEE 754 bits and their text (from memory, verify)")
+  @DisplayName(
+      "RFC 8785, appendix B: numbers as IEEE 754 bits and their text (from memory, verify)")
   @CsvSource({
     "0000000000000000,0",
     "8000000000000000,0",

@@ -94,13 +94,31 @@ class RecheckTest {
 
   @Test
   void changes_of_a_rule_are_told_apart() {
-    assertThat(changed(rule -> copy(rule, "Other words.", rule.basis(), rule.because(), rule.conditions().size())))
+    assertThat(
+            changed(
+                rule ->
+                    copy(
+                        rule,
+                        "Other words.",
+                        rule.basis(),
+                        rule.because(),
+                        rule.conditions().size())))
         .extracting(PackChange::kind)
         .containsExactly(Kind.RULE_SENTENCE);
-    assertThat(changed(rule -> copy(rule, rule.sentence(), Basis.JUDGEMENT, rule.because(), rule.conditions().size())))
-        .containsExactly(
-            new PackChange(Kind.RULE_BASIS, "PIT-04a", "published", "judgement"));
-    assertThat(changed(rule -> copy(rule, rule.sentence(), rule.basis(), "Else.", rule.conditions().size())))
+    assertThat(
+            changed(
+                rule ->
+                    copy(
+                        rule,
+                        rule.sentence(),
+                        Basis.JUDGEMENT,
+                        rule.because(),
+                        rule.conditions().size())))
+        .containsExactly(new PackChange(Kind.RULE_BASIS, "PIT-04a", "published", "judgement"));
+    assertThat(
+            changed(
+                rule ->
+                    copy(rule, rule.sentence(), rule.basis(), "Else.", rule.conditions().size())))
         .extracting(PackChange::kind)
         .containsExactly(Kind.RULE_REASON);
     assertThat(changed(rule -> copy(rule, rule.sentence(), rule.basis(), rule.because(), 1)))
@@ -124,7 +142,8 @@ class RecheckTest {
     return PackComparison.of(PackDigest.of(was), PackDigest.of(now));
   }
 
-  private static Rule copy(Rule rule, String sentence, Basis basis, String because, int conditions) {
+  private static Rule copy(
+      Rule rule, String sentence, Basis basis, String because, int conditions) {
     return new Rule(
         rule.id(),
         sentence,
@@ -227,18 +246,20 @@ class RecheckTest {
     SavedAdvice saved = SavedSamples.saved(ALDER);
     String text = SiteWriter.toText(SavedSamples.site(ALDER));
     Site deeper =
-        SiteReader.read(text.replace("\"gapToExcavation\": \"0 m\"", "\"gapToExcavation\": \"5 m\""), "x")
-            .fold(valid -> valid.site(), invalid -> {
-              throw new IllegalStateException(invalid.problems().toString());
-            });
+        SiteReader.read(
+                text.replace("\"gapToExcavation\": \"0 m\"", "\"gapToExcavation\": \"5 m\""), "x")
+            .fold(
+                valid -> valid.site(),
+                invalid -> {
+                  throw new IllegalStateException(invalid.problems().toString());
+                });
     assertThat(deeper).isNotEqualTo(SavedSamples.site(ALDER));
 
     Recheck recheck = Recheck.run(saved, deeper, SavedSamples.CONSULTANT, SavedSamples.MAKING);
 
     assertThat(recheck.sameSite()).isFalse();
     assertThat(recheck.zones().get(0).differences())
-        .contains(
-            Difference.of(Topic.FACT, "gapToExcavation", "0 m (stated)", "5 m (stated)"));
+        .contains(Difference.of(Topic.FACT, "gapToExcavation", "0 m (stated)", "5 m (stated)"));
   }
 
   @Test

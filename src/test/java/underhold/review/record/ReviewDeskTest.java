@@ -21,8 +21,7 @@ class ReviewDeskTest {
 
   @Test
   void an_override_stands_beside_the_original() {
-    ReviewRecord record =
-        new Reviews().override(Reviews.FINDING, "minor", "Looser sand.").record();
+    ReviewRecord record = new Reviews().override(Reviews.FINDING, "minor", "Looser sand.").record();
 
     assertThat(record.overrides())
         .singleElement()
@@ -65,9 +64,7 @@ class ReviewDeskTest {
     assertThat(
             refused(
                 new Reviews(),
-                Draft.of(EntryKind.COMMENT, Reviews.CHECKER)
-                    .on("fact/foundingDept")
-                    .saying("Hm.")))
+                Draft.of(EntryKind.COMMENT, Reviews.CHECKER).on("fact/foundingDept").saying("Hm.")))
         .singleElement()
         .asString()
         .contains("has no part \"fact/foundingDept\". Did you mean \"")
@@ -224,8 +221,10 @@ class ReviewDeskTest {
 
   @Test
   void odd_texts_are_kept_as_they_are() {
-    String odd = "\u001b[31mred\u001b[0m \u0007 \u202Egnol\u202C \u05E9\u05DC\u05D5\u05DD \ud83d\ude00 "
-        + "\u009b31m \\ \" </script>\r\n" + "x".repeat(10_000);
+    String odd =
+        "\u001b[31mred\u001b[0m \u0007 \u202Egnol\u202C \u05E9\u05DC\u05D5\u05DD \ud83d\ude00 "
+            + "\u009b31m \\ \" </script>\r\n"
+            + "x".repeat(10_000);
     ReviewFile file = new Reviews().comment("whole", odd).file();
     String text = ReviewFile.FILES.text(file);
     ReviewFile read = ReviewFile.FILES.read(text, "x").content().orElseThrow();
@@ -235,8 +234,7 @@ class ReviewDeskTest {
     assertThat(text).doesNotContain("\u001b", "\u009b", "\u202e", "\u0007");
     assertThat(
             refused(
-                new Reviews(),
-                Draft.of(EntryKind.COMMENT, "X").on("whole").saying("half \ud83d")))
+                new Reviews(), Draft.of(EntryKind.COMMENT, "X").on("whole").saying("half \ud83d")))
         .singleElement()
         .asString()
         .contains("half a character");

@@ -53,7 +53,8 @@ final class Reviews {
   }
 
   private ReviewFile start() {
-    return ((Entering.Done) desk.start("alder.advice.json", CHECKER, Optional.of("checker"))).file();
+    return ((Entering.Done) desk.start("alder.advice.json", CHECKER, Optional.of("checker")))
+        .file();
   }
 
   Entering enter(Draft draft) {

@@ -31,9 +31,7 @@ class SavedAdviceTest {
     assertThat(SavedAdvice.FILES.text(read.content().orElseThrow())).isEqualTo(text);
     assertThat(saved.problems()).isEmpty();
     assertThat(
-            saved
-                .readSite("x")
-                .<Object>fold(valid -> valid.site(), invalid -> invalid.problems()))
+            saved.readSite("x").<Object>fold(valid -> valid.site(), invalid -> invalid.problems()))
         .isEqualTo(SavedSamples.site(name));
   }
 
@@ -126,7 +124,7 @@ class SavedAdviceTest {
   @Test
   void whatever_a_file_holds_nothing_is_thrown() {
     String text = SavedAdvice.FILES.text(SavedSamples.saved(ALDER));
-    for (int end = 0; end < text.length(); end += 1 + text.length() / 200) {
+    for (int end = 0; end < text.length(); end += 1 + text.length() / 40) {
       assertThat(SavedAdvice.FILES.read(text.substring(0, end), "x").messages()).isNotEmpty();
     }
     for (String odd : List.of("", "[]", "null", "7", "{}", "{\"underhold\": 1}", "\u0000", "{{")) {
