@@ -28,8 +28,8 @@ public final class Json {
     return object;
   }
 
-  /** The text of a tree, ending with a line end. */
+  /** The text of a tree, ending with a line end; control characters in texts are escaped. */
   public static String text(Object tree) {
-    return WRITER.writeValueAsString(tree) + "\n";
+    return SafeText.json(WRITER.writeValueAsString(tree)) + "\n";
   }
 }

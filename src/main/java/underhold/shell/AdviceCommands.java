@@ -1,5 +1,6 @@
 package underhold.shell;
 
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,10 +40,12 @@ final class AdviceCommands {
     Parameter method = Parameter.needed("METHOD", SupportOption::ids);
     Parameter file = Parameter.file();
     return List.of(
-        command(
+        new ShellCommand(
             "advise",
+            Commands.ADVICE,
             "ranks the support options of every zone, with reasons",
             List.of(file),
+            List.of(Options.ZONE_OPTION, Options.SAVE_OPTION),
             commands::advise),
         command(
             "why",
@@ -90,6 +93,7 @@ final class AdviceCommands {
   }
 
   private int advise(Call call) {
+    Optional<Path> saveTo = AdviceFiles.saveTo(call);
     Site site = session.site(call.word(0)).site();
     Consultant consultant = session.consultant();
     List<ZoneAdvice> zones =
@@ -98,6 +102,7 @@ final class AdviceCommands {
             .toList();
     Consultation answer = new Consultation(site, session.consultant().pack(), zones);
     session.output().answer(look -> AdviceText.of(answer, look), () -> AdviceJson.of(answer));
+    saveTo.ifPresent(file -> AdviceFiles.save(session, answer, file));
     return Exit.DONE;
   }
 

@@ -12,11 +12,12 @@ import underhold.report.Program;
 final class Commands {
   static final String ADVICE = "Advice";
   static final String SITE = "The site";
+  static final String REVIEW = "Review";
   static final String KNOWLEDGE = "What it knows";
   static final String GENERAL = "General";
 
   /** In the order of the help text. */
-  static final List<String> GROUPS = List.of(SITE, ADVICE, KNOWLEDGE, GENERAL);
+  static final List<String> GROUPS = List.of(SITE, ADVICE, REVIEW, KNOWLEDGE, GENERAL);
 
   private Commands() {}
 
@@ -30,6 +31,8 @@ final class Commands {
     all.addAll(SiteCommands.of(session));
     all.addAll(AdviceCommands.of(session));
     all.addAll(OutlookCommands.of(session));
+    all.add(RecheckCommand.of(session));
+    all.addAll(ReviewCommands.of(session));
     all.addAll(KnowledgeCommands.of(session));
     all.forEach(registry::registerCommand);
     return registry;

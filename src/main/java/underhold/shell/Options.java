@@ -19,6 +19,12 @@ final class Options {
   static final String CHANGES = "changes";
   static final String DRAWS = "draws";
   static final String SEED = "seed";
+  static final String SAVE = "save";
+  static final String BY = "by";
+  static final String ROLE = "role";
+  static final String ON = "on";
+  static final String WHY = "why";
+  static final String HEAD = "head";
 
   static final CommandOption ZONE_OPTION = valued(ZONE, "NAME", "only the zone of that name");
   static final CommandOption SET_OPTION =
@@ -32,6 +38,15 @@ final class Options {
   static final CommandOption DRAWS_OPTION = valued(DRAWS, "N", "how many draws");
   static final CommandOption SEED_OPTION =
       valued(SEED, "N", "where the draws start: the same seed, the same draws");
+  static final CommandOption SAVE_OPTION =
+      valued(SAVE, "NAME.advice.json", "saves the consultation, to be run again and reviewed");
+  static final CommandOption BY_OPTION = valued(BY, "NAME", "who writes the entry");
+  static final CommandOption ROLE_OPTION = valued(ROLE, "ROLE", "what the writer is in this job");
+  static final CommandOption ON_OPTION =
+      valued(ON, "TARGET", "the part spoken of; the whole unless set");
+  static final CommandOption WHY_OPTION = valued(WHY, "REASON", "the reason");
+  static final CommandOption HEAD_OPTION =
+      valued(HEAD, "HEAD", "a head noted elsewhere, to hold the record against");
   static final CommandOption SITE_OPTION = valued(SITE, "FILE", "the site file");
   static final CommandOption NAME_OPTION = valued(NAME, "NAME", "the name of the site");
 

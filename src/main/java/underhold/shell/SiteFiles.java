@@ -87,12 +87,17 @@ final class SiteFiles {
 
   /** The name without its ending, which all site files share. */
   private static String stem(String name) {
-    return name.replaceFirst("(\\.site)?\\.json$", "");
+    return name.replaceFirst("(\\.(site|advice|review))?\\.json$", "");
   }
 
   /** The site files of this folder, for completion. */
   static List<String> here() {
-    return names(Path.of("")).stream().filter(name -> name.endsWith(ENDING)).toList();
+    return here(ENDING);
+  }
+
+  /** The files of this folder with that ending, for completion. */
+  static List<String> here(String ending) {
+    return names(Path.of("")).stream().filter(name -> name.endsWith(ending)).toList();
   }
 
   private static List<String> names(Path folder) {

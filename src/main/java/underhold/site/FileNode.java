@@ -13,11 +13,11 @@ import java.util.List;
  * @param line line in the file, from 1
  * @param column column in the file, from 1
  */
-record FileNode(
+public record FileNode(
     Kind kind, String text, List<Member> members, List<FileNode> items, int line, int column) {
 
   /** What sort of value. */
-  enum Kind {
+  public enum Kind {
     OBJECT("an object in { }"),
     LIST("a list in [ ]"),
     TEXT("a text in \"quotation marks\""),
@@ -37,7 +37,7 @@ record FileNode(
   }
 
   /** An entry of an object. */
-  record Member(String name, FileNode value, int line, int column) {}
+  public record Member(String name, FileNode value, int line, int column) {}
 
   /** What was typed, for messages. */
   String typed() {

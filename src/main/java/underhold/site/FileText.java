@@ -22,12 +22,12 @@ import underhold.site.SiteProblem.Code;
  * @param text its characters
  * @param state its state when it was read
  */
-record FileText(String text, SavedState state) {
+public record FileText(String text, SavedState state) {
   /** Largest file read, in bytes. */
-  static final int LARGEST_BYTES = 8 * 1024 * 1024;
+  public static final int LARGEST_BYTES = 8 * 1024 * 1024;
 
   /** Reads a file; empty, with a problem, where it is not a readable UTF-8 file of usual size. */
-  static Optional<FileText> read(Path file, Problems problems) {
+  public static Optional<FileText> read(Path file, Problems problems) {
     try {
       BasicFileAttributes attributes = Files.readAttributes(file, BasicFileAttributes.class);
       if (!attributes.isRegularFile()) {

@@ -13,7 +13,7 @@ import tools.jackson.core.json.JsonFactory;
 import underhold.site.SiteProblem.Code;
 
 /** Reads a JSON text into nodes that know their line and column. */
-final class JsonFile {
+public final class JsonFile {
   /** Objects and lists inside each other; a site needs six. */
   static final int DEEPEST = 20;
 
@@ -33,7 +33,7 @@ final class JsonFile {
   }
 
   /** The root of the text; empty, with a problem, where it is not JSON. */
-  static Optional<FileNode> read(String text, Problems problems) {
+  public static Optional<FileNode> read(String text, Problems problems) {
     // RFC 8259, section 8.1: a reader may pass over a byte order mark.
     String json = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
     try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), json)) {
@@ -92,7 +92,7 @@ final class JsonFile {
           at.getLineNr(),
           at.getColumnNr(),
           "",
-          "something follows after the end of the site",
+          "something follows after the end of the file",
           "delete it, or check the braces before it");
       return Optional.empty();
     }

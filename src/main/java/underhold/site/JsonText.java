@@ -10,12 +10,13 @@ import java.util.Objects;
  * Writes maps, lists, texts, numbers and booleans as JSON for people: an object or list that fits
  * on a line stays on it.
  */
-final class JsonText {
+public final class JsonText {
   private static final int LINE = 100;
 
   private JsonText() {}
 
-  static String of(Object value) {
+  /** The text of a tree of maps, lists, texts, numbers and truth values. */
+  public static String of(Object value) {
     StringBuilder out = new StringBuilder();
     write(value, 0, out);
     return out.append('\n').toString();

@@ -9,7 +9,7 @@ import underhold.site.FileNode.Kind;
 import underhold.site.SiteProblem.Code;
 
 /** The entries of an object of a site file, with the checks that hold for every object. */
-final class ObjectEntries {
+public final class ObjectEntries {
   private final String place;
   private final FileNode node;
   private final Problems problems;
@@ -25,7 +25,7 @@ final class ObjectEntries {
    * Takes the entries with allowed names; every other name, every double and every {@code null} is
    * a problem.
    */
-  static ObjectEntries of(
+  public static ObjectEntries of(
       FileNode node, String place, Collection<String> allowed, Problems problems) {
     ObjectEntries result = new ObjectEntries(place, node, problems);
     problems.visit(place, node);
@@ -68,11 +68,13 @@ final class ObjectEntries {
     return entries;
   }
 
-  String placeOf(String name) {
+  /** The place of an entry in messages. */
+  public String placeOf(String name) {
     return place.isEmpty() ? name : place + "." + name;
   }
 
-  Optional<FileNode> entry(String name) {
+  /** The entry of that name, if it is there. */
+  public Optional<FileNode> entry(String name) {
     return Optional.ofNullable(entries.get(name));
   }
 
@@ -123,7 +125,7 @@ final class ObjectEntries {
   }
 
   /** Reports an entry that is not there. */
-  void missing(String name, String message, String suggestion) {
+  public void missing(String name, String message, String suggestion) {
     problems.add(
         Code.MISSING_REQUIRED, placeOf(name), node.line(), node.column(), "", message, suggestion);
   }
@@ -136,7 +138,8 @@ final class ObjectEntries {
     return Optional.empty();
   }
 
-  static void wrongType(FileNode value, String place, Kind wanted, Problems problems) {
+  /** Reports a value of another kind than wanted. */
+  public static void wrongType(FileNode value, String place, Kind wanted, Problems problems) {
     problems.visit(place, value);
     problems.add(
         Code.WRONG_TYPE,

@@ -8,7 +8,7 @@ import java.util.Map;
 import underhold.site.SiteProblem.Code;
 
 /** Collects the problems of one file and remembers where its entries stand. */
-final class Problems {
+public final class Problems {
   /** More problems than anybody reads are counted only. */
   static final int MOST = 500;
 
@@ -17,17 +17,18 @@ final class Problems {
   private final Map<String, FileNode> nodes = new HashMap<>();
   private int more;
 
-  Problems(String file) {
+  /** No problem yet of the file of that name. */
+  public Problems(String file) {
     this.file = PlainText.shown(file);
   }
 
   /** Remembers where an entry stands. */
-  void visit(String place, FileNode node) {
+  public void visit(String place, FileNode node) {
     nodes.put(place, node);
   }
 
   /** Adds a problem with the entry at a place; its line is known if it was visited. */
-  void add(Code code, String place, String message, String suggestion) {
+  public void add(Code code, String place, String message, String suggestion) {
     FileNode node = nodes.get(place);
     if (node == null) {
       add(code, place, 0, 0, "", message, suggestion);
@@ -56,11 +57,13 @@ final class Problems {
     return found.size() >= MOST;
   }
 
-  boolean isEmpty() {
+  /** Whether there is none. */
+  public boolean isEmpty() {
     return found.isEmpty();
   }
 
-  int count() {
+  /** How many there are. */
+  public int count() {
     return found.size() + more;
   }
 
@@ -77,7 +80,7 @@ final class Problems {
   }
 
   /** All problems, in the order of the file; those without a line come last. */
-  List<SiteProblem> all() {
+  public List<SiteProblem> all() {
     List<SiteProblem> all = new ArrayList<>(found);
     all.sort(
         Comparator.comparingInt(

@@ -19,10 +19,11 @@ import underhold.site.SiteWriting.Reason;
  * over it in one step. Between the last look at the old file and the move lies a moment in which a
  * change by another program would go unnoticed.
  */
-final class WholeFile {
+public final class WholeFile {
   private WholeFile() {}
 
-  static SiteWriting write(Path file, byte[] bytes, SavedState expected) {
+  /** Writes the bytes; refused where the file is not as it was expected. */
+  public static SiteWriting write(Path file, byte[] bytes, SavedState expected) {
     try {
       Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
       Path directory = target.getParent();
