@@ -75,6 +75,7 @@ public sealed interface Block {
    * @param substituted the formula with the numbers put in
    * @param result the result with its unit
    * @param source where the formula is from, with the basis
+   * @param note what a reader must know beside it; empty where there is nothing
    */
   record Working(
       String anchor,
@@ -83,10 +84,23 @@ public sealed interface Block {
       List<Symbol> symbols,
       String substituted,
       String result,
-      Prose source)
+      Prose source,
+      Prose note)
       implements Block {
     public Working {
       symbols = List.copyOf(symbols);
+    }
+
+    /** A step without a note. */
+    public Working(
+        String anchor,
+        String title,
+        String formula,
+        List<Symbol> symbols,
+        String substituted,
+        String result,
+        Prose source) {
+      this(anchor, title, formula, symbols, substituted, result, source, Prose.empty());
     }
   }
 
