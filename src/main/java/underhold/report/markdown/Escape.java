@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
  * HTML; none of them does anything.
  */
 final class Escape {
-  private static final String SIGNS = "\\`*_[]<>|~&$#{}!";
+  private static final String SIGNS = "\\`*_[]<>|~&$#";
 
   /** What makes a link of words without any sign of its own. */
   private static final Pattern LINKING = Pattern.compile("://|@|(?i)(?<=www)\\.");
