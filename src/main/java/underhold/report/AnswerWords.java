@@ -15,9 +15,7 @@ public final class AnswerWords {
     Map<String, List<Integer>> groups = new LinkedHashMap<>();
     List<OpenQuestion.Answer> answers = question.answers();
     for (int i = 0; i < answers.size(); i++) {
-      groups
-          .computeIfAbsent(meaning(question, answers.get(i)), key -> new ArrayList<>())
-          .add(i);
+      groups.computeIfAbsent(meaning(question, answers.get(i)), key -> new ArrayList<>()).add(i);
     }
     Map<String, String> meanings = new LinkedHashMap<>();
     groups.forEach((meaning, places) -> meanings.put(values(question, places), meaning));

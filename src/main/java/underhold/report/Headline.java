@@ -149,7 +149,9 @@ public final class Headline {
         : questions.kept() + " of " + questions.trials() + " single-fact trials";
   }
 
-  /** What must be read with the verdict: proof, ties, what is held, what a draw is, what is open. */
+  /**
+   * What must be read with the verdict: proof, ties, what is held, what a draw is, what is open.
+   */
   public List<String> beside() {
     List<String> all = new ArrayList<>();
     sizing().ifPresent(all::add);

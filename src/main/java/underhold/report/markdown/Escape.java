@@ -29,9 +29,7 @@ final class Escape {
       }
       escaped.append(sign);
     }
-    return LINKING
-        .matcher(escaped)
-        .replaceAll(found -> "\\\\" + found.group());
+    return LINKING.matcher(escaped).replaceAll(found -> "\\\\" + found.group());
   }
 
   /** The escaped words of a line, which begin nothing but a paragraph. */

@@ -57,9 +57,7 @@ public final class MarkdownWriter implements DocumentWriter {
       blank();
       for (Section section : document.sections()) {
         line("- " + link(Escape.words(section.title()), section.id()));
-        section
-            .parts()
-            .forEach(part -> line("  - " + link(Escape.words(part.title()), part.id())));
+        section.parts().forEach(part -> line("  - " + link(Escape.words(part.title()), part.id())));
       }
       blank();
     }
