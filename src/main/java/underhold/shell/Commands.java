@@ -30,6 +30,7 @@ final class Commands {
     all.addAll(SiteCommands.of(session));
     all.addAll(AdviceCommands.of(session));
     all.addAll(OutlookCommands.of(session));
+    all.add(ReportCommand.of(session));
     all.addAll(KnowledgeCommands.of(session));
     all.forEach(registry::registerCommand);
     return registry;

@@ -19,6 +19,7 @@ final class Options {
   static final String CHANGES = "changes";
   static final String DRAWS = "draws";
   static final String SEED = "seed";
+  static final String OUT = "out";
 
   static final CommandOption ZONE_OPTION = valued(ZONE, "NAME", "only the zone of that name");
   static final CommandOption SET_OPTION =
@@ -32,6 +33,15 @@ final class Options {
   static final CommandOption DRAWS_OPTION = valued(DRAWS, "N", "how many draws");
   static final CommandOption SEED_OPTION =
       valued(SEED, "N", "where the draws start: the same seed, the same draws");
+  static final CommandOption OUT_OPTION =
+      valued(OUT, "NAME", "the file to write; its ending says in which format");
+  static final CommandOption AUDIENCE_OPTION =
+      valued(FOR, "AUDIENCE", "for the reviewer (everything), the site or the client");
+  static final CommandOption SET_OF_OPTION =
+      valued(
+          SET,
+          "METHOD.NAME=VALUE",
+          "a setting of a sheet, or of stages; may stand several times");
   static final CommandOption SITE_OPTION = valued(SITE, "FILE", "the site file");
   static final CommandOption NAME_OPTION = valued(NAME, "NAME", "the name of the site");
 

@@ -7,8 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import underhold.advice.OptionAdvice;
 import underhold.advice.Standing;
+import underhold.advice.SupportOption;
 import underhold.consult.Consultant;
 import underhold.consult.Consultation;
+import underhold.consult.QuickSizing;
 import underhold.consult.Sized;
 import underhold.consult.SizingDesk;
 import underhold.consult.ZoneAdvice;
@@ -19,6 +21,7 @@ import underhold.consult.turning.TurningPoints;
 import underhold.site.Site;
 import underhold.site.Zone;
 import underhold.sizing.Settings;
+import underhold.sizing.Sheet;
 
 /** Asks for all that a package is made from. */
 public final class Gathering {
@@ -65,16 +68,24 @@ public final class Gathering {
         consultant.firm(site, zone), consultant.turning(site, zone).another(CHANGED_TOGETHER));
   }
 
+  /** The whole sheet; where the file's settings cannot be used, the one that asks about them. */
+  private Optional<Sheet> sheet(Site site, ZoneAdvice zone, SupportOption option) {
+    return desk.size(site, zone, option, List.of()) instanceof Sized.Done done
+        ? Optional.of(done.sheet())
+        : zone.sizing(option).map(QuickSizing::sheet);
+  }
+
   private List<ZoneSheet> sheets(Consultation answer) {
     List<ZoneSheet> sheets = new ArrayList<>();
     int number = 0;
     for (ZoneAdvice zone : answer.zones()) {
       number++;
       for (OptionAdvice option : zone.ranking().options()) {
-        if (option.standing() != Standing.RULED_OUT
-            && desk.size(answer.site(), zone, option.option(), List.of())
-                instanceof Sized.Done done) {
-          sheets.add(new ZoneSheet(number, option.option(), done.sheet()));
+        if (option.standing() != Standing.RULED_OUT) {
+          Optional<Sheet> sheet = sheet(answer.site(), zone, option.option());
+          if (sheet.isPresent()) {
+            sheets.add(new ZoneSheet(number, option.option(), sheet.get()));
+          }
         }
       }
     }
