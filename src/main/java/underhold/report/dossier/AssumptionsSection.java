@@ -19,6 +19,7 @@ import underhold.site.Origin;
 import underhold.site.ZoneViews;
 import underhold.sizing.Amount;
 import underhold.sizing.Formula;
+import underhold.sizing.Setting;
 import underhold.sizing.Settings;
 import underhold.sizing.SheetInput;
 import underhold.sizing.Step;
@@ -204,7 +205,7 @@ final class AssumptionsSection {
                         plan,
                         one.name(),
                         one.label(),
-                        Cells.amount(settings.amount(one), units),
+                        planned(one, settings),
                         settings.origin(one),
                         one.source())));
     settings
@@ -255,8 +256,16 @@ final class AssumptionsSection {
         Prose.of(origin.label()),
         citations.of(source),
         stages.isEmpty()
-            ? Prose.of("no stage takes its time from it")
+            ? Prose.of("no stage names it")
             : Prose.of("time of stages ").then(Cells.joined(stages, ", ")));
+  }
+
+  /** Most settings of the plan are counts of working days, as their labels say. */
+  private String planned(Setting one, Settings settings) {
+    String text = settings.amount(one).in(units);
+    return one.label().startsWith("working days")
+        ? text + " working days"
+        : Cells.amount(settings.amount(one), units);
   }
 
   private static boolean names(PlanStage stage, String setting) {

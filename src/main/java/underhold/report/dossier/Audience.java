@@ -15,8 +15,8 @@ public enum Audience {
   /** What a site team works by. */
   SITE(
       "sheets for the site",
-      "What a site team works by: what is recommended and not proved, the stages with their hold"
-          + " points, the order of pits, cautions, monitoring and quantities.",
+      "What a site team works by: what is recommended and not proved, conditions, the stages with"
+          + " their hold points, the order of pits, cautions, monitoring and quantities.",
       "Left out here: the facts as stated, the other options and their reasons, the calculation"
           + " sheets, the assumptions, the sources and the trace of the rules."),
   /** What a client has to know and to decide. */

@@ -21,7 +21,9 @@ final class BibliographySection {
         "Sources",
         List.of(
             Cells.paragraph(
-                "Each source with the basis on which it is cited."
+                "Each source with the bases of the rules, limits and steps that cite it."
+                    + " Where a rule cites several sources its basis is that of the rule as a whole: how"
+                    + " far this one was read stands beside it and is never more than it says."
                     + " From memory, verify: it was not at hand, so look it up before anything rests on"
                     + " it."
                     + " Judgement and statics have no source and are marked where they stand."),
@@ -39,6 +41,6 @@ final class BibliographySection {
         Prose.of(cited.words()),
         Prose.of(String.join("; ", cited.bases())),
         Prose.of(cited.worth().isEmpty() ? "cited on a sheet; see its basis" : cited.worth()),
-        places.isEmpty() ? Prose.of("cautions") : Cells.joined(places, ", "));
+        places.isEmpty() ? Prose.of("the stage plan") : Cells.joined(places, ", "));
   }
 }

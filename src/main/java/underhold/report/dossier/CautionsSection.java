@@ -66,17 +66,17 @@ final class CautionsSection {
     return new Block.Table(
         caption,
         Cells.columns("Hazard", "What to do", "Who decides", "Source"),
-        sheet.sheet().cautions().stream().map(this::row).toList());
+        sheet.sheet().cautions().stream().map(caution -> row(sheet, caution)).toList());
   }
 
-  private Block.Row row(Caution caution) {
+  private Block.Row row(ZoneSheet sheet, Caution caution) {
     return Cells.row(
         "",
         Block.Tone.CAUTION,
         Prose.of(Words.sentence(caution.hazard())),
         Prose.of(caution.advice().in(material.units())),
         Prose.of(caution.decidedBy()),
-        citations.of(caution.source()));
+        citations.of(caution.source(), sheet));
   }
 
   private static Block.Row row(ZonePart zone, Finding finding) {

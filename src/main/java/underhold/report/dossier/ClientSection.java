@@ -21,12 +21,15 @@ import underhold.report.document.Block;
 import underhold.report.document.Prose;
 import underhold.report.document.Section;
 import underhold.sizing.HoldPoint;
+import underhold.sizing.Origin;
+import underhold.sizing.Sheet;
+import underhold.sizing.SheetInput;
+import underhold.sizing.Verdict;
 
 /** The few plain pages for a client. */
 final class ClientSection {
   private static final int MOST_REASONS = 4;
   private static final int MOST_QUESTIONS = 5;
-  private static final int MOST_RISKS = 8;
 
   private final Material material;
 
@@ -51,11 +54,12 @@ final class ClientSection {
                           .method(zone)
                           .map(SupportOption::label)
                           .map(Words::sentence)
-                          .orElse("No method yet"))));
+                          .orElse("No method yet")),
+              Prose.of(state(zone))));
     }
     blocks.add(
         new Block.Table(
-            "What is recommended", Cells.columns("Part of the structure", "Method"), rows));
+            "What is recommended", Cells.columns("Part of the structure", "Method", "State of its calculation"), rows));
     material
         .madePlan()
         .ifPresent(
@@ -67,6 +71,30 @@ final class ClientSection {
                             + " working days, survey and readings included."
                             + " Most of these times are judgement and not a contractor's programme.")));
     return Section.of("what", "What is recommended", blocks);
+  }
+
+  /** How far the calculation proves the method, in plain words. */
+  private String state(ZonePart zone) {
+    if (material.method(zone).isEmpty()) {
+      return "none";
+    }
+    Optional<Sheet> sheet = material.chosen(zone).map(ZoneSheet::sheet);
+    if (sheet.isEmpty() || !sheet.get().complete()) {
+      return "Not calculated yet: facts are missing.";
+    }
+    long fails = count(sheet.get(), Verdict.FAILS);
+    long refers = count(sheet.get(), Verdict.REFER);
+    if (fails > 0) {
+      return Words.count((int) fails, "check fails", "checks fail")
+          + ": as it stands it is no design that works; it must be changed or proved otherwise.";
+    }
+    return refers == 0
+        ? "Every check passes on the facts stated; an engineer must still check it."
+        : Words.count((int) refers, "check waits", "checks wait") + " for an engineer to decide.";
+  }
+
+  private static long count(Sheet sheet, Verdict verdict) {
+    return sheet.checks().stream().filter(check -> check.verdict() == verdict).count();
   }
 
   private Section why() {
@@ -111,7 +139,7 @@ final class ClientSection {
     for (ZonePart zone : material.zones()) {
       Headline headline = new Headline(zone.advice());
       List<Prose> items = new ArrayList<>(List.of(Prose.of(headline.verdict())));
-      headline.beside().forEach(words -> items.add(Prose.of(words)));
+      RecommendationSection.beside(headline, "").forEach(words -> items.add(Prose.of(words)));
       blocks.add(new Block.Paragraph(Prose.empty().strong(zone.name())));
       blocks.add(new Block.Listing(false, items));
     }
@@ -138,8 +166,28 @@ final class ClientSection {
               Cells.columns("What must be found out", "How", "Why it matters"),
               rows,
               zone.name() + ": no single open question would change the recommendation."));
+      taken(zone).ifPresent(blocks::add);
     }
     return Section.of("find-out", "What must be found out first", blocks);
+  }
+
+  /** What the calculation takes a careful value for, because nobody stated it. */
+  private Optional<Block> taken(ZonePart zone) {
+    List<String> labels =
+        material.chosen(zone).stream()
+            .flatMap(sheet -> sheet.sheet().inputs().stream())
+            .filter(input -> input.origin() == Origin.ASSUMED)
+            .map(SheetInput::label)
+            .toList();
+    return labels.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Cells.paragraph(
+                zone.name()
+                    + ": nobody has stated these yet, and the calculation takes careful values for"
+                    + " them: "
+                    + String.join("; ", labels)
+                    + "."));
   }
 
   private Section risks() {
@@ -156,17 +204,14 @@ final class ClientSection {
     }
     List<Block.Row> rows =
         risks.entrySet().stream()
-            .limit(MOST_RISKS)
             .map(risk -> Block.Row.of(Prose.of(risk.getKey()), Prose.of(risk.getValue())))
             .toList();
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         Cells.paragraph(
             "People have died in pits and under badly supported walls."
-                + " The whole list of cautions stands in the reviewer's package"
-                + (risks.size() > MOST_RISKS
-                    ? ", which has " + (risks.size() - MOST_RISKS) + " more."
-                    : ".")));
+                + " Each risk in full, and those of the calculation, stand in the reviewer's"
+                + " package."));
     blocks.add(
         Cells.table(
             "The main risks", Cells.columns("Risk", "Who decides"), rows, "No rule names a risk."));
@@ -179,9 +224,9 @@ final class ClientSection {
 
   private Section signatures() {
     Set<String> who = new LinkedHashSet<>();
-    who.add("the engineer of record, who owns the design");
+    who.add("engineer of record");
     for (ZonePart zone : material.zones()) {
-      zone.advice().cautions().forEach(finding -> who.add(Decider.of(finding).words()));
+      zone.advice().cautions().forEach(finding -> who.add(role(Decider.of(finding).words())));
     }
     material
         .madePlan()
@@ -190,6 +235,7 @@ final class ClientSection {
                 plan.stages().stream()
                     .flatMap(stage -> stage.holds().stream())
                     .map(HoldPoint::releasedBy)
+                    .map(ClientSection::role)
                     .forEach(who::add));
     List<Block.Row> rows =
         who.stream()
@@ -202,5 +248,10 @@ final class ClientSection {
             Cells.paragraph(
                 "Nothing is built before these have checked what is theirs and signed for it."),
             new Block.Table("Signatures", Cells.columns("Who", "Name, date, signature"), rows)));
+  }
+
+  /** One role by one name, however rules and sheets call it. */
+  private static String role(String words) {
+    return words.replaceAll("^the ", "").replaceAll("^competent person$", "competent person on site");
   }
 }

@@ -34,7 +34,7 @@ final class RecommendationSection {
     Headline headline = new Headline(zone.advice());
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Notice(tone(zone), "Verdict", Prose.of(headline.verdict())));
-    List<String> beside = headline.beside();
+    List<String> beside = beside(headline, whole ? "; see its sheet" : "");
     if (!beside.isEmpty()) {
       blocks.add(Cells.list(beside));
     }
@@ -42,6 +42,13 @@ final class RecommendationSection {
       zone.advice().firmness().ifPresent(firmness -> firm(zone, firmness, blocks));
     }
     return Section.of("recommendation-" + zone.number(), "Zone: " + zone.name(), blocks);
+  }
+
+  /** What stands beside the verdict; on paper no command is to be typed. */
+  static List<String> beside(Headline headline, String see) {
+    return headline.beside().stream()
+        .map(words -> words.replaceAll("; see size [a-z-]+", see))
+        .toList();
   }
 
   /** Good only where a leader is proved as far as the sheet goes. */

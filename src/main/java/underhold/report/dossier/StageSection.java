@@ -170,13 +170,13 @@ final class StageSection {
 
   private static String slip(StagePlan plan, PlanStage stage) {
     double spare = plan.schedule().floats().getOrDefault(stage.id(), 0.0);
-    return plan.schedule().isCritical(stage.id()) ? "not at all: critical" : days(spare);
+    return plan.schedule().isCritical(stage.id()) ? "not at all (critical)" : days(spare);
   }
 
   private Section stage(StagePlan plan, PlanStage stage) {
     int number = plan.number(stage.id());
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Block.Table("", Cells.columns("Stage " + number, ""), rows(plan, stage)));
+    blocks.add(new Block.Table("", Cells.columns("Stage " + number, "What"), rows(plan, stage)));
     if (!stage.work().isEmpty()) {
       blocks.add(
           new Block.Listing(

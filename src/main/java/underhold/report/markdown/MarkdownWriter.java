@@ -74,9 +74,9 @@ public final class MarkdownWriter implements DocumentWriter {
 
     private void block(Block block) {
       if (block instanceof Block.Paragraph paragraph) {
-        sentences("", words(paragraph.words()));
+        sentences("", "", words(paragraph.words()));
       } else if (block instanceof Block.Notice notice) {
-        sentences("> ", "**" + Escape.words(notice.head()) + "**: " + words(notice.words()));
+        sentences("> ", "> ", "**" + Escape.words(notice.head()) + "**: " + words(notice.words()));
       } else if (block instanceof Block.Listing listing) {
         list(listing);
       } else if (block instanceof Block.Table table) {
@@ -93,7 +93,8 @@ public final class MarkdownWriter implements DocumentWriter {
       int number = 0;
       for (Prose item : listing.items()) {
         number++;
-        line((listing.numbered() ? number + ". " : "- ") + Escape.first(words(item)));
+        String mark = listing.numbered() ? number + ". " : "- ";
+        sentences(mark, " ".repeat(mark.length()), words(item));
       }
     }
 
@@ -151,9 +152,11 @@ public final class MarkdownWriter implements DocumentWriter {
     }
 
     /** One sentence a line, so that a change shows where it is. */
-    private void sentences(String lead, String words) {
+    private void sentences(String first, String others, String words) {
+      String lead = first;
       for (String sentence : SENTENCE_END.split(words)) {
         line(lead + Escape.first(sentence));
+        lead = others;
       }
     }
 
