@@ -16,10 +16,12 @@ import underhold.sizing.Caution;
 /** The hazards, and who decides about each. */
 final class CautionsSection {
   private final Material material;
+  private final Commission commission;
   private final Citations citations;
 
-  CautionsSection(Material material, Citations citations) {
+  CautionsSection(Material material, Commission commission, Citations citations) {
     this.material = material;
+    this.commission = commission;
     this.citations = citations;
   }
 
@@ -47,7 +49,10 @@ final class CautionsSection {
   private Section zone(ZonePart zone) {
     List<Block> blocks = new ArrayList<>();
     List<Block.Row> rows =
-        zone.advice().cautions().stream().map(finding -> row(zone, finding)).toList();
+        zone.advice().cautions().stream()
+            .filter(finding -> ConditionsSection.isTold(material, commission, zone, finding))
+            .map(finding -> row(zone, finding))
+            .toList();
     blocks.add(
         Cells.table(
             "By the rules",
@@ -57,19 +62,25 @@ final class CautionsSection {
     Optional<ZoneSheet> sheet = material.chosen(zone);
     sheet
         .filter(one -> !one.sheet().cautions().isEmpty())
-        .ifPresent(one -> blocks.add(sheet(one, "By the sheet of " + one.option().label())));
+        .ifPresent(
+            one ->
+                blocks.add(
+                    sheet(material, citations, one, "By the sheet of " + one.option().label())));
     return Section.of("cautions-" + zone.number(), "Zone: " + zone.name(), blocks);
   }
 
   /** The cautions of a sheet. */
-  Block sheet(ZoneSheet sheet, String caption) {
+  static Block sheet(Material material, Citations citations, ZoneSheet sheet, String caption) {
     return new Block.Table(
         caption,
         Cells.columns("Hazard", "What to do", "Who decides", "Source"),
-        sheet.sheet().cautions().stream().map(caution -> row(sheet, caution)).toList());
+        sheet.sheet().cautions().stream()
+            .map(caution -> row(material, citations, sheet, caution))
+            .toList());
   }
 
-  private Block.Row row(ZoneSheet sheet, Caution caution) {
+  private static Block.Row row(
+      Material material, Citations citations, ZoneSheet sheet, Caution caution) {
     return Cells.row(
         "",
         Block.Tone.CAUTION,

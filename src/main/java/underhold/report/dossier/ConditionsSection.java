@@ -11,17 +11,20 @@ import underhold.report.document.Section;
 final class ConditionsSection {
   private ConditionsSection() {}
 
-  static Section of(Material material) {
+  static Section of(Material material, Commission commission) {
     return new Section(
         "conditions",
         "Conditions",
         List.of(),
-        material.zones().stream().map(ConditionsSection::zone).toList());
+        material.zones().stream().map(zone -> zone(material, commission, zone)).toList());
   }
 
-  private static Section zone(ZonePart zone) {
+  private static Section zone(Material material, Commission commission, ZonePart zone) {
     List<Block.Row> rows =
-        zone.advice().conditions().stream().map(finding -> row(zone, finding)).toList();
+        zone.advice().conditions().stream()
+            .filter(finding -> isTold(material, commission, zone, finding))
+            .map(finding -> row(zone, finding))
+            .toList();
     return Section.of(
         "conditions-" + zone.number(),
         "Zone: " + zone.name(),
@@ -40,6 +43,13 @@ final class ConditionsSection {
         Prose.of(concerns(zone, finding)),
         Prose.of(told(finding)),
         Cells.tag(zone.number(), finding, true));
+  }
+
+  /** A reviewer reads of every option in play, a site of the methods chosen. */
+  static boolean isTold(
+      Material material, Commission commission, ZonePart zone, Finding finding) {
+    return commission.audience() == Audience.REVIEWER
+        || material.method(zone).map(finding.rule()::concerns).orElse(true);
   }
 
   /** The options in play that it concerns. */

@@ -86,7 +86,7 @@ public final class Dossier {
     sections.add(new BriefSection(material, illustrations).section());
     sections.add(OptionsSection.of(material));
     sections.add(ReasonsSection.of(material));
-    sections.add(ConditionsSection.of(material));
+    sections.add(ConditionsSection.of(material, commission));
     sections.add(QuestionsSection.of(material));
     sections.add(ChangesSection.of(material));
     sections.add(new SchemeSection(material, illustrations).section());
@@ -97,7 +97,7 @@ public final class Dossier {
         SheetsSection.of(material, new SheetSection(material, citations, illustrations)));
     sections.add(QuantitiesSection.of(material));
     sections.add(MonitoringSection.of(material));
-    sections.add(new CautionsSection(material, citations).section());
+    sections.add(new CautionsSection(material, commission, citations).section());
     sections.add(new AssumptionsSection(material, citations).section());
     Section trace = new TraceAppendix(material, citations, anchors(sections)).section();
     List<Section> spoken = new ArrayList<>(sections);
@@ -114,11 +114,11 @@ public final class Dossier {
     sections.add(AboutSection.of(material, commission));
     sections.add(RecommendationSection.of(material, commission));
     sections.add(new NotProvedSection(material).section());
-    sections.add(ConditionsSection.of(material));
+    sections.add(ConditionsSection.of(material, commission));
     sections.add(new StageSection(material, illustrations).section());
     PitOrderSection.of(material).ifPresent(sections::add);
     sections.add(HoldSection.of(material));
-    sections.add(new CautionsSection(material, citations).section());
+    sections.add(new CautionsSection(material, commission, citations).section());
     sections.add(MonitoringSection.of(material));
     sections.add(QuantitiesSection.of(material));
     return sections;

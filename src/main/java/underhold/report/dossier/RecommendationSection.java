@@ -27,13 +27,14 @@ final class RecommendationSection {
         "recommendation",
         "Recommendation",
         List.of(),
-        material.zones().stream().map(zone -> zone(zone, whole)).toList());
+        material.zones().stream().map(zone -> zone(material, zone, whole)).toList());
   }
 
-  private static Section zone(ZonePart zone, boolean whole) {
+  private static Section zone(Material material, ZonePart zone, boolean whole) {
     Headline headline = new Headline(zone.advice());
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Notice(tone(zone), "Verdict", Prose.of(headline.verdict())));
+    otherwise(material, zone).ifPresent(blocks::add);
     List<String> beside = beside(headline, whole ? "; see its sheet" : "");
     if (!beside.isEmpty()) {
       blocks.add(Cells.list(beside));
@@ -42,6 +43,30 @@ final class RecommendationSection {
       zone.advice().firmness().ifPresent(firmness -> firm(zone, firmness, blocks));
     }
     return Section.of("recommendation-" + zone.number(), "Zone: " + zone.name(), blocks);
+  }
+
+  /** That the zones together call for another method than the zone by itself. */
+  private static Optional<Block> otherwise(Material material, ZonePart zone) {
+    Optional<SupportOption> leader = zone.advice().ranking().leader().map(one -> one.option());
+    Optional<SupportOption> method = material.method(zone);
+    if (method.equals(leader)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Block.Notice(
+            Block.Tone.DOUBT,
+            "In the scheme otherwise",
+            Prose.of(
+                method
+                    .map(
+                        option ->
+                            "The methods of the zones are chosen together, and there "
+                                + option.label()
+                                + (option.label().endsWith("s") ? " stand" : " stands")
+                                + " in this zone. Plan, quantities and hold points follow the scheme.")
+                    .orElse(
+                        "The scheme over the zones has no method for this zone yet, so nothing of it"
+                            + " is planned."))));
   }
 
   /** What stands beside the verdict; on paper no command is to be typed. */

@@ -70,7 +70,7 @@ final class SheetSection {
         .forEach(blocks::add);
     missing(sheet.sheet(), blocks);
     if (!sheet.sheet().cautions().isEmpty()) {
-      blocks.add(new CautionsSection(material, citations).sheet(sheet, "Cautions of this sheet"));
+      blocks.add(CautionsSection.sheet(material, citations, sheet, "Cautions of this sheet"));
     }
     if (!sheet.sheet().notCovered().isEmpty()) {
       blocks.add(Cells.paragraph("What this sheet does not cover:"));
