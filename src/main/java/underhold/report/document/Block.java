@@ -127,5 +127,16 @@ public sealed interface Block {
   }
 
   /** A drawing. */
-  record Drawn(Figure figure) implements Block {}
+  record Drawn(Figure figure) implements Block {
+    public Drawn {
+      figure =
+          new Figure(
+              figure.id(),
+              Clean.words(figure.title()),
+              figure.svg(),
+              figure.widthMillimetres(),
+              figure.heightMillimetres(),
+              figure.equivalent().stream().map(Clean::words).toList());
+    }
+  }
 }
