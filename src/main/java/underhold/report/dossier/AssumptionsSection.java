@@ -129,7 +129,7 @@ final class AssumptionsSection {
                     Prose.of(input.label() + " (")
                         .link(input.name(), sheet.anchor("input", input.name()))
                         .then(")"),
-                    Prose.of(SheetSection.value(input, units)),
+                    SheetSection.value(input, units),
                     Prose.of(input.origin().label()),
                     citations.of(input.source(), sheet),
                     bites(sheet, input)))

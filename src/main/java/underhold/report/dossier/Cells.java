@@ -41,10 +41,15 @@ final class Cells {
 
   /** An amount that says of itself what it is: with its unit, or that it is a plain number. */
   static String amount(Amount amount, UnitSystem units) {
-    String text = amount.in(units);
-    return amount.measure() == Measure.COUNT
-        ? text + " (count)"
-        : amount.measure() == Measure.RATIO ? text + " (ratio)" : text;
+    return amount(amount.in(units), amount.measure());
+  }
+
+  /** The same of an amount already in words. */
+  static String amount(String text, Measure measure) {
+    if (measure.needsUnit() || text.endsWith("%")) {
+      return text;
+    }
+    return text + (measure == Measure.COUNT ? " (count)" : " (ratio)");
   }
 
   /** A user's words, as typed. */

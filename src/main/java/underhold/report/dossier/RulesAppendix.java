@@ -121,7 +121,7 @@ final class RulesAppendix {
         Citations.limit(limit.name()),
         Block.Tone.PLAIN,
         Prose.of(limit.label() + " (").typed(limit.name()).then(")"),
-        Prose.of(limit.text(material.units())),
+        Prose.of(Cells.amount(limit.text(material.units()), limit.value().measure())),
         citations.of(limit),
         Prose.of(limit.note()));
   }

@@ -165,15 +165,18 @@ final class SheetSection {
         sheet.anchor("input", input.name()),
         input.origin() == Origin.ASSUMED ? Block.Tone.DOUBT : Block.Tone.PLAIN,
         Prose.of(input.label()),
-        Prose.of(value(input, units)),
+        value(input, units),
         Prose.of(input.origin().label()),
         citations.of(input.source(), sheet),
         Cells.typed(input.name()));
   }
 
-  /** The value of an input; a plain number says that it is one. */
-  static String value(SheetInput input, UnitSystem units) {
-    return input.amount().map(amount -> Cells.amount(amount, units)).orElse(input.words());
+  /** The value of an input; a plain number says that it is one, a word stands as it is typed. */
+  static Prose value(SheetInput input, UnitSystem units) {
+    return input
+        .amount()
+        .map(amount -> Prose.of(Cells.amount(amount, units)))
+        .orElseGet(() -> Cells.typed(input.words()));
   }
 
   private List<Block> steps(ZoneSheet sheet) {
