@@ -58,7 +58,7 @@ final class ReportCommand {
     ReportFormat format = file.map(ReportCommand::format).orElse(usual());
     file.ifPresent(target -> refuseForeign(target, format));
     Site site = site(call, settings);
-    Material material = new Gathering(session.consultant()).of(site, settings.plan());
+    Material material = new Gathering(session.consultant()).of(site, settings.plan(), audience);
     Commission commission =
         new Commission(
             audience, LocalDate.now(clock), settings.words(), only(call, site));

@@ -45,9 +45,11 @@ public final class Dossier {
         .ifPresent(
             scheme ->
                 material.plan().ifPresent(plan -> data.put("stages", StagesJson.of(scheme, plan))));
-    data.put(
-        "turningPoints",
-        TurningJson.of(material.site().name(), material.turning(), material.pack()));
+    if (!material.turning().isEmpty()) {
+      data.put(
+          "turningPoints",
+          TurningJson.of(material.site().name(), material.turning(), material.pack()));
+    }
     data.put(
         "sheets",
         material.sheets().stream()

@@ -40,14 +40,16 @@ public final class Gathering {
    *
    * @param site the site, with the settings that hold for its sheets
    * @param plan the settings of the stage plan
+   * @param audience who reads it: turning points, which take the longest, are for reviewers
    */
-  public Material of(Site site, Settings plan) {
-    List<Found> found = site.zones().parallelStream().map(zone -> find(site, zone)).toList();
+  public Material of(Site site, Settings plan, Audience audience) {
+    List<Found> found =
+        site.zones().parallelStream().map(zone -> find(site, zone, audience)).toList();
     Map<String, TurningPoints> turning = new LinkedHashMap<>();
     List<ZoneAdvice> zones = new ArrayList<>();
     for (Found one : found) {
       zones.add(one.advice());
-      turning.put(one.advice().name(), one.turning());
+      one.turning().ifPresent(points -> turning.put(one.advice().name(), points));
     }
     Consultation answer = new Consultation(site, consultant.pack(), zones);
     SchemeOutcome scheme = new SchemeDesk(consultant.engine()).scheme(answer);
@@ -61,11 +63,14 @@ public final class Gathering {
         sheets(answer));
   }
 
-  private record Found(ZoneAdvice advice, TurningPoints turning) {}
+  private record Found(ZoneAdvice advice, Optional<TurningPoints> turning) {}
 
-  private Found find(Site site, Zone zone) {
+  private Found find(Site site, Zone zone, Audience audience) {
     return new Found(
-        consultant.firm(site, zone), consultant.turning(site, zone).another(CHANGED_TOGETHER));
+        consultant.firm(site, zone),
+        audience == Audience.REVIEWER
+            ? Optional.of(consultant.turning(site, zone).another(CHANGED_TOGETHER))
+            : Optional.empty());
   }
 
   /** The whole sheet; where the file's settings cannot be used, the one that asks about them. */

@@ -1,6 +1,8 @@
 package underhold.report.dossier;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,7 +23,7 @@ import underhold.site.Site;
  * What a package is made from: one consultation and all that follows from it.
  *
  * @param consultation the answer, zone by zone, with how firm it is
- * @param turning what would change the answer, by the name of the zone
+ * @param turning what would change the answer, by the name of the zone; empty where not asked for
  * @param scheme the methods of all zones together
  * @param plan the order of work; empty where there is no scheme
  * @param sheets every sheet of an option still in play, in the order of the zones and the ranking
@@ -33,7 +35,7 @@ public record Material(
     Optional<PlanOutcome> plan,
     List<ZoneSheet> sheets) {
   public Material {
-    turning = Map.copyOf(turning);
+    turning = Collections.unmodifiableMap(new LinkedHashMap<>(turning));
     sheets = List.copyOf(sheets);
   }
 

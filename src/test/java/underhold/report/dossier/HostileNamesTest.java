@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -25,23 +26,26 @@ import underhold.site.Zone;
 
 /** Whatever a user calls a site, its zones and notes: only the words change. */
 class HostileNamesTest {
-  private static final String DEMO = "harbour-mill-columns.site.json";
+  private static final String DEMO = "alder-row-party-wall.site.json";
   private static final Site PLAIN = called("plain");
   private static final Material PLAIN_MATERIAL = Demos.material(PLAIN);
 
+  /** Everything at once, and very long; each site is consulted once for all tests. */
+  private static final Map<String, Material> HOSTILE =
+      Stream.of(
+              "<script>alert(1)</script> ](#stage-1) <a id=\"trace\"></a> | x | `y` # z"
+                  + "\nsecond\r\n\tthird \u0000\u0007\u001b[31m \u202eturned\u2066 \u200f\u061c",
+              "wide " + "x".repeat(10_000))
+          .collect(Collectors.toMap(name -> name, name -> Demos.material(called(name))));
+
   static Stream<String> names() {
-    return Stream.of(
-        "<script>alert(1)</script>",
-        "](#stage-1) <a id=\"trace\"></a> | x | `y` | # z",
-        "first\nsecond\r\n\tthird \u0000\u0007\u001b[31m",
-        "\u202eturned\u2066 \u200f round\u061c",
-        "wide " + "x".repeat(10_000));
+    return HOSTILE.keySet().stream();
   }
 
   @ParameterizedTest
   @MethodSource("names")
   void only_the_words_change(String name) {
-    Material hostile = Demos.material(called(name));
+    Material hostile = HOSTILE.get(name);
     for (Audience audience : Audience.values()) {
       Document plain = Demos.document(PLAIN_MATERIAL, audience);
       Document document = Demos.document(hostile, audience);
@@ -61,7 +65,7 @@ class HostileNamesTest {
   @ParameterizedTest
   @MethodSource("names")
   void json_holds_the_names_as_text(String name) {
-    Material hostile = Demos.material(called(name));
+    Material hostile = HOSTILE.get(name);
     JsonNode json =
         JsonMapper.shared()
             .readTree(
