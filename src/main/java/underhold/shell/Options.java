@@ -39,9 +39,7 @@ final class Options {
       valued(FOR, "AUDIENCE", "for the reviewer (everything), the site or the client");
   static final CommandOption SET_OF_OPTION =
       valued(
-          SET,
-          "METHOD.NAME=VALUE",
-          "a setting of a sheet, or of stages; may stand several times");
+          SET, "METHOD.NAME=VALUE", "a setting of a sheet, or of stages; may stand several times");
   static final CommandOption SITE_OPTION = valued(SITE, "FILE", "the site file");
   static final CommandOption NAME_OPTION = valued(NAME, "NAME", "the name of the site");
 

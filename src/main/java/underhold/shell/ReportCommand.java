@@ -60,8 +60,7 @@ final class ReportCommand {
     Site site = site(call, settings);
     Material material = new Gathering(session.consultant()).of(site, settings.plan(), audience);
     Commission commission =
-        new Commission(
-            audience, LocalDate.now(clock), settings.words(), only(call, site));
+        new Commission(audience, LocalDate.now(clock), settings.words(), only(call, site));
     Document document = Dossier.of(material, commission, Illustrations.NONE);
     byte[] bytes = bytes(format, material, document);
     if (file.isPresent()) {
@@ -94,7 +93,11 @@ final class ReportCommand {
     String name = String.valueOf(file.getFileName());
     if (name.toLowerCase(Locale.ROOT).endsWith(SiteFiles.ENDING)) {
       throw Refusal.usage(
-          "--out is " + file + ", the name of a site file; a report ends in " + ReportFormat.endings() + ".");
+          "--out is "
+              + file
+              + ", the name of a site file; a report ends in "
+              + ReportFormat.endings()
+              + ".");
     }
     return ReportFormat.of(name)
         .orElseThrow(
@@ -114,7 +117,8 @@ final class ReportCommand {
       throw Refusal.site("--out is " + file + ", a folder; name a file in it.");
     }
     if (folder == null || !Files.isDirectory(folder)) {
-      throw Refusal.site("--out is " + file + ", but there is no folder " + folder + "; make it first.");
+      throw Refusal.site(
+          "--out is " + file + ", but there is no folder " + folder + "; make it first.");
     }
     if (!Files.isWritable(folder)) {
       throw Refusal.site("--out is " + file + ", but nothing may be written in " + folder + ".");
@@ -131,8 +135,7 @@ final class ReportCommand {
                 + " another name, or move it away.");
       }
     } catch (IOException e) {
-      throw Refusal.site(
-          file + " is there already and cannot be read, so nothing was written.");
+      throw Refusal.site(file + " is there already and cannot be read, so nothing was written.");
     }
   }
 

@@ -25,8 +25,7 @@ enum ReportFormat {
   private final String mark;
   private final Function<Material, Optional<DocumentWriter>> writer;
 
-  ReportFormat(
-      String ending, String mark, Function<Material, Optional<DocumentWriter>> writer) {
+  ReportFormat(String ending, String mark, Function<Material, Optional<DocumentWriter>> writer) {
     this.ending = ending;
     this.mark = mark;
     this.writer = writer;
@@ -59,8 +58,6 @@ enum ReportFormat {
   static String endings() {
     List<String> all = Arrays.stream(values()).map(ReportFormat::ending).toList();
     int last = all.size() - 1;
-    return all.subList(0, last).stream().collect(Collectors.joining(", "))
-        + " or "
-        + all.get(last);
+    return all.subList(0, last).stream().collect(Collectors.joining(", ")) + " or " + all.get(last);
   }
 }

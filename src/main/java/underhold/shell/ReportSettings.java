@@ -24,8 +24,7 @@ import underhold.sizing.Settings;
  * @param sheets by method and name, as typed
  * @param plan the settings of the plan in force
  */
-record ReportSettings(
-    List<String> words, Map<String, Map<String, String>> sheets, Settings plan) {
+record ReportSettings(List<String> words, Map<String, Map<String, String>> sheets, Settings plan) {
   private static final String STAGES = "stages";
 
   /**

@@ -57,7 +57,9 @@ class ReportCommandTest {
 
     assertThat(ran.code()).isEqualTo(Exit.USAGE);
     assertThat(ran.out()).isEmpty();
-    assertThat(ran.err().replace(folder + "/", "")).contains(message).doesNotContain("failed; this");
+    assertThat(ran.err().replace(folder + "/", ""))
+        .contains(message)
+        .doesNotContain("failed; this");
     assertThat(names()).isEmpty();
   }
 
@@ -69,7 +71,8 @@ class ReportCommandTest {
     Path shut = Files.createDirectory(folder.resolve("folder.md"));
 
     assertThat(SHELL.run("report", DEMO, "--out", notes).err())
-        .contains("notes.md is there already and is no report of Underhold, so nothing was written");
+        .contains(
+            "notes.md is there already and is no report of Underhold, so nothing was written");
     assertThat(SHELL.run("report", DEMO, "--out", data).code()).isEqualTo(Exit.SITE);
     assertThat(SHELL.run("report", DEMO, "--out", deep.toString()).err())
         .contains("there is no folder", "make it first");
@@ -120,7 +123,14 @@ class ReportCommandTest {
     Path out = folder.resolve("alder.json");
     Ran ran =
         SHELL.run(
-            "report", DEMO, "--out", out.toString(), "--json", "--zone", "PARTY wall", "--for",
+            "report",
+            DEMO,
+            "--out",
+            out.toString(),
+            "--json",
+            "--zone",
+            "PARTY wall",
+            "--for",
             "site");
     JsonNode said = JsonMapper.shared().readTree(ran.out());
     JsonNode report = JsonMapper.shared().readTree(Files.readString(out));
@@ -150,8 +160,7 @@ class ReportCommandTest {
     CommandOption audience =
         CommandOption.with().longName(Options.FOR).value("site").type(String.class).build();
 
-    int code =
-        new ReportCommand(session, clock).run(new Call(List.of(DEMO), List.of(audience)));
+    int code = new ReportCommand(session, clock).run(new Call(List.of(DEMO), List.of(audience)));
 
     assertThat(code).isZero();
     assertThat(answers.toString())

@@ -14,7 +14,9 @@ final class Anchor {
 
   /** Parts joined by hyphens, each in lower-case letters and digits. */
   static String of(Object... parts) {
-    return Stream.of(parts).map(part -> slug(String.valueOf(part))).collect(Collectors.joining("-"));
+    return Stream.of(parts)
+        .map(part -> slug(String.valueOf(part)))
+        .collect(Collectors.joining("-"));
   }
 
   static String slug(String text) {

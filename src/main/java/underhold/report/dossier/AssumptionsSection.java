@@ -112,8 +112,7 @@ final class AssumptionsSection {
   private static boolean restsOn(Finding finding, Fact fact) {
     return finding.facts().stream()
         .anyMatch(
-            matched ->
-                matched.name().equals(fact.name()) && matched.origin() == Origin.ASSUMED);
+            matched -> matched.name().equals(fact.name()) && matched.origin() == Origin.ASSUMED);
   }
 
   private List<Block.Row> inputs(ZoneSheet sheet) {

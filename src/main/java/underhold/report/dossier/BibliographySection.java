@@ -14,8 +14,7 @@ final class BibliographySection {
   private BibliographySection() {}
 
   static Section of(Citations citations) {
-    List<Block.Row> rows =
-        citations.all().stream().map(BibliographySection::row).toList();
+    List<Block.Row> rows = citations.all().stream().map(BibliographySection::row).toList();
     return Section.of(
         "sources",
         "Sources",

@@ -98,8 +98,7 @@ final class BriefSection {
   private static Optional<Block> note(String note) {
     return note.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            new Block.Notice(Block.Tone.PLAIN, "Note, as typed", Prose.of(note.strip())));
+        : Optional.of(new Block.Notice(Block.Tone.PLAIN, "Note, as typed", Prose.of(note.strip())));
   }
 
   /** The rows of facts in the order of the dictionary; a relation has no anchors. */
@@ -162,8 +161,7 @@ final class BriefSection {
               Prose.of(layer.note())));
     }
     return Optional.of(
-        new Block.Table(
-            caption, Cells.columns("From depth", "Soil", "As stated", "Note"), rows));
+        new Block.Table(caption, Cells.columns("From depth", "Soil", "As stated", "Note"), rows));
   }
 
   private static String values(GroundLayer layer) {

@@ -80,8 +80,7 @@ final class ChangesSection {
             .collect(Collectors.joining(", "));
     if (!far.isEmpty()) {
       blocks.add(
-          Cells.paragraph(
-              caption + ", only with amounts quite other than stated: " + far + "."));
+          Cells.paragraph(caption + ", only with amounts quite other than stated: " + far + "."));
     }
   }
 

@@ -75,15 +75,11 @@ final class Citations {
       return Prose.of(source.words());
     }
     String anchor = anchor(source);
-    Cited one =
-        note(anchor, source.basis().label(), () -> entry(anchor, source.citation(), ""));
+    Cited one = note(anchor, source.basis().label(), () -> entry(anchor, source.citation(), ""));
     sheet.ifPresent(
         from ->
-            one.places()
-                .put("zone " + from.zone() + ", " + from.option().label(), from.anchor()));
-    return Prose.empty()
-        .link(source.citation(), anchor)
-        .then(" (" + source.basis().label() + ")");
+            one.places().put("zone " + from.zone() + ", " + from.option().label(), from.anchor()));
+    return Prose.empty().link(source.citation(), anchor).then(" (" + source.basis().label() + ")");
   }
 
   /** The sources of a rule, each with its place. */

@@ -59,7 +59,9 @@ final class ClientSection {
     }
     blocks.add(
         new Block.Table(
-            "What is recommended", Cells.columns("Part of the structure", "Method", "State of its calculation"), rows));
+            "What is recommended",
+            Cells.columns("Part of the structure", "Method", "State of its calculation"),
+            rows));
     material
         .madePlan()
         .ifPresent(
@@ -123,7 +125,8 @@ final class ClientSection {
         .limit(MOST_REASONS)
         .forEach(finding -> items.add(Prose.of("Against it: " + finding.reason())));
     return items.isEmpty()
-        ? Cells.paragraph("Nothing speaks against it, and the other methods have more against them.")
+        ? Cells.paragraph(
+            "Nothing speaks against it, and the other methods have more against them.")
         : new Block.Listing(false, items);
   }
 
@@ -252,6 +255,8 @@ final class ClientSection {
 
   /** One role by one name, however rules and sheets call it. */
   private static String role(String words) {
-    return words.replaceAll("^the ", "").replaceAll("^competent person$", "competent person on site");
+    return words
+        .replaceAll("^the ", "")
+        .replaceAll("^competent person$", "competent person on site");
   }
 }

@@ -46,8 +46,7 @@ final class ConditionsSection {
   }
 
   /** A reviewer reads of every option in play, a site of the methods chosen. */
-  static boolean isTold(
-      Material material, Commission commission, ZonePart zone, Finding finding) {
+  static boolean isTold(Material material, Commission commission, ZonePart zone, Finding finding) {
     return commission.audience() == Audience.REVIEWER
         || material.method(zone).map(finding.rule()::concerns).orElse(true);
   }

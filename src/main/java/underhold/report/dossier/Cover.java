@@ -30,7 +30,11 @@ final class Cover {
                                 + zone
                                 + ". What it does to the other zones of the site is not in here: the"
                                 + " package of the whole site governs."))));
-    lines.add(entry("For", Prose.of("the " + commission.audience().word() + ". " + commission.audience().holds())));
+    lines.add(
+        entry(
+            "For",
+            Prose.of(
+                "the " + commission.audience().word() + ". " + commission.audience().holds())));
     lines.add(entry("Date", Prose.of(commission.date().toString())));
     lines.add(entry("Status", Prose.empty().strong(STATUS)));
     lines.add(entry("Program", Prose.of("Underhold " + Program.version())));
@@ -39,7 +43,8 @@ final class Cover {
             "Rules",
             Prose.of(material.pack().name() + " " + material.pack().version() + ", fingerprint ")
                 .typed(material.pack().fingerprint())));
-    lines.add(entry("Units", Prose.of(material.units().name() + "; what was typed stands as typed")));
+    lines.add(
+        entry("Units", Prose.of(material.units().name() + "; what was typed stands as typed")));
     if (!commission.settings().isEmpty()) {
       Prose given = Prose.of("beside those of the site file: ");
       lines.add(

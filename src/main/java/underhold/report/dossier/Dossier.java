@@ -31,8 +31,7 @@ public final class Dossier {
   }
 
   /** The document that is asked for. */
-  public static Document of(
-      Material material, Commission commission, Illustrations illustrations) {
+  public static Document of(Material material, Commission commission, Illustrations illustrations) {
     return new Dossier(material, commission, illustrations).document();
   }
 
@@ -95,8 +94,7 @@ public final class Dossier {
     sections.add(new StageSection(material, illustrations).section());
     PitOrderSection.of(material).ifPresent(sections::add);
     sections.add(HoldSection.of(material));
-    sections.add(
-        SheetsSection.of(material, new SheetSection(material, citations, illustrations)));
+    sections.add(SheetsSection.of(material, new SheetSection(material, citations, illustrations)));
     sections.add(QuantitiesSection.of(material));
     sections.add(MonitoringSection.of(material));
     sections.add(new CautionsSection(material, commission, citations).section());
@@ -104,7 +102,8 @@ public final class Dossier {
     Section trace = new TraceAppendix(material, citations, anchors(sections)).section();
     List<Section> spoken = new ArrayList<>(sections);
     spoken.add(trace);
-    Section rules = new RulesAppendix(material, citations).section(targets(spoken), anchors(spoken));
+    Section rules =
+        new RulesAppendix(material, citations).section(targets(spoken), anchors(spoken));
     sections.add(BibliographySection.of(citations)); // once all that cites is written
     sections.add(trace);
     sections.add(rules);

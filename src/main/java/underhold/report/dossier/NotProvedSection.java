@@ -60,12 +60,12 @@ final class NotProvedSection {
         .ifPresent(
             made ->
                 items.add(
-                    Prose.of(
-                        "The scheme is held: a rule between zones could still rule it out.")));
+                    Prose.of("The scheme is held: a rule between zones could still rule it out.")));
     scheme
         .filter(made -> made.best().undecided() > 0)
         .ifPresent(
-            made -> items.add(Prose.of("At least one zone has no method; what depends on it waits.")));
+            made ->
+                items.add(Prose.of("At least one zone has no method; what depends on it waits.")));
     if (material.plan().filter(PlanOutcome.Refused.class::isInstance).isPresent()) {
       items.add(
           Prose.of(
@@ -92,8 +92,7 @@ final class NotProvedSection {
     }
     Optional<ZoneSheet> sheet = material.chosen(zone);
     if (sheet.isEmpty()) {
-      items.add(
-          Prose.of("The method of this zone has no sheet here: no number stands behind it."));
+      items.add(Prose.of("The method of this zone has no sheet here: no number stands behind it."));
     }
     sheet.ifPresent(one -> about(one, items));
     if (!items.isEmpty()) {
@@ -114,7 +113,9 @@ final class NotProvedSection {
     if (!sheet.sheet().complete()) {
       items.add(
           Prose.of(
-                  "Not sized: the sheet of " + sheet.option().label() + " lacks facts and holds no"
+                  "Not sized: the sheet of "
+                      + sheet.option().label()
+                      + " lacks facts and holds no"
                       + " number; its questions stand on ")
               .link("its sheet", sheet.anchor())
               .then("."));

@@ -88,9 +88,7 @@ final class OptionsSection {
       }
     }
     if (against) {
-      advice
-          .holds()
-          .forEach(hold -> causes.add(Prose.of("held by ").then(Cells.rule(hold))));
+      advice.holds().forEach(hold -> causes.add(Prose.of("held by ").then(Cells.rule(hold))));
     }
     return causes.isEmpty() ? Prose.of("nothing") : Cells.joined(causes, "; ");
   }

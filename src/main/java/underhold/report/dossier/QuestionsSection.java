@@ -47,8 +47,7 @@ final class QuestionsSection {
         Cells.joined(
             question.rules().stream()
                 .map(
-                    rule ->
-                        Prose.of(rule.sentence() + " ").link(rule.id(), Anchor.rule(rule.id())))
+                    rule -> Prose.of(rule.sentence() + " ").link(rule.id(), Anchor.rule(rule.id())))
                 .toList(),
             " ");
     return Cells.row(
@@ -66,7 +65,8 @@ final class QuestionsSection {
     blocks.add(
         Cells.table(
             "Questions that could decide",
-            Cells.columns("Question", "What hangs on it", "How to find out", "What each answer means"),
+            Cells.columns(
+                "Question", "What hangs on it", "How to find out", "What each answer means"),
             deciding.stream().map(question -> row(zone, question)).toList(),
             "No open fact, alone, could put another option first or rule one in or out."));
     List<OpenQuestion> minor = all.stream().filter(question -> !question.decides()).toList();
@@ -90,9 +90,7 @@ final class QuestionsSection {
                             .map(
                                 one ->
                                     Block.Row.of(
-                                        Prose.of(one.question() + " (")
-                                            .typed(one.name())
-                                            .then(")"),
+                                        Prose.of(one.question() + " (").typed(one.name()).then(")"),
                                         Prose.of(one.why())))
                             .toList())));
     return Section.of("questions-" + zone.number(), "Zone: " + zone.name(), blocks);

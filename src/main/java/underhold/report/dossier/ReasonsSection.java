@@ -60,14 +60,12 @@ final class ReasonsSection {
     if (!rows.isEmpty()) {
       blocks.add(new Block.Table(title + ": the reasons", COLUMNS, rows));
     }
-    return Section.of(
-        Anchor.of("reasons", zone.number(), advice.option().id()), title, blocks);
+    return Section.of(Anchor.of("reasons", zone.number(), advice.option().id()), title, blocks);
   }
 
   private static Block.Row known(
       ZonePart zone, OptionAdvice advice, Finding finding, String wayBack) {
-    boolean counted =
-        finding.effect() == Effect.RULE_OUT || Words.counted(advice, finding);
+    boolean counted = finding.effect() == Effect.RULE_OUT || Words.counted(advice, finding);
     return Cells.row(
         Anchor.reason(zone.number(), advice.option(), finding.rule().id()),
         tone(finding.effect()),
@@ -103,8 +101,7 @@ final class ReasonsSection {
         Anchor.of("held", zone.number(), advice.option().id(), hold.rule().id()),
         Block.Tone.DOUBT,
         Prose.of("holds it"),
-        Prose.of(
-            hold.explanation() + (ask.isEmpty() ? "" : " Ask: " + String.join(" ", ask))),
+        Prose.of(hold.explanation() + (ask.isEmpty() ? "" : " Ask: " + String.join(" ", ask))),
         Prose.of("safety rule still open, " + hold.rule().basis().notice() + ", ")
             .then(Cells.rule(hold)));
   }

@@ -87,8 +87,7 @@ final class RecommendationSection {
       return Block.Tone.BAD;
     }
     boolean proved =
-        sizing.filter(QuickSizing::complete).isPresent()
-            && sizing.get().count(Verdict.REFER) == 0;
+        sizing.filter(QuickSizing::complete).isPresent() && sizing.get().count(Verdict.REFER) == 0;
     return proved ? Block.Tone.GOOD : Block.Tone.DOUBT;
   }
 

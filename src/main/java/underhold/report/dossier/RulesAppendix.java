@@ -79,7 +79,8 @@ final class RulesAppendix {
         Block.Tone.PLAIN,
         Prose.empty().strong(rule.id()).then(" " + rule.sentence()),
         Prose.of("when ")
-            .typed(rule.conditions().stream().map(Condition::text).collect(Collectors.joining(", ")))
+            .typed(
+                rule.conditions().stream().map(Condition::text).collect(Collectors.joining(", ")))
             .then(
                 " it "
                     + Words.verb(rule.effect())

@@ -102,8 +102,8 @@ final class SchemeSection {
               Block.Tone.DOUBT,
               "Held",
               Prose.of(
-                  "A rule between zones could still rule this scheme out; see what is not known among"
-                      + " the ")
+                      "A rule between zones could still rule this scheme out; see what is not known among"
+                          + " the ")
                   .link("open questions", "questions")
                   .then(".")));
     }

@@ -63,8 +63,7 @@ final class SheetSection {
                     + (chosen ? " The method of this zone." : " Not the method of this zone.")
                     + " For review, not for construction.")));
     illustrations
-        .ofSheet(
-            sheet.sheet(), material.site(), zone.advice(), sheet.anchor(), units)
+        .ofSheet(sheet.sheet(), material.site(), zone.advice(), sheet.anchor(), units)
         .stream()
         .map(Block.Drawn::new)
         .forEach(blocks::add);
@@ -220,8 +219,7 @@ final class SheetSection {
     List<Block> blocks = new ArrayList<>();
     int number = 0;
     for (Stage stage : sheet.stages()) {
-      blocks.add(
-          new Block.Paragraph(Prose.empty().strong(++number + ". " + stage.title())));
+      blocks.add(new Block.Paragraph(Prose.empty().strong(++number + ". " + stage.title())));
       if (!stage.work().isEmpty()) {
         blocks.add(
             new Block.Listing(

@@ -261,8 +261,7 @@ final class StageSection {
                       + (assumptions.isEmpty() ? "" : " " + Words.sentence(assumptions) + ".")
                       + decides(finding)
                       + " [")
-              .then(
-                  zone > 0 ? Cells.tag(zone, finding, true) : SchemeSection.tag(finding))
+              .then(zone > 0 ? Cells.tag(zone, finding, true) : SchemeSection.tag(finding))
               .then("]"));
     }
     stage

@@ -9,7 +9,8 @@ import underhold.report.drawing.Figure;
 /** Links of a document are found out where they lead nowhere, and taken away where asked. */
 class AnchorsTest {
   private static final Figure FIGURE =
-      new Figure("figure-1", "a wall", "<svg viewBox=\"0 0 1 1\"></svg>", 10, 10, List.of("a wall"));
+      new Figure(
+          "figure-1", "a wall", "<svg viewBox=\"0 0 1 1\"></svg>", 10, 10, List.of("a wall"));
 
   private static Document document(Prose words) {
     Block table =
@@ -31,8 +32,7 @@ class AnchorsTest {
         "t",
         "s",
         List.of(new Document.Entry("label", words)),
-        List.of(
-            new Section("one", "One", blocks, List.of(Section.of("two", "Two", List.of())))));
+        List.of(new Section("one", "One", blocks, List.of(Section.of("two", "Two", List.of())))));
   }
 
   @Test

@@ -54,7 +54,9 @@ class DossierTest {
       assertThat(json.get("document").get("sections").size()).isEqualTo(document.sections().size());
       assertThat(json.get("what").asString()).startsWith("A report of Underhold");
       if (audience != Audience.REVIEWER) {
-        assertThat(markdown).contains("The reviewer's package of the same site").contains("governs");
+        assertThat(markdown)
+            .contains("The reviewer's package of the same site")
+            .contains("governs");
       }
     }
   }
@@ -71,9 +73,7 @@ class DossierTest {
           .flatMap(List::stream)
           .map(finding -> finding.rule().id())
           .forEach(
-              id ->
-                  assertThat(anchors)
-                      .contains(Anchor.trace(zone.number(), id), Anchor.rule(id)));
+              id -> assertThat(anchors).contains(Anchor.trace(zone.number(), id), Anchor.rule(id)));
       for (var advice : zone.advice().ranking().options()) {
         for (Finding finding : advice.findings()) {
           String id = finding.rule().id();
@@ -93,8 +93,7 @@ class DossierTest {
               id ->
                   assertThat(targets(row(document, Anchor.trace(zone.number(), id))))
                       .containsAnyOf(
-                          Anchor.condition(zone.number(), id),
-                          Anchor.caution(zone.number(), id)));
+                          Anchor.condition(zone.number(), id), Anchor.caution(zone.number(), id)));
     }
   }
 
@@ -109,8 +108,7 @@ class DossierTest {
     for (ZoneSheet sheet : material.sheets()) {
       sheet.sheet().inputs().stream()
           .filter(input -> !Set.of("stated", "derived").contains(input.origin().label()))
-          .forEach(
-              input -> assertThat(led).contains(sheet.anchor("input", input.name())));
+          .forEach(input -> assertThat(led).contains(sheet.anchor("input", input.name())));
     }
     for (ZonePart zone : material.zones()) {
       ZoneViews.cautious(zone.advice().view()).present().stream()
@@ -184,7 +182,10 @@ class DossierTest {
         assertThat(row.anchor()).endsWith(option.get("id").asString());
         assertThat(row.cells().get(1).text()).startsWith(option.get("standing").asString());
         assertThat(row.cells().get(2).text())
-            .isEqualTo(out ? "none" : String.format("%+d", option.get("score").asInt()).replace("+0", "0"));
+            .isEqualTo(
+                out
+                    ? "none"
+                    : String.format("%+d", option.get("score").asInt()).replace("+0", "0"));
       }
     }
   }
@@ -210,7 +211,8 @@ class DossierTest {
   @Test
   void the_date_stands_on_the_cover_and_nowhere_else() {
     Material material = Demos.material("alder-row-party-wall.site.json");
-    List<String> one = MarkdownWriter.text(Demos.document(material, Audience.REVIEWER)).lines().toList();
+    List<String> one =
+        MarkdownWriter.text(Demos.document(material, Audience.REVIEWER)).lines().toList();
     List<String> other =
         MarkdownWriter.text(
                 Dossier.of(
@@ -243,8 +245,7 @@ class DossierTest {
   }
 
   private static Stream<Section> sections(List<Section> sections) {
-    return sections.stream()
-        .flatMap(one -> Stream.concat(Stream.of(one), sections(one.parts())));
+    return sections.stream().flatMap(one -> Stream.concat(Stream.of(one), sections(one.parts())));
   }
 
   private static List<Block.Row> rows(Section section) {

@@ -42,7 +42,8 @@ class JsonWriterTest {
     assertThat(document.get("title").asString()).isEqualTo("Alder Row");
     assertThat(document.get("status").asString()).isEqualTo("For review");
     assertThat(document.get("cover").get(0).toString())
-        .isEqualTo("{\"label\":\"Site\",\"words\":[{\"text\":\"Alder Row\",\"style\":\"strong\"}]}");
+        .isEqualTo(
+            "{\"label\":\"Site\",\"words\":[{\"text\":\"Alder Row\",\"style\":\"strong\"}]}");
     assertThat(document.get("sections").get(0).get("parts").get(0).get("id").asString())
         .isEqualTo("two");
   }
@@ -60,8 +61,14 @@ class JsonWriterTest {
                     List.of(Block.Column.amounts("Load")),
                     List.of(new Block.Row("r", Block.Tone.BAD, List.of(Prose.of("4 kN"))))),
                 new Block.Working(
-                    "s", "t", "a = b", List.of(new Block.Symbol("b", "m", "1 m")), "a = 1 m",
-                    "a = 1 m", words, Prose.empty()),
+                    "s",
+                    "t",
+                    "a = b",
+                    List.of(new Block.Symbol("b", "m", "1 m")),
+                    "a = 1 m",
+                    "a = 1 m",
+                    words,
+                    Prose.empty()),
                 new Block.Drawn(
                     new Figure("f", "wall", "<svg></svg>", 10, 20, List.of("a wall, 3 m"))))
             .get("document")

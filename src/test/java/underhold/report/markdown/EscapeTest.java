@@ -14,7 +14,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import underhold.quantity.Seeds;
 
-/** Words escaped for Markdown show just those words, by CommonMark 0.31 and its tables extension. */
+/**
+ * Words escaped for Markdown show just those words, by CommonMark 0.31 and its tables extension.
+ */
 class EscapeTest {
   /** CommonMark 0.31, 2.4: a backslash before ASCII punctuation shows the punctuation. */
   private static String shown(String markdown) {
@@ -37,8 +39,7 @@ class EscapeTest {
     String bare = Escape.words(words).replaceAll("\\\\\\p{Punct}", "");
 
     assertThat(bare).doesNotContainPattern("[\\\\`*_\\[\\]<>|~&$#]").doesNotContain("://", "@");
-    assertThat(Escape.first(Escape.words(words)))
-        .doesNotContainPattern("^\\s*([-+=>#]|\\d+[.)])");
+    assertThat(Escape.first(Escape.words(words))).doesNotContainPattern("^\\s*([-+=>#]|\\d+[.)])");
   }
 
   @ParameterizedTest
@@ -61,11 +62,7 @@ class EscapeTest {
 
   @ParameterizedTest
   @DisplayName("GitHub Flavored Markdown 6.9: nothing becomes a link by itself")
-  @CsvSource({
-    "http://a.b/c, http\\://a.b/c",
-    "www.a.b, www\\.a.b",
-    "a@b.c, a\\@b.c"
-  })
+  @CsvSource({"http://a.b/c, http\\://a.b/c", "www.a.b, www\\.a.b", "a@b.c, a\\@b.c"})
   void no_link_makes_itself(String words, String markdown) {
     assertThat(Escape.words(words)).isEqualTo(markdown);
   }
