@@ -3,7 +3,7 @@ package underhold.report;
 import underhold.advice.Finding;
 
 /** Who decides about a caution: judgement, by the cause that the rule names. */
-enum Decider {
+public enum Decider {
   COMPETENT_PERSON("the competent person on site"),
   ENGINEER_OF_RECORD("the engineer of record"),
   NEIGHBOUR("the owner of the neighbouring property, with the engineer of record");
@@ -14,11 +14,13 @@ enum Decider {
     this.words = words;
   }
 
-  String words() {
+  /** Who, in words. */
+  public String words() {
     return words;
   }
 
-  static Decider of(Finding finding) {
+  /** Who decides about what a caution says. */
+  public static Decider of(Finding finding) {
     return switch (finding.rule().cause()) {
       case "contamination",
           "services",

@@ -101,7 +101,8 @@ public final class FirmnessText {
     return value.value() + " " + value.stayed() + " of " + value.draws();
   }
 
-  private static String drawn(Firmness firmness) {
+  /** What was drawn and how, and how good a share is. */
+  public static String drawn(Firmness firmness) {
     List<String> parts =
         List.of(
             Words.count(firmness.factsDrawn(), "open fact", "open facts")

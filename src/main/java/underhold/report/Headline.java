@@ -149,6 +149,20 @@ public final class Headline {
         : questions.kept() + " of " + questions.trials() + " single-fact trials";
   }
 
+  /**
+   * What must be read with the verdict: proof, ties, what is held, what a draw is, what is open.
+   */
+  public List<String> beside() {
+    List<String> all = new ArrayList<>();
+    sizing().ifPresent(all::add);
+    tie().ifPresent(all::add);
+    all.addAll(contenders());
+    seldom().ifPresent(all::add);
+    drawn().ifPresent(all::add);
+    doubt().ifPresent(all::add);
+    return all;
+  }
+
   void on(TextPage page) {
     Tint tint = zone.ranking().leader().isPresent() ? Tint.GOOD : Tint.OPEN;
     page.tinted(tint, 0, verdict());

@@ -119,7 +119,6 @@ final class OptionSection {
 
   /** The way back without the rule's name, which stands above it. */
   static String wayBack(String text) {
-    int colon = text.indexOf(": ");
-    return Words.sentence(colon < 0 ? text : text.substring(colon + 2));
+    return Words.wayBack(text);
   }
 }

@@ -14,13 +14,13 @@ import underhold.sizing.MissingInput;
 import underhold.sizing.Verdict;
 
 /** The quick sizing of an option in a line. */
-final class SizingWords {
+public final class SizingWords {
   private static final int NAMES = 5;
 
   private SizingWords() {}
 
   /** What the sheet says, and the check that governs; or what it lacks. */
-  static String of(QuickSizing sizing, FactView facts) {
+  public static String of(QuickSizing sizing, FactView facts) {
     if (!sizing.complete()) {
       return lacks(sizing, facts);
     }

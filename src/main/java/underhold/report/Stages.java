@@ -14,13 +14,13 @@ import underhold.quantity.UnitSystem;
 import underhold.sizing.Amount;
 
 /** What the views of a plan have in common: words for days, zones, open ground, readings. */
-final class Stages {
+public final class Stages {
   private static final int LETTERS = 26;
 
   private Stages() {}
 
   /** The letter of a zone: A for the first of the site. */
-  static String letter(Scheme scheme, String zone) {
+  public static String letter(Scheme scheme, String zone) {
     for (int i = 0; i < scheme.best().zones().size(); i++) {
       if (scheme.best().zones().get(i).name().equals(zone)) {
         return String.valueOf((char) ('A' + i % LETTERS));
@@ -30,18 +30,18 @@ final class Stages {
   }
 
   /** Days to a tenth, without a needless nought. */
-  static String days(double days) {
+  public static String days(double days) {
     String text = String.format(Locale.ROOT, "%.1f", days);
     return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
   }
 
   /** Where a stage lies. */
-  static String zone(PlanStage stage) {
+  public static String zone(PlanStage stage) {
     return stage.zone().isEmpty() ? "whole site" : stage.zone();
   }
 
   /** What is open or bare while the stage goes on. */
-  static String open(StagePlan plan, PlanStage stage) {
+  public static String open(StagePlan plan, PlanStage stage) {
     UnitSystem units = plan.scheme().site().units();
     List<String> open = new ArrayList<>();
     List<Place> pits = stage.moves().spans().stream().filter(p -> p.number() > 0).toList();
@@ -75,7 +75,7 @@ final class Stages {
   }
 
   /** The readings in force. */
-  static String watch(StagePlan plan, PlanStage stage) {
+  public static String watch(StagePlan plan, PlanStage stage) {
     String when =
         switch (stage.kind()) {
           case SURVEY, DECIDE, PREPARE -> "baseline sets until steady";

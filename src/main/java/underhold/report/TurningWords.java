@@ -16,14 +16,14 @@ import underhold.site.FactValue;
 import underhold.site.Origin;
 
 /** Turning points in words. */
-final class TurningWords {
+public final class TurningWords {
   private static final int MOST_REASONS = 3;
   private static final String SIZING = "sizing";
 
   private TurningWords() {}
 
   /** All changes of a turning point: {@code standing time were none instead of days, and …}. */
-  static String of(TurningPoint point) {
+  public static String of(TurningPoint point) {
     return String.join(", and ", point.changes().stream().map(TurningWords::of).toList());
   }
 
@@ -44,7 +44,7 @@ final class TurningWords {
   }
 
   /** The value or the range of values for which the answer turns. */
-  static String value(Change change) {
+  public static String value(Change change) {
     Quantity from = change.from();
     Quantity to = change.to();
     if (from != null && to != null) {
@@ -72,7 +72,7 @@ final class TurningWords {
   }
 
   /** The rules that make it turn, the first few. */
-  static List<String> reasons(TurningPoint point) {
+  public static List<String> reasons(TurningPoint point) {
     List<String> reasons = new ArrayList<>();
     for (Rule rule : point.gained()) {
       reasons.add("Now " + Words.verb(rule.effect()) + Words.about(rule) + ": " + text(rule));
@@ -96,7 +96,7 @@ final class TurningWords {
   }
 
   /** What else changes because it follows; empty where nothing does. */
-  static Optional<String> follows(TurningPoint point) {
+  public static Optional<String> follows(TurningPoint point) {
     List<String> follows =
         point.follows().stream()
             .map(fact -> fact.definition().label() + " " + Wording.value(fact))
@@ -105,7 +105,7 @@ final class TurningWords {
   }
 
   /** Which checks of the option that would lead fail on its quick sheet; empty where none does. */
-  static Optional<String> fails(TurningPoint point) {
+  public static Optional<String> fails(TurningPoint point) {
     String leader = point.after().leader().map(SupportOption::id).orElse("");
     List<String> failing =
         point.after().view().present().stream()
@@ -120,7 +120,7 @@ final class TurningWords {
   }
 
   /** Words of one fact that turn the answer alike, taken together. */
-  static List<TurningPoint> merged(List<TurningPoint> points) {
+  public static List<TurningPoint> merged(List<TurningPoint> points) {
     Map<Object, TurningPoint> merged = new LinkedHashMap<>();
     for (TurningPoint point : points) {
       boolean alone = point.changes().size() == 1 && !point.changes().get(0).ranged();
@@ -138,7 +138,7 @@ final class TurningWords {
   }
 
   /** The words of a command line that try it: {@code standUp=none}. */
-  static String typed(Change change) {
+  public static String typed(Change change) {
     FactValue value = change.tried();
     boolean quoted = value.text().indexOf(' ') >= 0;
     String pair = change.fact().name() + "=" + value.text();

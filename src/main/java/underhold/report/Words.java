@@ -15,16 +15,17 @@ import underhold.site.FactDefinition;
 import underhold.site.FactView;
 import underhold.site.Origin;
 
-/** Small phrases that several views share. */
-final class Words {
+/** Small phrases that the views share. */
+public final class Words {
   private Words() {}
 
-  static String sentence(String text) {
+  /** With a capital first. */
+  public static String sentence(String text) {
     return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
   }
 
   /** {@code a, b and c}. */
-  static String list(List<String> items) {
+  public static String list(List<String> items) {
     if (items.size() < 2) {
       return String.join("", items);
     }
@@ -33,7 +34,7 @@ final class Words {
   }
 
   /** {@code a, b or c}. */
-  static String either(List<String> items) {
+  public static String either(List<String> items) {
     if (items.size() < 2) {
       return String.join("", items);
     }
@@ -41,16 +42,18 @@ final class Words {
     return String.join(", ", items.subList(0, last)) + " or " + items.get(last);
   }
 
-  static String count(int number, String singular, String plural) {
+  /** {@code 1 check} or {@code 3 checks}. */
+  public static String count(int number, String singular, String plural) {
     return number + " " + (number == 1 ? singular : plural);
   }
 
-  static String score(int points) {
+  /** Points with their sign. */
+  public static String score(int points) {
     return points > 0 ? "+" + points : String.valueOf(points);
   }
 
   /** Strength, basis and rule of a finding, in brackets. */
-  static String tag(Finding finding, boolean counted) {
+  public static String tag(Finding finding, boolean counted) {
     Stream.Builder<String> parts = Stream.builder();
     finding.strength().ifPresent(strength -> parts.add(strength.word()));
     Basis basis = finding.rule().basis();
@@ -68,7 +71,7 @@ final class Words {
   }
 
   /** The assumed facts that a finding rests on; empty where it rests on none. */
-  static String assumptions(Finding finding) {
+  public static String assumptions(Finding finding) {
     List<String> assumed =
         finding.facts().stream()
             .filter(fact -> fact.origin() == Origin.ASSUMED)
@@ -80,12 +83,13 @@ final class Words {
     return "assuming " + list(assumed);
   }
 
-  static boolean counted(OptionAdvice advice, Finding finding) {
+  /** Whether a finding counts in the score of an option. */
+  public static boolean counted(OptionAdvice advice, Finding finding) {
     return finding.effect().scores() && !finding.assumed() && !advice.uncounted().contains(finding);
   }
 
   /** What an effect means for an option, in one word or two. */
-  static String verb(Effect effect) {
+  public static String verb(Effect effect) {
     return switch (effect) {
       case RULE_OUT -> "rules out";
       case AGAINST -> "against";
@@ -115,14 +119,14 @@ final class Words {
   }
 
   /** The options a finding concerns, in words. */
-  static String concerns(Finding finding, List<SupportOption> inPlay) {
+  public static String concerns(Finding finding, List<SupportOption> inPlay) {
     return finding.rule().action().options().isEmpty()
         ? "whichever option is chosen"
         : list(inPlay.stream().map(SupportOption::label).toList());
   }
 
   /** The questions of the facts named. */
-  static List<String> questions(List<String> names, FactView view) {
+  public static List<String> questions(List<String> names, FactView view) {
     List<String> questions = new ArrayList<>();
     for (String name : names) {
       FactDefinition definition = view.dictionary().require(name);
@@ -132,7 +136,7 @@ final class Words {
   }
 
   /** What a rule speaks about: options, a fact, or whichever option is chosen. */
-  static String about(Rule rule) {
+  public static String about(Rule rule) {
     if (rule.action().fact() != null) {
       return " " + rule.action().fact() + " " + rule.action().value();
     }
@@ -145,10 +149,16 @@ final class Words {
   }
 
   /** What would speak of an option if assumed facts were true. */
-  static List<Finding> assumed(ZoneAdvice zone, SupportOption option) {
+  public static List<Finding> assumed(ZoneAdvice zone, SupportOption option) {
     return zone.screening().assumed().stream()
         .filter(finding -> finding.rule().concerns(option))
         .filter(f -> f.effect().scores() || f.effect() == Effect.RULE_OUT)
         .toList();
+  }
+
+  /** The way back of an option ruled out, without the rule's name, which stands beside it. */
+  public static String wayBack(String text) {
+    int colon = text.indexOf(": ");
+    return sentence(colon < 0 ? text : text.substring(colon + 2));
   }
 }

@@ -33,6 +33,7 @@ final class Commands {
     all.addAll(OutlookCommands.of(session));
     all.add(RecheckCommand.of(session));
     all.addAll(ReviewCommands.of(session));
+    all.add(ReportCommand.of(session));
     all.addAll(KnowledgeCommands.of(session));
     all.forEach(registry::registerCommand);
     return registry;

@@ -25,6 +25,7 @@ final class Options {
   static final String ON = "on";
   static final String WHY = "why";
   static final String HEAD = "head";
+  static final String OUT = "out";
 
   static final CommandOption ZONE_OPTION = valued(ZONE, "NAME", "only the zone of that name");
   static final CommandOption SET_OPTION =
@@ -47,6 +48,13 @@ final class Options {
   static final CommandOption WHY_OPTION = valued(WHY, "REASON", "the reason");
   static final CommandOption HEAD_OPTION =
       valued(HEAD, "HEAD", "a head noted elsewhere, to hold the record against");
+  static final CommandOption OUT_OPTION =
+      valued(OUT, "NAME", "the file to write; its ending says in which format");
+  static final CommandOption AUDIENCE_OPTION =
+      valued(FOR, "AUDIENCE", "for the reviewer (everything), the site or the client");
+  static final CommandOption SET_OF_OPTION =
+      valued(
+          SET, "METHOD.NAME=VALUE", "a setting of a sheet, or of stages; may stand several times");
   static final CommandOption SITE_OPTION = valued(SITE, "FILE", "the site file");
   static final CommandOption NAME_OPTION = valued(NAME, "NAME", "the name of the site");
 

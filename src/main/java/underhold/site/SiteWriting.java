@@ -2,7 +2,7 @@ package underhold.site;
 
 import java.util.function.Function;
 
-/** What became of a site that should be written to a file. */
+/** What became of a site, or of a report of one, that should be written to a file. */
 public sealed interface SiteWriting {
   /** Handles both outcomes. */
   <R> R fold(Function<Written, R> written, Function<Refused, R> refused);

@@ -22,6 +22,20 @@ import underhold.site.SiteWriting.Reason;
 public final class WholeFile {
   private WholeFile() {}
 
+  /** Writes a file that may be there already; one that may not be written to stays as it is. */
+  public static SiteWriting replace(Path file, byte[] bytes) {
+    if (Files.exists(file) && !Files.isDirectory(file) && !Files.isWritable(file)) {
+      return refused(Reason.CANNOT_WRITE, file, "it may not be written to");
+    }
+    try {
+      return write(file, bytes, FileText.state(file));
+    } catch (IOException | SecurityException e) {
+      return Files.isDirectory(file)
+          ? refused(Reason.CANNOT_WRITE, file, "it is a directory")
+          : refused(Reason.CANNOT_WRITE, file, PlainText.shown(String.valueOf(e.getMessage())));
+    }
+  }
+
   /** Writes the bytes; refused where the file is not as it was expected. */
   public static SiteWriting write(Path file, byte[] bytes, SavedState expected) {
     try {

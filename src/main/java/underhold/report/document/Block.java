@@ -19,7 +19,11 @@ public sealed interface Block {
   record Paragraph(Prose words) implements Block {}
 
   /** A boxed notice under a short head, such as a caution or the status of the document. */
-  record Notice(Tone tone, String head, Prose words) implements Block {}
+  record Notice(Tone tone, String head, Prose words) implements Block {
+    public Notice {
+      head = Clean.words(head);
+    }
+  }
 
   /** A list; numbered where the order matters. */
   record Listing(boolean numbered, List<Prose> items) implements Block {
@@ -31,6 +35,7 @@ public sealed interface Block {
   /** A table. */
   record Table(String caption, List<Column> columns, List<Row> rows) implements Block {
     public Table {
+      caption = Clean.words(caption);
       columns = List.copyOf(columns);
       rows = List.copyOf(rows);
       int width = columns.size();
@@ -42,6 +47,10 @@ public sealed interface Block {
 
   /** A column of a table; amounts are set right, words left. */
   record Column(String title, boolean amounts) {
+    public Column {
+      title = Clean.words(title);
+    }
+
     /** A column of words. */
     public static Column words(String title) {
       return new Column(title, false);
@@ -75,6 +84,7 @@ public sealed interface Block {
    * @param substituted the formula with the numbers put in
    * @param result the result with its unit
    * @param source where the formula is from, with the basis
+   * @param note what a reader must know beside it; empty where there is nothing
    */
   record Working(
       String anchor,
@@ -83,16 +93,50 @@ public sealed interface Block {
       List<Symbol> symbols,
       String substituted,
       String result,
-      Prose source)
+      Prose source,
+      Prose note)
       implements Block {
     public Working {
+      title = Clean.words(title);
+      formula = Clean.words(formula);
+      substituted = Clean.words(substituted);
+      result = Clean.words(result);
       symbols = List.copyOf(symbols);
+    }
+
+    /** A step without a note. */
+    public Working(
+        String anchor,
+        String title,
+        String formula,
+        List<Symbol> symbols,
+        String substituted,
+        String result,
+        Prose source) {
+      this(anchor, title, formula, symbols, substituted, result, source, Prose.empty());
     }
   }
 
   /** A symbol of a formula, its meaning, and its value with its unit. */
-  record Symbol(String symbol, String meaning, String value) {}
+  record Symbol(String symbol, String meaning, String value) {
+    public Symbol {
+      symbol = Clean.words(symbol);
+      meaning = Clean.words(meaning);
+      value = Clean.words(value);
+    }
+  }
 
   /** A drawing. */
-  record Drawn(Figure figure) implements Block {}
+  record Drawn(Figure figure) implements Block {
+    public Drawn {
+      figure =
+          new Figure(
+              figure.id(),
+              Clean.words(figure.title()),
+              figure.svg(),
+              figure.widthMillimetres(),
+              figure.heightMillimetres(),
+              figure.equivalent().stream().map(Clean::words).toList());
+    }
+  }
 }

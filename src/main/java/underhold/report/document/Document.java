@@ -13,10 +13,16 @@ import java.util.List;
 public record Document(String title, String status, List<Entry> cover, List<Section> sections) {
 
   public Document {
+    title = Clean.words(title);
+    status = Clean.words(status);
     cover = List.copyOf(cover);
     sections = List.copyOf(sections);
   }
 
   /** A label with its words. */
-  public record Entry(String label, Prose words) {}
+  public record Entry(String label, Prose words) {
+    public Entry {
+      label = Clean.words(label);
+    }
+  }
 }

@@ -26,7 +26,11 @@ public record Prose(List<Span> spans) {
    * @param style how they are set
    * @param target the anchor they lead to; empty for none
    */
-  public record Span(String text, Style style, String target) {}
+  public record Span(String text, Style style, String target) {
+    public Span {
+      text = Clean.words(text);
+    }
+  }
 
   /** Plain words. */
   public static Prose of(String text) {

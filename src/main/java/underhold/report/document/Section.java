@@ -13,6 +13,7 @@ import java.util.List;
 public record Section(String id, String title, List<Block> blocks, List<Section> parts) {
 
   public Section {
+    title = Clean.words(title);
     blocks = List.copyOf(blocks);
     parts = List.copyOf(parts);
   }

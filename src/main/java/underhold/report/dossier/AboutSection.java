@@ -1,0 +1,82 @@
+package underhold.report.dossier;
+
+import java.util.ArrayList;
+import java.util.List;
+import underhold.advice.Strength;
+import underhold.report.document.Block;
+import underhold.report.document.Prose;
+import underhold.report.document.Section;
+
+/** What the package is, what it leaves out, and how to follow it. */
+final class AboutSection {
+  private AboutSection() {}
+
+  static Section of(Material material, Commission commission) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        new Block.Notice(
+            Block.Tone.CAUTION,
+            Cover.STATUS,
+            Prose.of(
+                "Decision support only. A licensed engineer must check and own the design; local"
+                    + " codes and the site's own investigation govern. Nothing in here has been"
+                    + " checked by a person unless a signature says so.")));
+    boolean whole = commission.audience() == Audience.REVIEWER;
+    blocks.add(
+        new Block.Notice(
+            Block.Tone.PLAIN,
+            whole ? "Whole package" : "A part only",
+            Prose.of(
+                commission.audience().leavesOut()
+                    + (whole
+                        ? ""
+                        : " The reviewer's package of the same site, date and fingerprint governs."))));
+    if (whole) {
+      blocks.add(Cells.paragraph("How to follow it:"));
+      blocks.add(new Block.Listing(false, guide(material)));
+    }
+    return Section.of("about", "About this package", blocks);
+  }
+
+  private static List<Prose> guide(Material material) {
+    return List.of(
+        Prose.of("Every fact has its origin: ")
+            .strong("stated")
+            .then(" as the user typed it, ")
+            .strong("derived")
+            .then(" from stated facts by the arithmetic or rule shown, ")
+            .strong("assumed")
+            .then(" for want of a fact, ")
+            .strong("unknown")
+            .then(". Only what is stated or derived counts for or against an option."),
+        Prose.of("Points of a finding: " + points(material) + ". One cause counts once each way."),
+        Prose.of(
+            "Every source has its basis: standard, published, common practice, judgement, by statics,"
+                + " site fact, or from memory, verify. What is from memory was not at hand and must be"
+                + " looked up before anything rests on it."),
+        Prose.of("A check ")
+            .strong("passes")
+            .then(", ")
+            .strong("fails")
+            .then(" or is to ")
+            .strong("refer")
+            .then(
+                " to the engineer: where numbers cannot decide, or rest on what nobody stated. A method"
+                    + " is proved only where every check passes and what it does not cover is settled."),
+        Prose.of("A finding leads by its rule's number to the ")
+            .link("trace", "trace")
+            .then(", the trace to the ")
+            .link("rule as written", "rules")
+            .then(" and back to every place where the finding is told."),
+        Prose.of("A step of a sheet shows formula, symbols, numbers, result and source. ")
+            .then("The formula in metric units holds in m, kN, kPa and degrees as it stands."));
+  }
+
+  private static String points(Material material) {
+    List<String> all = new ArrayList<>();
+    for (Strength strength : Strength.values()) {
+      all.add(strength.word() + " " + material.pack().weights().of(strength));
+    }
+    return String.join(", ", all);
+  }
+}

@@ -1,0 +1,281 @@
+package underhold.report.dossier;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import underhold.advice.Finding;
+import underhold.consult.scheme.OrderWanted;
+import underhold.consult.stage.PlanStage;
+import underhold.consult.stage.StagePlan;
+import underhold.quantity.UnitSystem;
+import underhold.report.Words;
+import underhold.report.document.Block;
+import underhold.report.document.Prose;
+import underhold.report.document.Section;
+import underhold.site.Fact;
+import underhold.site.FactView;
+import underhold.site.Origin;
+import underhold.site.ZoneViews;
+import underhold.sizing.Amount;
+import underhold.sizing.Formula;
+import underhold.sizing.Setting;
+import underhold.sizing.Settings;
+import underhold.sizing.SheetInput;
+import underhold.sizing.Step;
+
+/** The register of everything that nobody stated and something rests on. */
+final class AssumptionsSection {
+  private static final List<Block.Column> INPUTS =
+      List.of(
+          Block.Column.words("Input"),
+          Block.Column.amounts("Value"),
+          Block.Column.words("Origin"),
+          Block.Column.words("Source and basis"),
+          Block.Column.words("Where it bites"));
+
+  private final Material material;
+  private final Citations citations;
+  private final UnitSystem units;
+
+  AssumptionsSection(Material material, Citations citations) {
+    this.material = material;
+    this.citations = citations;
+    this.units = material.units();
+  }
+
+  Section section() {
+    List<Section> parts = new ArrayList<>();
+    for (ZonePart zone : material.zones()) {
+      parts.add(facts(zone));
+      for (ZoneSheet sheet : material.sheets(zone)) {
+        List<Block.Row> rows = inputs(sheet);
+        if (!rows.isEmpty()) {
+          parts.add(
+              Section.of(
+                  Anchor.of("assumptions", zone.number(), sheet.option().id()),
+                  "Sheet of " + sheet.option().label() + ", zone " + zone.name(),
+                  List.of(new Block.Table("Assumed inputs, defaults and settings", INPUTS, rows))));
+        }
+      }
+    }
+    material.madePlan().ifPresent(plan -> parts.add(plan(plan)));
+    return new Section(
+        "assumptions",
+        "Register of assumptions",
+        List.of(
+            Cells.paragraph(
+                "Everything that something rests on and nobody stated: facts assumed, inputs assumed,"
+                    + " defaults of design and practice, and settings changed."
+                    + " A fact assumed warns and asks; it never counts for or against an option."
+                    + " A default holds until a setting changes it.")),
+        parts);
+  }
+
+  private Section facts(ZonePart zone) {
+    FactView cautious = ZoneViews.cautious(zone.advice().view());
+    List<Block.Row> rows =
+        cautious.present().stream()
+            .filter(fact -> fact.origin() == Origin.ASSUMED)
+            .map(fact -> fact(zone, fact))
+            .toList();
+    return Section.of(
+        "assumptions-" + zone.number(),
+        "Facts assumed, zone " + zone.name(),
+        List.of(
+            Cells.table(
+                "Facts assumed for want of a statement",
+                Cells.columns("Fact", "Assumed", "Why", "Where it bites"),
+                rows,
+                "No fact is assumed in this zone.")));
+  }
+
+  private static Block.Row fact(ZonePart zone, Fact fact) {
+    List<Prose> rules =
+        zone.advice().screening().assumed().stream()
+            .filter(finding -> restsOn(finding, fact))
+            .map(finding -> finding.rule().id())
+            .distinct()
+            .map(id -> Prose.empty().link(id, Anchor.trace(zone.number(), id)))
+            .toList();
+    return Cells.row(
+        Anchor.assumed(zone.number(), fact.name()),
+        Block.Tone.DOUBT,
+        Prose.of(fact.definition().label() + " (").typed(fact.name()).then(")"),
+        Prose.of(fact.text()),
+        Prose.of(fact.how() + " [judgement]"),
+        rules.isEmpty()
+            ? Prose.of("no rule that it alone would make fire")
+            : Prose.of("warnings of ").then(Cells.joined(rules, ", ")));
+  }
+
+  private static boolean restsOn(Finding finding, Fact fact) {
+    return finding.facts().stream()
+        .anyMatch(
+            matched -> matched.name().equals(fact.name()) && matched.origin() == Origin.ASSUMED);
+  }
+
+  private List<Block.Row> inputs(ZoneSheet sheet) {
+    return sheet.sheet().inputs().stream()
+        .filter(AssumptionsSection::registered)
+        .map(
+            input ->
+                Cells.row(
+                    "",
+                    input.origin() == underhold.sizing.Origin.DEFAULT
+                        ? Block.Tone.PLAIN
+                        : Block.Tone.DOUBT,
+                    Prose.of(input.label() + " (")
+                        .link(input.name(), sheet.anchor("input", input.name()))
+                        .then(")"),
+                    SheetSection.value(input, units),
+                    Prose.of(input.origin().label()),
+                    citations.of(input.source(), sheet),
+                    bites(sheet, input)))
+        .toList();
+  }
+
+  /** Whether an input is one that nobody stated of the site: assumed, a default, or a setting. */
+  static boolean registered(SheetInput input) {
+    return input.origin() == underhold.sizing.Origin.ASSUMED
+        || input.origin() == underhold.sizing.Origin.DEFAULT
+        || input.origin() == underhold.sizing.Origin.SET_BY_USER;
+  }
+
+  /** The checks that say they rest on it, and the steps that take it under its own name. */
+  private Prose bites(ZoneSheet sheet, SheetInput input) {
+    List<Prose> checks =
+        sheet.sheet().checks().stream()
+            .filter(check -> input.origin() == underhold.sizing.Origin.ASSUMED)
+            .filter(check -> check.note().in(units).contains(input.label()))
+            .map(check -> Prose.empty().link(check.title(), sheet.anchor("check", check.id())))
+            .toList();
+    List<Prose> steps =
+        sheet.sheet().steps().stream()
+            .filter(step -> takes(step, input))
+            .map(step -> Prose.empty().link(step.title(), sheet.anchor("step", step.id())))
+            .toList();
+    List<Prose> all = new ArrayList<>();
+    if (!checks.isEmpty()) {
+      all.add(Prose.of("checks referred for it: ").then(Cells.joined(checks, "; ")));
+    }
+    if (!steps.isEmpty()) {
+      all.add(Prose.of("steps: ").then(Cells.joined(steps, "; ")));
+    }
+    return all.isEmpty()
+        ? Prose.empty().link("this sheet", sheet.anchor()).then(", in no step by its own name")
+        : Cells.joined(all, ". ");
+  }
+
+  /** Whether a step has a symbol of the same value and meaning. */
+  private static boolean takes(Step step, SheetInput input) {
+    return input.amount().isPresent()
+        && step.formula().symbols().stream()
+            .anyMatch(symbol -> same(symbol, input.amount().get(), input.label()));
+  }
+
+  private static boolean same(Formula.Symbol symbol, Amount amount, String label) {
+    double difference = Math.abs(symbol.amount().si() - amount.si());
+    if (symbol.amount().measure() != amount.measure()
+        || difference > 1e-9 * Math.max(1, Math.abs(amount.si()))) {
+      return false;
+    }
+    String meaning = head(symbol.meaning());
+    String name = head(label);
+    return meaning.contains(name) || name.contains(meaning);
+  }
+
+  /** The words before the first comma, semicolon, colon or bracket. */
+  private static String head(String words) {
+    return words.split("[,;:(]", 2)[0].strip().toLowerCase(Locale.ROOT);
+  }
+
+  private Section plan(StagePlan plan) {
+    List<Block> blocks = new ArrayList<>();
+    Settings settings = plan.settings();
+    List<Block.Row> rows = new ArrayList<>();
+    settings
+        .table()
+        .numbers()
+        .forEach(
+            one ->
+                rows.add(
+                    setting(
+                        plan,
+                        one.name(),
+                        one.label(),
+                        planned(one, settings),
+                        settings.origin(one),
+                        one.source())));
+    settings
+        .table()
+        .choices()
+        .forEach(
+            one ->
+                rows.add(
+                    setting(
+                        plan,
+                        one.name(),
+                        one.label(),
+                        settings.get(one),
+                        settings.origin(one),
+                        one.source())));
+    blocks.add(new Block.Table("Settings of the stage plan", INPUTS, rows));
+    List<Block.Row> orders =
+        plan.scheme().best().orders().stream()
+            .filter(OrderWanted::assumed)
+            .map(AssumptionsSection::order)
+            .toList();
+    if (!orders.isEmpty()) {
+      blocks.add(
+          new Block.Table(
+              "Orders between zones kept because nobody stated what would free them",
+              Cells.columns("Order", "Rule"),
+              orders));
+    }
+    return Section.of("assumptions-plan", "The stage plan", blocks);
+  }
+
+  private Block.Row setting(
+      StagePlan plan,
+      String name,
+      String label,
+      String value,
+      underhold.sizing.Origin origin,
+      underhold.sizing.Source source) {
+    List<Prose> stages =
+        plan.stages().stream()
+            .filter(stage -> names(stage, name))
+            .map(stage -> plan.number(stage.id()))
+            .map(number -> Prose.empty().link(String.valueOf(number), Anchor.stage(number)))
+            .toList();
+    return Block.Row.of(
+        Prose.of(label + " (").typed(name).then(")"),
+        Prose.of(value),
+        Prose.of(origin.label()),
+        citations.of(source),
+        stages.isEmpty()
+            ? Prose.of("no stage names it")
+            : Prose.of("time of stages ").then(Cells.joined(stages, ", ")));
+  }
+
+  /** Most settings of the plan are counts of working days, as their labels say. */
+  private String planned(Setting one, Settings settings) {
+    String text = settings.amount(one).in(units);
+    return one.label().startsWith("working days")
+        ? text + " working days"
+        : Cells.amount(settings.amount(one), units);
+  }
+
+  private static boolean names(PlanStage stage, String setting) {
+    return Stream.of(stage.time().source().split("[^a-z-]+")).anyMatch(setting::equals);
+  }
+
+  private static Block.Row order(OrderWanted order) {
+    return Cells.row(
+        "",
+        Block.Tone.DOUBT,
+        Prose.of(Cells.sentence(Words.sentence(order.sentence()))),
+        Prose.empty().link(order.ruleId(), Anchor.rule(order.ruleId())));
+  }
+}

@@ -1,0 +1,99 @@
+package underhold.report.dossier;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import underhold.advice.OptionAdvice;
+import underhold.advice.Standing;
+import underhold.advice.SupportOption;
+import underhold.consult.Consultant;
+import underhold.consult.Consultation;
+import underhold.consult.QuickSizing;
+import underhold.consult.Sized;
+import underhold.consult.SizingDesk;
+import underhold.consult.ZoneAdvice;
+import underhold.consult.scheme.SchemeDesk;
+import underhold.consult.scheme.SchemeOutcome;
+import underhold.consult.stage.StagePlanner;
+import underhold.consult.turning.TurningPoints;
+import underhold.site.Site;
+import underhold.site.Zone;
+import underhold.sizing.Settings;
+import underhold.sizing.Sheet;
+
+/** Asks for all that a package is made from. */
+public final class Gathering {
+  private static final int CHANGED_TOGETHER = 2;
+
+  private final Consultant consultant;
+  private final SizingDesk desk = new SizingDesk();
+
+  /** Asks this consultant. */
+  public Gathering(Consultant consultant) {
+    this.consultant = consultant;
+  }
+
+  /**
+   * The material of a site, which takes some seconds a zone.
+   *
+   * @param site the site, with the settings that hold for its sheets
+   * @param plan the settings of the stage plan
+   * @param audience who reads it: turning points, which take the longest, are for reviewers
+   */
+  public Material of(Site site, Settings plan, Audience audience) {
+    List<Found> found =
+        site.zones().parallelStream().map(zone -> find(site, zone, audience)).toList();
+    Map<String, TurningPoints> turning = new LinkedHashMap<>();
+    List<ZoneAdvice> zones = new ArrayList<>();
+    for (Found one : found) {
+      zones.add(one.advice());
+      one.turning().ifPresent(points -> turning.put(one.advice().name(), points));
+    }
+    Consultation answer = new Consultation(site, consultant.pack(), zones);
+    SchemeOutcome scheme = new SchemeDesk(consultant.engine()).scheme(answer);
+    return new Material(
+        answer,
+        turning,
+        scheme,
+        scheme instanceof SchemeOutcome.Made made
+            ? Optional.of(StagePlanner.plan(made.scheme(), plan))
+            : Optional.empty(),
+        sheets(answer));
+  }
+
+  private record Found(ZoneAdvice advice, Optional<TurningPoints> turning) {}
+
+  private Found find(Site site, Zone zone, Audience audience) {
+    return new Found(
+        consultant.firm(site, zone),
+        audience == Audience.REVIEWER
+            ? Optional.of(consultant.turning(site, zone).another(CHANGED_TOGETHER))
+            : Optional.empty());
+  }
+
+  /** The whole sheet; where the file's settings cannot be used, the one that asks about them. */
+  private Optional<Sheet> sheet(Site site, ZoneAdvice zone, SupportOption option) {
+    return desk.size(site, zone, option, List.of()) instanceof Sized.Done done
+        ? Optional.of(done.sheet())
+        : zone.sizing(option).map(QuickSizing::sheet);
+  }
+
+  private List<ZoneSheet> sheets(Consultation answer) {
+    List<ZoneSheet> sheets = new ArrayList<>();
+    int number = 0;
+    for (ZoneAdvice zone : answer.zones()) {
+      number++;
+      for (OptionAdvice option : zone.ranking().options()) {
+        if (option.standing() != Standing.RULED_OUT) {
+          Optional<Sheet> sheet = sheet(answer.site(), zone, option.option());
+          if (sheet.isPresent()) {
+            sheets.add(new ZoneSheet(number, option.option(), sheet.get()));
+          }
+        }
+      }
+    }
+    return sheets;
+  }
+}

@@ -1,0 +1,275 @@
+package underhold.report.dossier;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import underhold.quantity.UnitSystem;
+import underhold.report.document.Block;
+import underhold.report.document.Prose;
+import underhold.report.document.Section;
+import underhold.sizing.BillItem;
+import underhold.sizing.Check;
+import underhold.sizing.HoldPoint;
+import underhold.sizing.Origin;
+import underhold.sizing.Sheet;
+import underhold.sizing.SheetInput;
+import underhold.sizing.Stage;
+import underhold.sizing.Step;
+import underhold.sizing.Verdict;
+
+/** One calculation sheet, so that a reviewer can redo every step of it. */
+final class SheetSection {
+  private static final List<Block.Column> CHECKS =
+      List.of(
+          Block.Column.words("Check"),
+          Block.Column.amounts("Demand"),
+          Block.Column.amounts("Capacity"),
+          Block.Column.amounts("Used"),
+          Block.Column.words("Verdict"),
+          Block.Column.words("Note"),
+          Block.Column.words("Source"));
+
+  private static final List<Block.Column> INPUTS =
+      List.of(
+          Block.Column.words("Input"),
+          Block.Column.amounts("Value"),
+          Block.Column.words("Origin"),
+          Block.Column.words("Source"),
+          Block.Column.words("Name"));
+
+  private final Material material;
+  private final Citations citations;
+  private final Illustrations illustrations;
+  private final UnitSystem units;
+
+  SheetSection(Material material, Citations citations, Illustrations illustrations) {
+    this.material = material;
+    this.citations = citations;
+    this.illustrations = illustrations;
+    this.units = material.units();
+  }
+
+  /** The whole sheet. */
+  Section section(ZonePart zone, ZoneSheet sheet) {
+    List<Block> blocks = new ArrayList<>();
+    boolean chosen = material.method(zone).filter(sheet.option()::equals).isPresent();
+    blocks.add(
+        new Block.Notice(
+            tone(sheet.sheet()),
+            "Verdict",
+            Prose.of(
+                Cells.sentence(verdict(sheet.sheet()))
+                    + (chosen ? " The method of this zone." : " Not the method of this zone.")
+                    + " For review, not for construction.")));
+    illustrations
+        .ofSheet(sheet.sheet(), material.site(), zone.advice(), sheet.anchor(), units)
+        .stream()
+        .map(Block.Drawn::new)
+        .forEach(blocks::add);
+    missing(sheet.sheet(), blocks);
+    if (!sheet.sheet().cautions().isEmpty()) {
+      blocks.add(CautionsSection.sheet(material, citations, sheet, "Cautions of this sheet"));
+    }
+    if (!sheet.sheet().notCovered().isEmpty()) {
+      blocks.add(Cells.paragraph("What this sheet does not cover:"));
+      blocks.add(Cells.list(sheet.sheet().notCovered()));
+    }
+    return new Section(
+        sheet.anchor(), sheet.sheet().title() + ", zone " + zone.name(), blocks, parts(sheet));
+  }
+
+  private static void missing(Sheet sheet, List<Block> blocks) {
+    if (!sheet.missing().isEmpty()) {
+      blocks.add(
+          new Block.Table(
+              "Missing: without these there is no number",
+              Cells.columns("Question", "Why"),
+              sheet.missing().stream()
+                  .map(
+                      one ->
+                          Block.Row.of(
+                              Prose.of(one.question() + " (").typed(one.name()).then(")"),
+                              Prose.of(one.why())))
+                  .toList()));
+    }
+  }
+
+  private List<Section> parts(ZoneSheet sheet) {
+    Sheet of = sheet.sheet();
+    List<Section> parts = new ArrayList<>();
+    if (!of.checks().isEmpty()) {
+      part(parts, sheet, "checks", "Checks", List.of(checks(sheet)));
+    }
+    if (!of.inputs().isEmpty()) {
+      part(parts, sheet, "inputs", "Inputs", List.of(inputs(sheet)));
+    }
+    if (!of.steps().isEmpty()) {
+      part(parts, sheet, "steps", "Steps", steps(sheet));
+    }
+    if (!of.quantities().isEmpty()) {
+      part(parts, sheet, "quantities", "Quantities", List.of(bill("Quantities", of.quantities())));
+    }
+    if (!of.time().isEmpty()) {
+      part(parts, sheet, "time", "Time", List.of(bill("Time", of.time())));
+    }
+    if (!of.stages().isEmpty()) {
+      part(parts, sheet, "order", "Order of work on this sheet alone", stages(of));
+    }
+    return parts;
+  }
+
+  private static void part(
+      List<Section> parts, ZoneSheet sheet, String kind, String title, List<Block> blocks) {
+    parts.add(Section.of(Anchor.of(sheet.anchor(), kind), title, blocks));
+  }
+
+  private Block checks(ZoneSheet sheet) {
+    return new Block.Table(
+        "Checks: demand against capacity",
+        CHECKS,
+        sheet.sheet().checks().stream().map(check -> check(sheet, check)).toList());
+  }
+
+  private Block.Row check(ZoneSheet sheet, Check check) {
+    return Cells.row(
+        sheet.anchor("check", check.id()),
+        tone(check.verdict()),
+        Prose.of(check.title()),
+        Prose.of(Cells.amount(check.demand(), units)),
+        Prose.of(Cells.amount(check.capacity(), units)),
+        Prose.of(used(check)),
+        Prose.empty().strong(check.verdict().label()),
+        Prose.of(check.note().in(units)),
+        citations.of(check.source(), sheet));
+  }
+
+  /** The share of the capacity that is used. */
+  static String used(Check check) {
+    OptionalDouble use = check.utilisation();
+    return use.isPresent()
+        ? String.format(Locale.ROOT, "%.0f %%", 100 * use.getAsDouble())
+        : "no capacity";
+  }
+
+  private Block inputs(ZoneSheet sheet) {
+    return new Block.Table(
+        "Inputs and settings",
+        INPUTS,
+        sheet.sheet().inputs().stream().map(input -> input(sheet, input)).toList());
+  }
+
+  private Block.Row input(ZoneSheet sheet, SheetInput input) {
+    return Cells.row(
+        sheet.anchor("input", input.name()),
+        input.origin() == Origin.ASSUMED ? Block.Tone.DOUBT : Block.Tone.PLAIN,
+        Prose.of(input.label()),
+        value(input, units),
+        Prose.of(input.origin().label()),
+        citations.of(input.source(), sheet),
+        Cells.typed(input.name()));
+  }
+
+  /** The value of an input; a plain number says that it is one, a word stands as it is typed. */
+  static Prose value(SheetInput input, UnitSystem units) {
+    return input
+        .amount()
+        .map(amount -> Prose.of(Cells.amount(amount, units)))
+        .orElseGet(() -> Cells.typed(input.words()));
+  }
+
+  private List<Block> steps(ZoneSheet sheet) {
+    List<Block> blocks = new ArrayList<>();
+    int number = 0;
+    for (Step step : sheet.sheet().steps()) {
+      blocks.add(
+          new Block.Working(
+              sheet.anchor("step", step.id()),
+              ++number + ". " + step.title(),
+              step.formulaText(units),
+              step.formula().symbols().stream()
+                  .map(
+                      symbol ->
+                          new Block.Symbol(
+                              symbol.sign(),
+                              symbol.meaning(),
+                              Cells.amount(symbol.amount(), units)))
+                  .toList(),
+              step.calculation(units),
+              step.formula().leftHandSide() + " = " + Cells.amount(step.result(), units),
+              citations.of(step.source(), sheet),
+              note(step)));
+    }
+    return blocks;
+  }
+
+  private Prose note(Step step) {
+    String note = step.note().in(units);
+    return note.isEmpty() ? Prose.empty() : Prose.of(note);
+  }
+
+  private Block bill(String caption, List<BillItem> items) {
+    return new Block.Table(
+        caption,
+        QuantitiesSection.COLUMNS,
+        items.stream().map(item -> QuantitiesSection.row(item, units)).toList());
+  }
+
+  private List<Block> stages(Sheet sheet) {
+    List<Block> blocks = new ArrayList<>();
+    int number = 0;
+    for (Stage stage : sheet.stages()) {
+      blocks.add(new Block.Paragraph(Prose.empty().strong(++number + ". " + stage.title())));
+      if (!stage.work().isEmpty()) {
+        blocks.add(
+            new Block.Listing(
+                true, stage.work().stream().map(work -> Prose.of(work.in(units))).toList()));
+      }
+      for (HoldPoint hold : stage.holdPoints()) {
+        blocks.add(
+            new Block.Notice(
+                Block.Tone.CAUTION,
+                "Hold point",
+                Prose.of(
+                    Cells.sentence(hold.condition().in(units))
+                        + " Released by: "
+                        + Cells.sentence(hold.releasedBy()))));
+      }
+    }
+    return blocks;
+  }
+
+  /** The verdict of a sheet with the count of its checks. */
+  static String verdict(Sheet sheet) {
+    if (!sheet.complete()) {
+      return "not sized: facts are missing";
+    }
+    return sheet.verdict().label()
+        + ": of "
+        + sheet.checks().size()
+        + " checks "
+        + count(sheet, Verdict.FAILS)
+        + " fail, "
+        + count(sheet, Verdict.REFER)
+        + " refer to the engineer, "
+        + count(sheet, Verdict.PASSES)
+        + " pass";
+  }
+
+  private static long count(Sheet sheet, Verdict verdict) {
+    return sheet.checks().stream().filter(check -> check.verdict() == verdict).count();
+  }
+
+  private static Block.Tone tone(Sheet sheet) {
+    return sheet.complete() ? tone(sheet.verdict()) : Block.Tone.DOUBT;
+  }
+
+  /** How a verdict is marked, besides its word. */
+  static Block.Tone tone(Verdict verdict) {
+    return switch (verdict) {
+      case PASSES -> Block.Tone.GOOD;
+      case FAILS -> Block.Tone.BAD;
+      case REFER -> Block.Tone.DOUBT;
+    };
+  }
+}

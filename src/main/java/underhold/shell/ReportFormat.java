@@ -1,0 +1,63 @@
+package underhold.shell;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import underhold.report.document.DocumentWriter;
+import underhold.report.dossier.Dossier;
+import underhold.report.dossier.Material;
+import underhold.report.json.JsonWriter;
+import underhold.report.markdown.MarkdownWriter;
+
+/** The formats of a report, by the ending of its file. */
+enum ReportFormat {
+  // The one place that knows which writer writes what.
+  HTML(".html", "Underhold", material -> Optional.empty()),
+  PDF(".pdf", "Underhold", material -> Optional.empty()),
+  MARKDOWN(".md", MarkdownWriter.MARK, material -> Optional.of(new MarkdownWriter())),
+  JSON(".json", JsonWriter.MARK, material -> Optional.of(new JsonWriter(Dossier.data(material))));
+
+  private final String ending;
+  private final String mark;
+  private final Function<Material, Optional<DocumentWriter>> writer;
+
+  ReportFormat(String ending, String mark, Function<Material, Optional<DocumentWriter>> writer) {
+    this.ending = ending;
+    this.mark = mark;
+    this.writer = writer;
+  }
+
+  /** The ending of its files. */
+  String ending() {
+    return ending;
+  }
+
+  /** What writes it. */
+  DocumentWriter writer(Material material) {
+    return writer
+        .apply(material)
+        .orElseThrow(() -> Refusal.usage("This build does not write " + ending + " yet."));
+  }
+
+  /** Whether a file holds an earlier report of this format, which a new one may replace. */
+  boolean isReport(byte[] bytes) {
+    return new String(bytes, StandardCharsets.ISO_8859_1).contains(mark);
+  }
+
+  /** The format of a file of that name. */
+  static Optional<ReportFormat> of(String name) {
+    String lower = name.toLowerCase(Locale.ROOT);
+    return Arrays.stream(values()).filter(format -> lower.endsWith(format.ending)).findFirst();
+  }
+
+  /** {@code .html, .pdf, .md or .json}. */
+  static String endings() {
+    List<String> all = Arrays.stream(values()).map(ReportFormat::ending).toList();
+    int last = all.size() - 1;
+    return all.subList(0, last).stream().collect(Collectors.joining(", ")) + " or " + all.get(last);
+  }
+}
