@@ -1,0 +1,151 @@
+package underhold.report.html;
+
+import gg.jte.Content;
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.TemplateOutput;
+import gg.jte.output.StringOutput;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import underhold.report.document.Block;
+import underhold.report.document.Document;
+import underhold.report.document.Prose;
+import underhold.report.drawing.Figure;
+
+/**
+ * A document while it is set: what the templates ask for. Made for one document and one writing.
+ */
+public final class PageMarkup {
+  private static final TemplateEngine TEMPLATES =
+      TemplateEngine.createPrecompiled(null, ContentType.Html, PageMarkup.class.getClassLoader());
+
+  private final Document document;
+  private final Medium medium;
+  private final List<Outline> outline;
+  private final Anchors anchors;
+
+  private PageMarkup(Document document, Medium medium) {
+    this.document = document;
+    this.medium = medium;
+    this.outline = Outline.of(document.sections());
+    this.anchors = new Anchors(document, outline);
+  }
+
+  /** The document as a page that is well-formed XML as well as HTML. */
+  public static String of(Document document, Medium medium) {
+    StringOutput out = new StringOutput(1 << 16);
+    TEMPLATES.render("document.jte", new PageMarkup(document, medium), out);
+    return SafeText.of(out.toString());
+  }
+
+  public Document document() {
+    return document;
+  }
+
+  /** Whether it is set for the PDF writer. */
+  public boolean paged() {
+    return medium.paged();
+  }
+
+  /** The numbered sections. */
+  public List<Outline> outline() {
+    return outline;
+  }
+
+  /** Where links lead. */
+  public Anchors anchors() {
+    return anchors;
+  }
+
+  /** Words with their links. */
+  public Content prose(Prose prose) {
+    return new ProseMarkup(prose, anchors);
+  }
+
+  /** A formula or a symbol, set. */
+  public Content formula(String text) {
+    return FormulaMarkup.of(text);
+  }
+
+  /** A calculation, set in one line. */
+  public Content numbers(Block.Working working) {
+    return FormulaMarkup.inline(calculation(working));
+  }
+
+  /** Whether the plain formula is to be printed as well: paper keeps no hidden signs. */
+  public boolean alsoPlain(String formula) {
+    return paged() && FormulaMarkup.of(formula).hidesSigns();
+  }
+
+  /** The id of a place; null where it has none. */
+  public @Nullable String id(String anchor) {
+    return anchors.id(anchor);
+  }
+
+  /** The calculation of a step in one line: what is found, the numbers put in, the result. */
+  static String calculation(Block.Working working) {
+    String line = working.substituted().strip();
+    int equals = working.formula().indexOf(" = ");
+    String sign = equals < 0 ? "" : working.formula().substring(0, equals) + " = ";
+    if (!line.startsWith(sign)) {
+      line = sign + line;
+    }
+    String result = working.result().strip();
+    boolean whole = result.isEmpty() || line.endsWith(" = " + result) || line.equals(result);
+    return whole ? line : line + " = " + result;
+  }
+
+  /** The drawing of a figure. */
+  public Content drawing(Figure figure) {
+    String svg = DrawingMarkup.of(figure, Anchors.clean(figure.id()), medium);
+    return new Trusted(svg);
+  }
+
+  /** The widths of the columns in percent. */
+  public List<String> widths(Block.Table table) {
+    return ColumnWidths.of(table).stream()
+        .map(share -> String.format(Locale.ROOT, "%d.%02d", share / 100, share % 100))
+        .toList();
+  }
+
+  /** How wide a table must be to be read, as a class: narrow ones fit a telephone. */
+  public String breadth(Block.Table table) {
+    int columns = table.columns().size();
+    return columns <= 2 ? "narrow" : columns <= 4 ? "middling" : "broad";
+  }
+
+  /** The style of the page. */
+  public Content style() {
+    String shared = resource("document.css");
+    String own = resource(paged() ? "paged.css" : "screen.css");
+    return new Trusted(
+        (shared + own)
+            .replace("\"STATUS\"", CssText.quoted(SafeText.of(document.status())))
+            .replace("\"TITLE\"", CssText.quoted(SafeText.of(document.title())))
+            .replace("PAGE-SIZE", medium.pageSize()));
+  }
+
+  private static String resource(String name) {
+    try (InputStream in = PageMarkup.class.getResourceAsStream(name)) {
+      if (in == null) {
+        throw new IllegalStateException("the program lacks its own " + name);
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
+  }
+
+  /** Markup of our own, in which no words of a user stand unescaped. */
+  private record Trusted(String markup) implements Content {
+    @Override
+    public void writeTo(TemplateOutput out) {
+      out.writeContent(markup);
+    }
+  }
+}
