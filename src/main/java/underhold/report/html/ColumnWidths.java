@@ -6,9 +6,12 @@ import underhold.report.document.Block;
 
 /**
  * Shares of a table's width for its columns. A column gets at least its longest word, or its
- * longest amount, within reason; what is left goes where the text is long.
+ * longest amount, within reason; what is left is dealt out evenly until each has its whole text.
+ *
+ * @param shares the share of each column in hundredths of a percent, together 10,000
+ * @param letters how many letters wide the table must be lest it breaks words
  */
-final class ColumnWidths {
+record ColumnWidths(List<Integer> shares, int letters) {
   /** Letters of table text in a line as wide as the page. */
   private static final int LINE = 104;
 
@@ -18,10 +21,8 @@ final class ColumnWidths {
   private static final int WIDEST_WORD = 24;
   private static final int WIDEST_TEXT = 160;
 
-  private ColumnWidths() {}
-
-  /** The share of each column in hundredths of a percent, together 10,000. */
-  static List<Integer> of(Block.Table table) {
+  /** The widths for what stands in a table. */
+  static ColumnWidths of(Block.Table table) {
     int count = table.columns().size();
     double[] least = new double[count];
     double[] wanted = new double[count];
@@ -38,17 +39,30 @@ final class ColumnWidths {
       least[i] = Math.min(least[i], WIDEST_WORD) + PADDING;
       wanted[i] = Math.max(least[i], wanted[i] + PADDING);
     }
-    return shares(least, wanted);
+    List<Integer> shares = shares(least, wanted);
+    double letters = 0;
+    for (int i = 0; i < count; i++) {
+      letters = Math.max(letters, 10_000 * least[i] / Math.max(1, shares.get(i)));
+    }
+    return new ColumnWidths(shares, (int) Math.ceil(letters));
   }
 
   private static List<Integer> shares(double[] least, double[] wanted) {
-    double sumLeast = sum(least);
-    double sumWanted = sum(wanted);
-    double left = Math.max(0, Math.min(LINE, sumWanted) - sumLeast);
-    double more = sumWanted - sumLeast;
-    double[] widths = new double[least.length];
-    for (int i = 0; i < widths.length; i++) {
-      widths[i] = least[i] + (more > 0 ? left * (wanted[i] - least[i]) / more : 0);
+    double[] widths = least.clone();
+    double left = LINE - sum(least);
+    boolean anyWants = true;
+    while (left > 0.01 && anyWants) {
+      int wanting = 0;
+      for (int i = 0; i < widths.length; i++) {
+        wanting += wanted[i] > widths[i] ? 1 : 0;
+      }
+      anyWants = wanting > 0;
+      double each = anyWants ? left / wanting : 0;
+      for (int i = 0; i < widths.length; i++) {
+        double given = Math.max(0, Math.min(each, wanted[i] - widths[i]));
+        widths[i] += given;
+        left -= given;
+      }
     }
     double all = sum(widths);
     List<Integer> shares = new ArrayList<>();

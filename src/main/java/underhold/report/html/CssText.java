@@ -4,7 +4,10 @@ package underhold.report.html;
 final class CssText {
   private CssText() {}
 
-  /** The words as a quoted string of CSS; all but letters, digits and blanks as their number. */
+  /**
+   * The words as a quoted string of CSS; all but letters, digits and blanks as their number, with
+   * the blank that belongs to it.
+   */
   static String quoted(String words) {
     StringBuilder out = new StringBuilder("\"");
     words
@@ -15,7 +18,7 @@ final class CssText {
               if (plain) {
                 out.appendCodePoint(each);
               } else {
-                out.append(String.format("\\%06X", each));
+                out.append(String.format("\\%06X ", each));
               }
             });
     return out.append('"').toString();

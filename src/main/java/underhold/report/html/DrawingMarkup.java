@@ -121,7 +121,7 @@ final class DrawingMarkup {
     } else if (name.startsWith("xmlns:") && !XLINK.equals(value) || name.startsWith("data-")) {
       element.removeAttributeNode(attribute);
     } else if (medium.paged() && name.equals("font-family")) {
-      attribute.setValue("Plain");
+      attribute.setValue("Drawing");
     }
   }
 
@@ -138,7 +138,7 @@ final class DrawingMarkup {
     root.removeAttribute("height");
     if (medium.paged()) {
       root.setAttribute("style", "width: " + width + "; height: " + height);
-      root.setAttribute("font-family", "Plain");
+      root.setAttribute("font-family", "Drawing");
       return;
     }
     root.setAttribute("style", "width: " + width);

@@ -16,7 +16,7 @@ sealed interface FormulaPart {
 
   /** Parts one after another. */
   record Row(List<FormulaPart> parts) implements FormulaPart {
-    Row {
+    public Row {
       parts = List.copyOf(parts);
     }
   }
@@ -26,7 +26,7 @@ sealed interface FormulaPart {
 
   /** A function of parts set apart by commas. */
   record Call(String name, List<FormulaPart> arguments) implements FormulaPart {
-    Call {
+    public Call {
       arguments = List.copyOf(arguments);
     }
   }
@@ -41,7 +41,7 @@ sealed interface FormulaPart {
    * @param divides for each factor but the first, whether it divides
    */
   record Product(List<FormulaPart> factors, List<Boolean> divides) implements FormulaPart {
-    Product {
+    public Product {
       factors = List.copyOf(factors);
       divides = List.copyOf(divides);
     }

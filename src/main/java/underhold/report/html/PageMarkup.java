@@ -82,6 +82,16 @@ public final class PageMarkup {
     return paged() && FormulaMarkup.of(formula).hidesSigns();
   }
 
+  /** Links to the sections from which something leads to the anchor. */
+  public Content back(String anchor) {
+    return new BackLinks(List.copyOf(anchors.leadingTo(anchor)), anchors);
+  }
+
+  /** Whether something leads to the anchor. */
+  public boolean referred(String anchor) {
+    return !anchors.leadingTo(anchor).isEmpty();
+  }
+
   /** The id of a place; null where it has none. */
   public @Nullable String id(String anchor) {
     return anchors.id(anchor);
@@ -108,15 +118,16 @@ public final class PageMarkup {
 
   /** The widths of the columns in percent. */
   public List<String> widths(Block.Table table) {
-    return ColumnWidths.of(table).stream()
+    return ColumnWidths.of(table).shares().stream()
         .map(share -> String.format(Locale.ROOT, "%d.%02d", share / 100, share % 100))
         .toList();
   }
 
-  /** How wide a table must be to be read, as a class: narrow ones fit a telephone. */
-  public String breadth(Block.Table table) {
-    int columns = table.columns().size();
-    return columns <= 2 ? "narrow" : columns <= 4 ? "middling" : "broad";
+  /** The width under which a table is scrolled, as a style; none on paper. */
+  public @Nullable String breadth(Block.Table table) {
+    return paged()
+        ? null
+        : String.format(Locale.ROOT, "min-width: %.1fem", 0.56 * ColumnWidths.of(table).letters());
   }
 
   /** The style of the page. */
@@ -138,6 +149,20 @@ public final class PageMarkup {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
+    }
+  }
+
+  /** The numbers of sections, each leading there. */
+  private record BackLinks(List<Outline> sections, Anchors anchors) implements Content {
+    @Override
+    public void writeTo(TemplateOutput out) {
+      String between = "";
+      for (Outline from : sections) {
+        out.writeContent(between + "<a href=\"" + anchors.link(from.section().id()) + "\">");
+        out.writeUserContent(from.number());
+        out.writeContent("</a>");
+        between = ", ";
+      }
     }
   }
 
