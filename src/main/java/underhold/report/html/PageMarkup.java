@@ -43,6 +43,7 @@ public final class PageMarkup {
     return SafeText.of(out.toString());
   }
 
+  /** The document. */
   public Document document() {
     return document;
   }
@@ -50,6 +51,11 @@ public final class PageMarkup {
   /** Whether it is set for the PDF writer. */
   public boolean paged() {
     return medium.paged();
+  }
+
+  /** A title, or a word that says that there is none: a heading never stands empty. */
+  public String title(String title) {
+    return title.isBlank() ? "untitled" : title;
   }
 
   /** The numbered sections. */

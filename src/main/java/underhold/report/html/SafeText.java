@@ -1,5 +1,7 @@
 package underhold.report.html;
 
+import java.text.Normalizer;
+
 /**
  * Characters that a page may hold. Control characters, halves of a pair, characters that XML or
  * HTML forbid, and characters that reorder the text around them are shown as U+FFFD, so that a
@@ -15,9 +17,10 @@ final class SafeText {
 
   /** The text with what no page may hold replaced. */
   static String of(String text) {
-    if (isPlain(text)) {
-      return text;
-    }
+    return isPlain(text) ? text : Normalizer.normalize(cleaned(text), Normalizer.Form.NFC);
+  }
+
+  private static String cleaned(String text) {
     StringBuilder out = new StringBuilder(text.length() + 16);
     int at = 0;
     while (at < text.length()) {

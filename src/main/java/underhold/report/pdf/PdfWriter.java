@@ -41,13 +41,26 @@ public final class PdfWriter implements DocumentWriter {
   public void write(Document document, OutputStream out) throws IOException {
     QuietLog.use();
     String page = Letters.shown(PageMarkup.of(document, paper.medium()));
+    pages(page).writeTo(out);
+  }
+
+  /** The file, tagged for readers of the screen; untagged where the library cannot tag it. */
+  private static ByteArrayOutputStream pages(String page) throws IOException {
+    try {
+      return pages(page, true);
+    } catch (RuntimeException tagging) {
+      return pages(page, false);
+    }
+  }
+
+  private static ByteArrayOutputStream pages(String page, boolean tagged) throws IOException {
     ByteArrayOutputStream file = new ByteArrayOutputStream();
     try (BatikSVGDrawer drawings =
         new BatikSVGDrawer(SvgScriptMode.SECURE, SvgExternalResourceMode.SECURE)) {
       PdfRendererBuilder builder = new PdfRendererBuilder();
       builder.useFastMode();
       builder.useSVGDrawer(drawings);
-      builder.usePdfUaAccessibility(true);
+      builder.usePdfUaAccessibility(tagged);
       builder.useProtocolsStreamImplementation(Letters::stream, Letters.PROTOCOL);
       for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {
         builder.useExternalResourceAccessControl(
@@ -61,7 +74,7 @@ public final class PdfWriter implements DocumentWriter {
         renderer.createPDF();
       }
     }
-    file.writeTo(out);
+    return file;
   }
 
   private static org.w3c.dom.Document read(String page) throws IOException {

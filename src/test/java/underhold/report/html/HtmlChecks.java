@@ -26,6 +26,8 @@ public final class HtmlChecks {
   private static final Pattern REFERENCE =
       Pattern.compile("\\s(?:src|href|xlink:href|action|data|poster|srcset)=\"([^\"]*)\"");
   private static final Pattern ID = Pattern.compile("<[^>]*\\sid=\"([^\"]*)\"");
+  private static final Pattern STYLE =
+      Pattern.compile("<style[^>]*>(.*?)</style>|<[^>]* (?:style|fill|stroke)=\"([^\"]*)\"", Pattern.DOTALL);
   private static final Pattern FETCHING_STYLE = Pattern.compile("@import|url\\((?!#)");
 
   private HtmlChecks() {}
@@ -55,8 +57,11 @@ public final class HtmlChecks {
         problems.add("leads out of the file or nowhere: " + target);
       }
     }
-    if (FETCHING_STYLE.matcher(text).find()) {
-      problems.add("the style fetches something");
+    Matcher style = STYLE.matcher(text);
+    while (style.find()) {
+      if (FETCHING_STYLE.matcher(style.group()).find()) {
+        problems.add("the style fetches something");
+      }
     }
     if (text.toLowerCase(Locale.ROOT).contains("<script")) {
       problems.add("holds a script");
