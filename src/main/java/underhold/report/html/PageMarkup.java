@@ -24,6 +24,8 @@ public final class PageMarkup {
   private static final TemplateEngine TEMPLATES =
       TemplateEngine.createPrecompiled(null, ContentType.Html, PageMarkup.class.getClassLoader());
 
+  private static final int LONGEST_HEAD = 160;
+
   private final Document document;
   private final Medium medium;
   private final List<Outline> outline;
@@ -78,9 +80,10 @@ public final class PageMarkup {
     return FormulaMarkup.of(text);
   }
 
-  /** A calculation, set in one line. */
+  /** A calculation in one line: set on screen, as typed on paper, where no sign can be hidden. */
   public Content numbers(Block.Working working) {
-    return FormulaMarkup.inline(calculation(working));
+    String line = calculation(working);
+    return paged() ? prose(Prose.of(line)) : FormulaMarkup.inline(line);
   }
 
   /** Whether the plain formula is to be printed as well: paper keeps no hidden signs. */
@@ -136,15 +139,29 @@ public final class PageMarkup {
         : String.format(Locale.ROOT, "min-width: %.1fem", 0.56 * ColumnWidths.of(table).letters());
   }
 
+  /** Whether the head of the table is short enough to be repeated on every page. */
+  public boolean repeats(Block.Table table) {
+    return table.columns().stream().allMatch(column -> column.title().length() <= LONGEST_HEAD);
+  }
+
   /** The style of the page. */
   public Content style() {
     String shared = resource("document.css");
     String own = resource(paged() ? "paged.css" : "screen.css");
     return new Trusted(
         (shared + own)
-            .replace("\"STATUS\"", CssText.quoted(SafeText.of(document.status())))
-            .replace("\"TITLE\"", CssText.quoted(SafeText.of(document.title())))
+            .replace("\"STATUS\"", CssText.quoted(line(document.status(), 240)))
+            .replace("\"TITLE\"", CssText.quoted(line(document.title(), 120)))
             .replace("PAGE-SIZE", medium.pageSize()));
+  }
+
+  /** The words in one line at the edge of a page; cut, and seen to be cut, where they are many. */
+  private static String line(String words, int letters) {
+    String safe = SafeText.of(words).strip();
+    int count = safe.codePointCount(0, safe.length());
+    return count <= letters
+        ? safe
+        : safe.substring(0, safe.offsetByCodePoints(0, letters - 1)) + "…";
   }
 
   private static String resource(String name) {

@@ -1,16 +1,22 @@
 package underhold.report.pdf;
 
 import com.openhtmltopdf.extend.FSStream;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PDFontSupplier;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /**
  * The DejaVu letters that a file embeds, so that it reads the same on a machine that has no fonts.
@@ -24,7 +30,19 @@ final class Letters {
   private static final String FOLDER = "/net/sf/jasperreports/fonts/dejavu/";
   private static final String PLAIN = "DejaVuSansCondensed.ttf";
 
+  private static final List<Face> FACES =
+      List.of(
+          new Face(PLAIN, "Plain", 400, FontStyle.NORMAL),
+          new Face("DejaVuSansCondensed-Bold.ttf", "Plain", 700, FontStyle.NORMAL),
+          new Face("DejaVuSansCondensed-Oblique.ttf", "Plain", 400, FontStyle.ITALIC),
+          new Face("DejaVuSansMono.ttf", "Typed", 400, FontStyle.NORMAL),
+          new Face("DejaVuSerifCondensed.ttf", "Formula", 400, FontStyle.NORMAL),
+          new Face("DejaVuSerifCondensed-Italic.ttf", "Formula", 400, FontStyle.ITALIC));
+
   private Letters() {}
+
+  /** A file of letters and what the style sheet calls it. */
+  private record Face(String file, String family, int weight, FontStyle style) {}
 
   /** The file that the style sheet asks for. */
   static FSStream stream(String uri) {
@@ -68,9 +86,26 @@ final class Letters {
     }
   }
 
+  /**
+   * Embeds the letters of the style sheet's families. Without joined letters: a search for "first"
+   * would not find it written with the joined fi.
+   */
+  static void embed(PdfRendererBuilder builder, PDDocument pdf) throws IOException {
+    for (Face face : FACES) {
+      TrueTypeFont font = read(face.file());
+      font.setEnableGsub(false);
+      PDFontSupplier supplier = new PDFontSupplier(PDType0Font.load(pdf, font, true));
+      builder.useFont(supplier, face.family(), face.weight(), face.style(), true);
+    }
+  }
+
   /** The plain letters, read. */
   static TrueTypeFont plain() throws IOException {
-    try (InputStream in = open(PLAIN)) {
+    return read(PLAIN);
+  }
+
+  private static TrueTypeFont read(String name) throws IOException {
+    try (InputStream in = open(name)) {
       return new TTFParser().parse(new RandomAccessReadBuffer(in));
     }
   }

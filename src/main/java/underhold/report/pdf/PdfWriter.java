@@ -55,10 +55,13 @@ public final class PdfWriter implements DocumentWriter {
 
   private static ByteArrayOutputStream pages(String page, boolean tagged) throws IOException {
     ByteArrayOutputStream file = new ByteArrayOutputStream();
-    try (BatikSVGDrawer drawings =
-        new BatikSVGDrawer(SvgScriptMode.SECURE, SvgExternalResourceMode.SECURE)) {
+    try (PDDocument pdf = new PDDocument();
+        BatikSVGDrawer drawings =
+            new BatikSVGDrawer(SvgScriptMode.SECURE, SvgExternalResourceMode.SECURE)) {
       PdfRendererBuilder builder = new PdfRendererBuilder();
       builder.useFastMode();
+      builder.usePDDocument(pdf);
+      Letters.embed(builder, pdf);
       builder.useSVGDrawer(drawings);
       builder.usePdfUaAccessibility(tagged);
       builder.useProtocolsStreamImplementation(Letters::stream, Letters.PROTOCOL);
@@ -83,7 +86,10 @@ public final class PdfWriter implements DocumentWriter {
       factory.setNamespaceAware(true);
       factory.setFeature("http://xml.org/sax/features/external-general-entities", false);
       factory.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
-      return factory.newDocumentBuilder().parse(new InputSource(new StringReader(page)));
+      org.w3c.dom.Document read =
+          factory.newDocumentBuilder().parse(new InputSource(new StringReader(page)));
+      ReadingOrder.keep(read.getDocumentElement());
+      return read;
     } catch (SAXException | ParserConfigurationException bad) {
       throw new IllegalStateException("the page is not well formed: " + bad.getMessage(), bad);
     }
