@@ -1,0 +1,95 @@
+package underhold.report.html;
+
+import java.util.ArrayList;
+import java.util.List;
+import underhold.report.document.Block;
+
+/**
+ * Shares of a table's width for its columns. A column gets at least its longest word, or its
+ * longest amount, within reason; what is left is dealt out evenly until each has its whole text.
+ *
+ * @param shares the share of each column in hundredths of a percent, together 10,000
+ * @param letters how many letters wide the table must be lest it breaks words
+ */
+record ColumnWidths(List<Integer> shares, int letters) {
+  /** Letters of table text in a line as wide as the page. */
+  private static final int LINE = 104;
+
+  /** Blank beside each cell, in letters. */
+  private static final int PADDING = 3;
+
+  private static final int WIDEST_WORD = 24;
+  private static final int WIDEST_TEXT = 160;
+
+  /** The widths for what stands in a table. */
+  static ColumnWidths of(Block.Table table) {
+    int count = table.columns().size();
+    double[] least = new double[count];
+    double[] wanted = new double[count];
+    for (int i = 0; i < count; i++) {
+      Block.Column column = table.columns().get(i);
+      least[i] = longestWord(column.title());
+      wanted[i] = least[i];
+      for (Block.Row row : table.rows()) {
+        String text = row.cells().get(i).text();
+        int whole = Math.min(text.length(), WIDEST_TEXT);
+        least[i] = Math.max(least[i], column.amounts() ? whole : longestWord(text));
+        wanted[i] = Math.max(wanted[i], whole);
+      }
+      least[i] = Math.min(least[i], WIDEST_WORD) + PADDING;
+      wanted[i] = Math.max(least[i], wanted[i] + PADDING);
+    }
+    List<Integer> shares = shares(least, wanted);
+    double letters = 0;
+    for (int i = 0; i < count; i++) {
+      letters = Math.max(letters, 10_000 * least[i] / Math.max(1, shares.get(i)));
+    }
+    return new ColumnWidths(shares, (int) Math.ceil(letters));
+  }
+
+  private static List<Integer> shares(double[] least, double[] wanted) {
+    double[] widths = least.clone();
+    double left = LINE - sum(least);
+    boolean anyWants = true;
+    while (left > 0.01 && anyWants) {
+      int wanting = 0;
+      for (int i = 0; i < widths.length; i++) {
+        wanting += wanted[i] > widths[i] ? 1 : 0;
+      }
+      anyWants = wanting > 0;
+      double each = anyWants ? left / wanting : 0;
+      for (int i = 0; i < widths.length; i++) {
+        double given = Math.max(0, Math.min(each, wanted[i] - widths[i]));
+        widths[i] += given;
+        left -= given;
+      }
+    }
+    double all = sum(widths);
+    List<Integer> shares = new ArrayList<>();
+    int rest = 10_000;
+    for (int i = 0; i < widths.length; i++) {
+      int share = i == widths.length - 1 ? rest : (int) Math.floor(10_000 * widths[i] / all);
+      shares.add(share);
+      rest -= share;
+    }
+    return shares;
+  }
+
+  private static int longestWord(String text) {
+    int longest = 0;
+    int length = 0;
+    for (int i = 0; i < text.length(); i++) {
+      length = Character.isWhitespace(text.charAt(i)) ? 0 : length + 1;
+      longest = Math.max(longest, length);
+    }
+    return longest;
+  }
+
+  private static double sum(double[] values) {
+    double sum = 0;
+    for (double value : values) {
+      sum += value;
+    }
+    return sum;
+  }
+}

@@ -1,0 +1,199 @@
+package underhold.report.html;
+
+import gg.jte.Content;
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.TemplateOutput;
+import gg.jte.output.StringOutput;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import underhold.report.document.Block;
+import underhold.report.document.Document;
+import underhold.report.document.Prose;
+import underhold.report.drawing.Figure;
+
+/**
+ * A document while it is set: what the templates ask for. Made for one document and one writing.
+ */
+public final class PageMarkup {
+  private static final TemplateEngine TEMPLATES =
+      TemplateEngine.createPrecompiled(null, ContentType.Html, PageMarkup.class.getClassLoader());
+
+  private static final int LONGEST_HEAD = 160;
+
+  private final Document document;
+  private final Medium medium;
+  private final List<Outline> outline;
+  private final Anchors anchors;
+
+  private PageMarkup(Document document, Medium medium) {
+    this.document = document;
+    this.medium = medium;
+    this.outline = Outline.of(document.sections());
+    this.anchors = new Anchors(document, outline);
+  }
+
+  /** The document as a page that is well-formed XML as well as HTML. */
+  public static String of(Document document, Medium medium) {
+    StringOutput out = new StringOutput(1 << 16);
+    TEMPLATES.render("document.jte", new PageMarkup(document, medium), out);
+    return SafeText.of(out.toString());
+  }
+
+  /** The document. */
+  public Document document() {
+    return document;
+  }
+
+  /** Whether it is set for the PDF writer. */
+  public boolean paged() {
+    return medium.paged();
+  }
+
+  /** A title, or a word that says that there is none: a heading never stands empty. */
+  public String title(String title) {
+    return title.isBlank() ? "untitled" : title;
+  }
+
+  /** The numbered sections. */
+  public List<Outline> outline() {
+    return outline;
+  }
+
+  /** Where links lead. */
+  public Anchors anchors() {
+    return anchors;
+  }
+
+  /** Words with their links. */
+  public Content prose(Prose prose) {
+    return new ProseMarkup(prose, anchors);
+  }
+
+  /** A formula or a symbol, set. */
+  public Content formula(String text) {
+    return FormulaMarkup.of(text);
+  }
+
+  /** A calculation in one line: set on screen, as typed on paper, where no sign can be hidden. */
+  public Content numbers(Block.Working working) {
+    String line = calculation(working);
+    return paged() ? prose(Prose.of(line)) : FormulaMarkup.inline(line);
+  }
+
+  /** Whether the plain formula is to be printed as well: paper keeps no hidden signs. */
+  public boolean alsoPlain(String formula) {
+    return paged() && FormulaMarkup.of(formula).hidesSigns();
+  }
+
+  /** Links to the sections from which something leads to the anchor. */
+  public Content back(String anchor) {
+    return new BackLinks(List.copyOf(anchors.leadingTo(anchor)), anchors);
+  }
+
+  /** Whether something leads to the anchor. */
+  public boolean referred(String anchor) {
+    return !anchors.leadingTo(anchor).isEmpty();
+  }
+
+  /** The id of a place; null where it has none. */
+  public @Nullable String id(String anchor) {
+    return anchors.id(anchor);
+  }
+
+  /** The calculation of a step in one line: what is found, the numbers put in, the result. */
+  static String calculation(Block.Working working) {
+    String line = working.substituted().strip();
+    int equals = working.formula().indexOf(" = ");
+    String sign = equals < 0 ? "" : working.formula().substring(0, equals) + " = ";
+    if (!line.startsWith(sign)) {
+      line = sign + line;
+    }
+    String result = working.result().strip();
+    boolean whole = result.isEmpty() || line.endsWith(" = " + result) || line.equals(result);
+    return whole ? line : line + " = " + result;
+  }
+
+  /** The drawing of a figure. */
+  public Content drawing(Figure figure) {
+    String svg = DrawingMarkup.of(figure, Anchors.clean(figure.id()), medium);
+    return new Trusted(svg);
+  }
+
+  /** The widths of the columns in percent. */
+  public List<String> widths(Block.Table table) {
+    return ColumnWidths.of(table).shares().stream()
+        .map(share -> String.format(Locale.ROOT, "%d.%02d", share / 100, share % 100))
+        .toList();
+  }
+
+  /** The width under which a table is scrolled, as a style; none on paper. */
+  public @Nullable String breadth(Block.Table table) {
+    return paged()
+        ? null
+        : String.format(Locale.ROOT, "min-width: %.1fem", 0.56 * ColumnWidths.of(table).letters());
+  }
+
+  /** Whether the head of the table is short enough to be repeated on every page. */
+  public boolean repeats(Block.Table table) {
+    return table.columns().stream().allMatch(column -> column.title().length() <= LONGEST_HEAD);
+  }
+
+  /** The style of the page. */
+  public Content style() {
+    String shared = resource("document.css");
+    String own = resource(paged() ? "paged.css" : "screen.css");
+    return new Trusted(
+        (shared + own)
+            .replace("\"STATUS\"", CssText.quoted(line(document.status(), 240)))
+            .replace("\"TITLE\"", CssText.quoted(line(document.title(), 120)))
+            .replace("PAGE-SIZE", medium.pageSize()));
+  }
+
+  /** The words in one line at the edge of a page; cut, and seen to be cut, where they are many. */
+  private static String line(String words, int letters) {
+    String safe = SafeText.of(words).strip();
+    int count = safe.codePointCount(0, safe.length());
+    return count <= letters
+        ? safe
+        : safe.substring(0, safe.offsetByCodePoints(0, letters - 1)) + "…";
+  }
+
+  private static String resource(String name) {
+    try (InputStream in = PageMarkup.class.getResourceAsStream(name)) {
+      if (in == null) {
+        throw new IllegalStateException("the program lacks its own " + name);
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
+  }
+
+  /** The numbers of sections, each leading there. */
+  private record BackLinks(List<Outline> sections, Anchors anchors) implements Content {
+    @Override
+    public void writeTo(TemplateOutput out) {
+      String between = "";
+      for (Outline from : sections) {
+        out.writeContent(between + "<a href=\"" + anchors.link(from.section().id()) + "\">");
+        out.writeUserContent(from.number());
+        out.writeContent("</a>");
+        between = ", ";
+      }
+    }
+  }
+
+  /** Markup of our own, in which no words of a user stand unescaped. */
+  private record Trusted(String markup) implements Content {
+    @Override
+    public void writeTo(TemplateOutput out) {
+      out.writeContent(markup);
+    }
+  }
+}
