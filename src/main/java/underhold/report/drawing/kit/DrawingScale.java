@@ -47,6 +47,18 @@ public record DrawingScale(int ratio, String label) {
         .orElse(usual.get(usual.size() - 1));
   }
 
+  /** The smallest usual scale at which a length [m] still takes that much paper [mm]. */
+  public static DrawingScale atLeast(double metres, double millimetres, UnitSystem system) {
+    List<DrawingScale> usual = system == UnitSystem.US ? US : METRIC;
+    DrawingScale found = usual.get(0);
+    for (DrawingScale scale : usual) {
+      if (scale.paper(metres) >= millimetres) {
+        found = scale;
+      }
+    }
+    return found;
+  }
+
   /** A length of the world [m] on paper [mm]. */
   public double paper(double metres) {
     return metres * MILLIMETRES / ratio;
