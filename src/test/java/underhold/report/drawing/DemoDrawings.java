@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
+import underhold.advice.Limits;
 import underhold.advice.SupportOption;
 import underhold.consult.Consultant;
 import underhold.consult.Consultation;
@@ -65,6 +66,11 @@ final class DemoDrawings {
     } catch (IOException fault) {
       throw new UncheckedIOException(fault);
     }
+  }
+
+  /** The thresholds of the rules built in. */
+  static Limits limits() {
+    return advised("alder-row-party-wall").pack().limits();
   }
 
   static Zone zone(Consultation consultation, String name) {

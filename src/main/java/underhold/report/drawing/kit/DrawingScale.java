@@ -27,6 +27,7 @@ public record DrawingScale(int ratio, String label) {
           new DrawingScale(48, "1:48 (1/4 in = 1 ft)"),
           new DrawingScale(64, "1:64 (3/16 in = 1 ft)"),
           new DrawingScale(96, "1:96 (1/8 in = 1 ft)"),
+          new DrawingScale(120, "1:120 (1 in = 10 ft)"),
           new DrawingScale(192, "1:192 (1/16 in = 1 ft)"),
           new DrawingScale(240, "1:240 (1 in = 20 ft)"),
           new DrawingScale(480, "1:480 (1 in = 40 ft)"),

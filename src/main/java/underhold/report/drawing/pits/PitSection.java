@@ -309,6 +309,16 @@ public final class PitSection {
                     view.x(0.8 * out),
                     view.y(founding + deep),
                     "excavation, dug once all piers carry"));
+    waterDepth()
+        .filter(level -> level < base() + below)
+        .ifPresent(
+            level ->
+                notes.add(
+                    view.x(out + board) + 3,
+                    view.y(level),
+                    "ground water, "
+                        + text("water-above-pit-base")
+                        + " above the pit base (negative: below)"));
     notes.draw();
     Notes soils = new Notes(canvas, 2, view.y(0), LEFT - 6);
     ground.note(soils, view, left + 0.3, base() + below, units);
