@@ -5,6 +5,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import underhold.report.drawing.Figure;
 import underhold.report.drawing.kit.Canvas;
+import underhold.report.drawing.kit.Lettering;
 import underhold.report.drawing.kit.Letters;
 import underhold.report.drawing.kit.Pen;
 import underhold.report.drawing.kit.Symbols;
@@ -95,6 +96,19 @@ final class ChartPage {
       x += wide + KEY_AIR;
     }
     return line + KEY_AIR;
+  }
+
+  /** Words on as many lines as they take, two at most; what is cut is told in the figure's text. */
+  List<String> lines(String words, double wide, Letters letters) {
+    List<String> lines = Lettering.wrap(words, wide, letters);
+    return lines.size() <= 2
+        ? lines
+        : List.of(lines.get(0), cut(words, lines.get(0), wide, letters));
+  }
+
+  private String cut(String words, String first, double wide, Letters letters) {
+    String clean = Lettering.clean(words);
+    return canvas.fit(clean.substring(first.length()).strip(), wide, letters);
   }
 
   /** Words below the chart, the caution, and the finished figure. */

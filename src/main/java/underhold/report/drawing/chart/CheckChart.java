@@ -26,9 +26,11 @@ public final class CheckChart {
   static final int MOST = 34;
 
   private static final double ROW = 6;
+  private static final double LINE = 3.4;
   private static final double BAR = 3.4;
   private static final double LEFT = 78;
   private static final double RIGHT = 128;
+  private static final double TITLE = LEFT - 3 - ChartPage.EDGE;
   private static final double HUNDRED = 100;
   private static final double END = 150;
   private static final double STEP = 50;
@@ -88,12 +90,17 @@ public final class CheckChart {
   private Figure draw() {
     Axis axis = new Axis(0, END, STEP, LEFT, RIGHT);
     double top = page.top() + 1;
-    double bottom = top + checks.size() * ROW;
+    List<List<String>> titles =
+        checks.stream().map(check -> page.lines(check.title(), TITLE, Letters.NOTE)).toList();
+    double bottom =
+        top + titles.stream().mapToDouble(title -> ROW + (title.size() - 1) * LINE).sum();
     page.levelAxis(axis, top, bottom, "share used, %");
     List<String> words = new ArrayList<>();
     words.add("Checks of the sheet of " + numbers.sheet().title() + " for " + zone + ".");
+    double at = top;
     for (int i = 0; i < checks.size(); i++) {
-      row(checks.get(i), axis, top + i * ROW);
+      row(checks.get(i), titles.get(i), axis, at);
+      at += ROW + (titles.get(i).size() - 1) * LINE;
       words.add(words(checks.get(i)));
     }
     canvas.line(Pen.OUTLINE, axis.at(HUNDRED), top - 1, axis.at(HUNDRED), bottom);
@@ -120,11 +127,11 @@ public final class CheckChart {
     };
   }
 
-  private void row(Check check, Axis axis, double y) {
-    double wide = LEFT - 3 - ChartPage.EDGE;
+  private void row(Check check, List<String> title, Axis axis, double y) {
     double bar = y + (ROW - BAR) / 2;
-    canvas.text(
-        canvas.fit(check.title(), wide, Letters.NOTE), ChartPage.EDGE, bar + 2.6, Letters.NOTE);
+    for (int i = 0; i < title.size(); i++) {
+      canvas.text(title.get(i), ChartPage.EDGE, bar + 2.6 + i * LINE, Letters.NOTE);
+    }
     OptionalDouble use = check.utilisation();
     canvas.group(
         "check-" + check.id(),

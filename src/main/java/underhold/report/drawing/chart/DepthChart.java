@@ -19,8 +19,8 @@ final class DepthChart {
   private static final double HEIGHT = 120;
   private static final double LEFT = 20;
   private static final double LAYERS = 22;
-  private static final double RIGHT = 118;
-  private static final double NOTES = 126;
+  private static final double RIGHT = 112;
+  private static final double NOTES = 118;
   private static final int PARTS = 10;
   private static final int UNIT_PARTS = 5;
   private static final double BELOW = 1.04;
@@ -70,7 +70,7 @@ final class DepthChart {
       String unitName,
       List<String> below,
       String description) {
-    double top = page.top() + 10;
+    double top = page.top() + 3;
     double deepest = shown(toe * BELOW);
     Axis exact = Axis.upTo(deepest, PARTS, top, top + HEIGHT);
     Axis depth = new Axis(0, deepest, exact.step(), top, top + HEIGHT);
@@ -86,7 +86,7 @@ final class DepthChart {
     page.levelAxis(
         unit, top, depth.to(), unitName + ", " + most.unit(numbers.units()));
     pieces.forEach(piece -> bar(piece, depth, unit));
-    Notes notes = new Notes(canvas, NOTES, top - 6, ChartPage.WIDTH - ChartPage.EDGE - NOTES);
+    Notes notes = new Notes(canvas, NOTES, top - 2, ChartPage.WIDTH - ChartPage.EDGE - NOTES);
     for (Level level : levels) {
       double y = depth.at(shown(level.depth()));
       canvas.line(level.pen(), LEFT, y, RIGHT, y);
@@ -149,7 +149,7 @@ final class DepthChart {
     String value = piece.unit().in(numbers.units());
     double wide = Letters.DIMENSION.width(value);
     if (end - unit.from() > wide + 4 && to - from > 4) {
-      canvas.label(value, end - 1.5, (from + to) / 2 + 0.9, Letters.DIMENSION.end());
+      canvas.label(value, unit.from() + 2, (from + to) / 2 + 0.9, Letters.DIMENSION.start());
     }
   }
 

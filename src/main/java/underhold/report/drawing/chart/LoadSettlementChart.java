@@ -1,7 +1,9 @@
 package underhold.report.drawing.chart;
 
 import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,6 +44,9 @@ public final class LoadSettlementChart {
   private final ChartPage page;
   private final Canvas canvas;
   private final List<String> words = new ArrayList<>();
+  private final List<Double> lines = new ArrayList<>();
+  private final List<Double> levels = new ArrayList<>();
+  private final List<Line2D> segments = new ArrayList<>();
   private final List<String> notes = new ArrayList<>();
 
   private LoadSettlementChart(SheetNumbers numbers, String zone, String id) {
@@ -100,7 +105,6 @@ public final class LoadSettlementChart {
     page.levelAxis(
         loads, top, down.to(), "load on the head, " + last.load().unit(numbers.units()));
     words.add("Load and settlement of the head of one drilled pile of " + zone + ".");
-    curve(loads, down);
     load(loads, down, "working-load", "working load", numbers.result("pile-load"), top - 8.5);
     load(
         loads,
@@ -117,6 +121,7 @@ public final class LoadSettlementChart {
         numbers.result("side-total"),
         top - 1.5);
     limit.ifPresent(check -> limit(loads, down, check, near));
+    curve(loads, down);
     notes.add(
         "A single pile by the side and base curves of its sheet; points at shares of the working load, straight between them. Creep, the group, caps and beams are not in it.");
     return new Drawn.Shown(
@@ -129,10 +134,12 @@ public final class LoadSettlementChart {
   private void curve(Axis loads, Axis down) {
     Path2D path = new Path2D.Double();
     path.moveTo(loads.at(0), down.at(0));
-    points.forEach(
-        point ->
-            path.lineTo(
-                loads.at(numbers.shown(point.load())), down.at(numbers.shown(point.settlement()))));
+    for (Point point : points) {
+      double x = loads.at(numbers.shown(point.load()));
+      double y = down.at(numbers.shown(point.settlement()));
+      segments.add(new Line2D.Double(path.getCurrentPoint(), new Point2D.Double(x, y)));
+      path.lineTo(x, y);
+    }
     canvas.group("curve", () -> canvas.outline(Pen.OUTLINE, Colours.INK, path));
     for (Point point : points) {
       point(point, loads.at(numbers.shown(point.load())), down.at(numbers.shown(point.settlement())));
@@ -160,11 +167,17 @@ public final class LoadSettlementChart {
   /** Above and to the right of its point, or below and to the left where that is not free. */
   private void label(String text, double x, double y) {
     Letters letters = Letters.DIMENSION;
-    double[][] places = {{1.5, -1.4, 0}, {-1.5, 3.6, 1}, {1.5, 3.6, 0}, {-1.5, -1.4, 1}};
+    double[][] places = {
+      {1.5, -1.4, 0}, {-1.5, 3.6, 1}, {1.5, 3.6, 0}, {-1.5, -1.4, 1}, {1.5, 7, 0}, {-1.5, 7, 1}, {-1.5, 10, 1}
+    };
     for (double[] place : places) {
       Letters way = place[2] == 0 ? letters.start() : letters.end();
       Rectangle2D box = Canvas.box(text, x + place[0], y + place[1], way);
-      if (box.getMaxX() < RIGHT && box.getMinX() > LEFT && canvas.isFree(box)) {
+      boolean crossed = lines.stream().anyMatch(at -> at > box.getMinX() && at < box.getMaxX());
+      crossed |= levels.stream().anyMatch(at -> at > box.getMinY() && at < box.getMaxY());
+      crossed |= segments.stream().anyMatch(segment -> segment.intersects(box));
+      boolean inside = box.getMaxX() < ChartPage.WIDTH && box.getMinX() > LEFT;
+      if (inside && !crossed && canvas.isFree(box)) {
         canvas.label(text, x + place[0], y + place[1], way);
         return;
       }
@@ -184,6 +197,7 @@ public final class LoadSettlementChart {
       return;
     }
     double x = loads.at(value);
+    lines.add(x);
     boolean left = x + Letters.NOTE.width(text) + 2 > ChartPage.WIDTH;
     canvas.group(
         name,
@@ -207,6 +221,7 @@ public final class LoadSettlementChart {
       return;
     }
     double y = down.at(numbers.shown(allowed));
+    levels.add(y);
     canvas.group(
         "limit",
         Map.of("y", String.valueOf(y), "value", numbers.in(Optional.of(allowed))),

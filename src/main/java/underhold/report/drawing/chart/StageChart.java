@@ -23,10 +23,11 @@ public final class StageChart {
   /** Most bars on one figure. */
   static final int MOST = 40;
 
-  private static final double ROW = 5.2;
+  private static final double ROW = 5.4;
+  private static final double LINE = 3.4;
   private static final double BAR = 3;
-  private static final double LEFT = 72;
-  private static final double RIGHT = 152;
+  private static final double LEFT = 84;
+  private static final double RIGHT = 150;
   private static final double LETTER = 8;
   private static final double NAMES = 12.5;
   private static final int PARTS = 8;
@@ -77,14 +78,18 @@ public final class StageChart {
   private Figure draw() {
     Axis axis = Axis.upTo(Math.max(schedule.days(), 1), PARTS, LEFT, RIGHT);
     double top = page.top() + 1;
-    double bottom = top + stages.size() * ROW;
+    List<List<String>> titles = stages.stream().map(this::title).toList();
+    double bottom =
+        top + titles.stream().mapToDouble(title -> ROW + (title.size() - 1) * LINE).sum();
     page.levelAxis(axis, top, bottom, "working days from day 0");
     List<String> words = new ArrayList<>();
     words.add(
         "Stages %d to %d of %d; %s working days in all."
             .formatted(first + 1, first + stages.size(), plan.stages().size(), days(schedule.days())));
+    double at = top;
     for (int i = 0; i < stages.size(); i++) {
-      row(stages.get(i), first + i + 1, axis, top + i * ROW);
+      row(stages.get(i), titles.get(i), first + i + 1, axis, at);
+      at += ROW + (titles.get(i).size() - 1) * LINE;
       words.add(words(stages.get(i), first + i + 1));
     }
     double y =
@@ -106,17 +111,28 @@ public final class StageChart {
         words);
   }
 
-  private void row(PlanStage stage, int number, Axis axis, double y) {
+  /** The title on as many lines as it takes, two at most; what is cut is told in the words. */
+  private List<String> title(PlanStage stage) {
+    return page.lines(stage.title(), LEFT - NAMES - 2.5, letters(stage));
+  }
+
+  private Letters letters(PlanStage stage) {
+    return schedule.isCritical(stage.id()) ? Letters.NOTE.heavy() : Letters.NOTE;
+  }
+
+  private void row(PlanStage stage, List<String> title, int number, Axis axis, double y) {
     boolean critical = schedule.isCritical(stage.id());
-    Letters letters = critical ? Letters.NOTE.heavy() : Letters.NOTE;
+    double low = y + ROW + (title.size() - 1) * LINE;
     double feet = y + ROW / 2 + 0.9;
     double start = schedule.start(stage.id());
     double end = start + stage.time().days();
     double floats = slack(stage);
-    canvas.line(Pen.HATCH, ChartPage.EDGE, y + ROW, ChartPage.WIDTH - ChartPage.EDGE, y + ROW);
+    canvas.line(Pen.HATCH, ChartPage.EDGE, low, ChartPage.WIDTH - ChartPage.EDGE, low);
     canvas.text(String.valueOf(number), LETTER - 0.5, feet, Letters.NOTE.end());
     canvas.text(letter(stage.zone()), LETTER + 0.8, feet, Letters.NOTE);
-    canvas.text(canvas.fit(stage.title(), LEFT - NAMES - 2.5, letters), NAMES, feet, letters);
+    for (int i = 0; i < title.size(); i++) {
+      canvas.text(title.get(i), NAMES, feet + i * LINE, letters(stage));
+    }
     double bar = y + (ROW - BAR) / 2;
     canvas.group(
         "stage-" + number,
@@ -136,11 +152,12 @@ public final class StageChart {
             canvas.line(Pen.UNKNOWN, to, y + ROW / 2, slips, y + ROW / 2);
           }
           if (!stage.holds().isEmpty()) {
-            hold(to, y + ROW / 2);
+            hold(to + HOLD, y + ROW / 2);
           }
         });
     double right = axis.at(Math.min(end + floats, axis.high()));
-    canvas.label(days(stage.time().days()) + " d", right + HOLD + 1, feet, Letters.NOTE);
+    double clear = Math.max(right + 1, axis.at(end) + (stage.holds().isEmpty() ? 1 : 2 * HOLD + 1));
+    canvas.label(days(stage.time().days()) + " d", clear, feet, Letters.NOTE);
   }
 
   /** A diamond about a middle. */
