@@ -99,7 +99,7 @@ public final class BracketDetail {
     words.add("The bracket at the head of a mini pile of " + zone + ".");
     words.addAll(parts());
     words.addAll(below);
-    return new Drawn.Shown(
+    return Drawn.of(
         canvas.finish(
             "Bracket at the head of a mini pile, " + zone,
             "Section through the pile head, the bracket and the edge that sits on it, with load and eccentricity.",

@@ -96,7 +96,7 @@ public final class BracketSection {
     words.addAll(strata.words(numbers.units()));
     words.addAll(told());
     words.addAll(below);
-    return new Drawn.Shown(
+    return Drawn.of(
         canvas.finish(
             "Mini pile with bracket beside the edge, " + zone,
             "Section of a mini pile beside the edge with excavation, casing, bond length and layers.",

@@ -121,7 +121,7 @@ public final class BondChart {
                             + check.verdict().label()
                             + ".")
                 .orElse(""));
-    return new Drawn.Shown(
+    return Drawn.of(
         new DepthChart(numbers, id, "Bond of one mini pile along its depth", zone)
             .draw(
                 Strata.of(site, zone, 0, toe * 1.04),

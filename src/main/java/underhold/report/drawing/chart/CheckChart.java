@@ -60,31 +60,30 @@ public final class CheckChart {
    * @param units in which it is read
    * @param id the first figure's id; further ones end in a number
    */
-  public static List<Drawn> of(Sheet sheet, String zone, UnitSystem units, String id) {
+  public static Drawn of(Sheet sheet, String zone, UnitSystem units, String id) {
     SheetNumbers numbers = new SheetNumbers(sheet, units);
     if (!sheet.complete()) {
-      return List.of(numbers.refusal(List.of(), List.of()).orElseThrow());
+      return numbers.refusal(List.of(), List.of()).orElseThrow();
     }
     if (sheet.checks().isEmpty()) {
-      return List.of(numbers.withheld("it holds no check").orElseThrow());
+      return numbers.withheld("it holds no check").orElseThrow();
     }
-    List<Drawn> figures = new ArrayList<>();
+    List<Figure> figures = new ArrayList<>();
     int count = (sheet.checks().size() + MOST - 1) / MOST;
     int each = (sheet.checks().size() + count - 1) / count;
     for (int i = 0; i < count; i++) {
       int to = Math.min(sheet.checks().size(), (i + 1) * each);
       String part = count == 1 ? "" : ", part " + (i + 1) + " of " + count;
       figures.add(
-          new Drawn.Shown(
-              new CheckChart(
+          new CheckChart(
                       numbers,
                       zone,
                       sheet.checks().subList(i * each, to),
                       i == 0 ? id : id + "-" + (i + 1),
                       part)
-                  .draw()));
+                  .draw());
     }
-    return figures;
+    return Drawn.of(figures);
   }
 
   private Figure draw() {

@@ -124,7 +124,7 @@ public final class LoadSettlementChart {
     curve(loads, down);
     notes.add(
         "A single pile by the side and base curves of its sheet; points at shares of the working load, straight between them. Creep, the group, caps and beams are not in it.");
-    return new Drawn.Shown(
+    return Drawn.of(
         page.finish(
             notes,
             "Curve of load against settlement of one pile, with the working load and the limits marked.",

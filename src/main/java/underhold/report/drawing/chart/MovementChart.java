@@ -97,7 +97,7 @@ public final class MovementChart {
             new ChartPage.Key(Fill.DOTTED, Colours.WATER, "alert to action"),
             new ChartPage.Key(Fill.STRIPED, Colours.ALERT, "action to stop"),
             new ChartPage.Key(Fill.SOLID, Colours.ALERT, "stop and beyond")));
-    return new Drawn.Shown(
+    return Drawn.of(
         page.finish(
             List.of(
                 "Levels count down, up or sideways from the readings before any work. Who acts at each level stands in the stages of the sheet."),

@@ -101,7 +101,7 @@ public final class PileResistanceChart {
                 + "; working load "
                 + numbers.in(numbers.result("pile-load"))
                 + ".");
-    return new Drawn.Shown(
+    return Drawn.of(
         new DepthChart(numbers, id, "Resistance of one drilled pile along its depth", zone)
             .draw(
                 Strata.of(site, zone, 0, toe * 1.04),

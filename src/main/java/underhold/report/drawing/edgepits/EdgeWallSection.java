@@ -120,7 +120,7 @@ public final class EdgeWallSection {
     words.addAll(strata.words(numbers.units()));
     words.addAll(told());
     words.addAll(below);
-    return new Drawn.Shown(
+    return Drawn.of(
         canvas.finish(
             "Wall of pits at the edge, in section, " + zone,
             "Section of the wall of pits under the structure, with the pressure behind it, its braces and its toe.",

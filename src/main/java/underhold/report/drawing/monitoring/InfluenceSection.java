@@ -125,7 +125,7 @@ public final class InfluenceSection {
               + rule.note());
     }
     words.addAll(below);
-    return new Drawn.Shown(
+    return Drawn.of(
         canvas.finish(
             "How far the excavation reaches, by each rule, " + zone,
             "Section of the excavation with the reach of each rule, and the reaches side by side.",

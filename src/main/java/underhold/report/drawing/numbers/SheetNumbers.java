@@ -54,7 +54,7 @@ public final class SheetNumbers {
   /** No drawing, for that reason. */
   public Optional<Drawn> withheld(String reason) {
     return Optional.of(
-        new Drawn.Withheld("Not drawn from the sheet of " + sheet.methodId() + ": " + reason + "."));
+        Drawn.none("Not drawn from the sheet of " + sheet.methodId() + ": " + reason + "."));
   }
 
   /** What a step gives. */

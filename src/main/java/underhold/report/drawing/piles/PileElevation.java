@@ -103,7 +103,7 @@ public final class PileElevation {
     words.addAll(strata.words(numbers.units()));
     words.addAll(told());
     words.addAll(below);
-    return new Drawn.Shown(
+    return Drawn.of(
         canvas.finish(
             "One drilled pile against the ground, " + zone,
             "Elevation of a drilled pile with its casing, bond length, the dug level, bracing and the layers.",

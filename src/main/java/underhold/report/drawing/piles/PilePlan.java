@@ -107,7 +107,7 @@ public final class PilePlan {
     words.add("Layout plan of the drilled piles of " + zone + ".");
     words.addAll(notes);
     words.addAll(measures());
-    return new Drawn.Shown(
+    return Drawn.of(
         canvas.finish(
             "Drilled piles: layout plan of " + zone,
             "Plan of "
