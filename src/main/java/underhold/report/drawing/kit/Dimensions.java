@@ -19,7 +19,7 @@ public final class Dimensions {
   private static final double AIR = 0.9;
   private static final double OVERRUN = 1.2;
   private static final double TICK = 0.9;
-  private static final double LIFT = 0.7;
+  private static final double LIFT = 0.8;
 
   /** Which side the lines stand on, outwards. */
   public enum Side {
@@ -118,7 +118,7 @@ public final class Dimensions {
   private static double[] taken(Entry entry) {
     double wide = Letters.DIMENSION.width(Lettering.clean(entry.text));
     double middle = (entry.from + entry.to) / 2;
-    boolean fits = wide + 2 * AIR <= entry.to - entry.from;
+    boolean fits = wide + AIR <= entry.to - entry.from;
     return fits
         ? new double[] {entry.from, entry.to}
         : new double[] {
@@ -144,15 +144,15 @@ public final class Dimensions {
   private void draw(Entry entry, double at) {
     extension(entry.from, entry.edge, at);
     extension(entry.to, entry.edge, at);
-    line(entry.pen, entry.from, at, entry.to, at);
-    tick(entry.from, at);
-    tick(entry.to, at);
     double middle = (entry.from + entry.to) / 2;
     if (side.level()) {
       canvas.label(entry.text, middle, at - LIFT, Letters.DIMENSION);
     } else {
       canvas.upright(entry.text, at - LIFT, middle, Letters.DIMENSION);
     }
+    line(entry.pen, entry.from, at, entry.to, at);
+    tick(entry.from, at);
+    tick(entry.to, at);
   }
 
   private void extension(double place, double edge, double at) {

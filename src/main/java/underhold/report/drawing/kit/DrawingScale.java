@@ -27,6 +27,7 @@ public record DrawingScale(int ratio, String label) {
           new DrawingScale(48, "1:48 (1/4 in = 1 ft)"),
           new DrawingScale(64, "1:64 (3/16 in = 1 ft)"),
           new DrawingScale(96, "1:96 (1/8 in = 1 ft)"),
+          new DrawingScale(120, "1:120 (1 in = 10 ft)"),
           new DrawingScale(192, "1:192 (1/16 in = 1 ft)"),
           new DrawingScale(240, "1:240 (1 in = 20 ft)"),
           new DrawingScale(480, "1:480 (1 in = 40 ft)"),
@@ -45,6 +46,18 @@ public record DrawingScale(int ratio, String label) {
         .filter(scale -> scale.paper(worldWidth) <= width && scale.paper(worldHeight) <= height)
         .findFirst()
         .orElse(usual.get(usual.size() - 1));
+  }
+
+  /** The smallest usual scale at which a length [m] still takes that much paper [mm]. */
+  public static DrawingScale atLeast(double metres, double millimetres, UnitSystem system) {
+    List<DrawingScale> usual = system == UnitSystem.US ? US : METRIC;
+    DrawingScale found = usual.get(0);
+    for (DrawingScale scale : usual) {
+      if (scale.paper(metres) >= millimetres) {
+        found = scale;
+      }
+    }
+    return found;
   }
 
   /** A length of the world [m] on paper [mm]. */

@@ -20,7 +20,16 @@ public enum Hatch {
   /** Soil that nobody named. */
   UNKNOWN("ground not known", Colours.PAPER),
   WATER("water", Colours.TINT_WATER),
+  /** The following tell things apart that are of one kind, in this order. */
+  STRIPES("slanted lines", Colours.PAPER),
+  DOTS("dots", Colours.PAPER),
+  LEVELS("level lines", Colours.PAPER),
+  CROSSES("crosses", Colours.PAPER),
+  UPRIGHTS("upright lines", Colours.PAPER),
+  RINGS("rings", Colours.PAPER),
   PLAIN("", Colours.PAPER);
+
+  private static final Hatch[] ONE_OF_MANY = {STRIPES, DOTS, LEVELS, CROSSES, UPRIGHTS, RINGS};
 
   private final String label;
   private final Color tint;
@@ -28,6 +37,11 @@ public enum Hatch {
   Hatch(String label, Color tint) {
     this.label = label;
     this.tint = tint;
+  }
+
+  /** The hatch of the n-th of many, from 1; after six they begin again, so a number stands by. */
+  public static Hatch nth(int number) {
+    return ONE_OF_MANY[Math.floorMod(number - 1, ONE_OF_MANY.length)];
   }
 
   /** In words. */
@@ -43,6 +57,8 @@ public enum Hatch {
   double weight() {
     return switch (this) {
       case SAND, DRY_PACK -> 0.28;
+      case DOTS -> 0.45;
+      case STRIPES, LEVELS, CROSSES, UPRIGHTS, RINGS -> 0.2;
       case STEEL -> 0.16;
       default -> 0.13;
     };

@@ -42,6 +42,12 @@ final class HatchMarks {
       case ORGANIC -> marks.scatter(3.0, 1.6, marks::tuft);
       case UNKNOWN -> marks.slanted(5.0, 1);
       case WATER -> marks.scatter(4.0, 2.2, marks::ripple);
+      case STRIPES -> marks.slanted(1.5, 1);
+      case DOTS -> marks.scatter(1.5, 0.3, marks::point);
+      case LEVELS -> marks.levels(1.1);
+      case CROSSES -> marks.scatter(1.9, 0.9, marks::cross);
+      case UPRIGHTS -> marks.uprights(1.1);
+      case RINGS -> marks.scatter(2.0, 1.1, (x, y, turn) -> marks.pebble(x, y, 0.3));
       case PLAIN -> {}
     }
     return marks.path;
@@ -91,6 +97,11 @@ final class HatchMarks {
 
   private void point(double x, double y, double turn) {
     stroke(x, y, x + 0.02, y);
+  }
+
+  private void cross(double x, double y, double turn) {
+    stroke(x - 0.4, y - 0.4, x + 0.4, y + 0.4);
+    stroke(x - 0.4, y + 0.4, x + 0.4, y - 0.4);
   }
 
   private void dash(double x, double y, double turn) {
@@ -168,16 +179,23 @@ final class HatchMarks {
   }
 
   private void grain() {
-    boolean standing = bounds.getHeight() > bounds.getWidth();
     double pitch = 0.7;
-    double from = standing ? bounds.getMinX() : bounds.getMinY();
-    double to = standing ? bounds.getMaxX() : bounds.getMaxY();
-    for (double at = from + pitch / 2; at < to; at += pitch) {
-      if (standing) {
-        cut(at, bounds.getMinY() - 1, at, bounds.getMaxY() + 1);
-      } else {
-        cut(bounds.getMinX() - 1, at, bounds.getMaxX() + 1, at);
-      }
+    if (bounds.getHeight() > bounds.getWidth()) {
+      uprights(pitch);
+    } else {
+      levels(pitch);
+    }
+  }
+
+  private void uprights(double pitch) {
+    for (double x = bounds.getMinX() + pitch / 2; x < bounds.getMaxX(); x += pitch) {
+      cut(x, bounds.getMinY() - 1, x, bounds.getMaxY() + 1);
+    }
+  }
+
+  private void levels(double pitch) {
+    for (double y = bounds.getMinY() + pitch / 2; y < bounds.getMaxY(); y += pitch) {
+      cut(bounds.getMinX() - 1, y, bounds.getMaxX() + 1, y);
     }
   }
 

@@ -3,6 +3,7 @@ package underhold.report.drawing.kit;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * Measures, cleans, clips and wraps words without asking the machine for its fonts, so that a
@@ -31,6 +32,10 @@ public final class Lettering {
 
   private static final int WIDEST = 1000;
   private static final String CUT = "…";
+  private static final char GLUE = '\u00A0';
+
+  /** The blank between a number and a short word after it, which is likely its unit. */
+  private static final Pattern UNIT = Pattern.compile("(?<=\\d) (?=[\\p{L}·/-]{1,6}\\d?(?:\\W|$))");
 
   private Lettering() {}
 
@@ -95,7 +100,8 @@ public final class Lettering {
   public static List<String> wrap(String words, double width, Letters letters) {
     List<String> lines = new ArrayList<>();
     String line = "";
-    for (String word : clean(words).split(" +", -1)) {
+    String glued = UNIT.matcher(clean(words)).replaceAll(String.valueOf(GLUE));
+    for (String word : glued.split(" +", -1)) {
       String rest = word;
       while (letters.width(rest) > width && rest.codePointCount(0, rest.length()) > 1) {
         if (!line.isEmpty()) {
@@ -117,6 +123,7 @@ public final class Lettering {
     if (!line.isEmpty()) {
       lines.add(line);
     }
+    lines.replaceAll(done -> done.replace(GLUE, ' '));
     return lines;
   }
 

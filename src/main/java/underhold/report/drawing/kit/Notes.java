@@ -6,8 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Notes in a column beside the drawing, each with a leader to what it speaks of. They keep the
- * order of their targets from top to bottom and never overlap.
+ * Notes in a column on either side of the drawing, each with a leader to what it speaks of. They
+ * keep the order of their targets from top to bottom and never overlap.
  */
 public final class Notes {
   private static final double AIR = 1.6;
@@ -76,14 +76,21 @@ public final class Notes {
     return tops;
   }
 
+  private static double first(Entry entry) {
+    return entry.letters.width(entry.lines.get(0));
+  }
+
   private void draw(Entry entry, double at, int number) {
     canvas.group(
         "note-" + (number + 1),
         () -> {
           double feet = at + entry.letters.size();
           double middle = at + entry.letters.line() * 0.6;
-          canvas.line(Pen.THIN, left - 1, middle, left - ELBOW, middle);
-          canvas.line(Pen.THIN, left - ELBOW, middle, entry.x, entry.y);
+          boolean after = entry.x > left + width / 2;
+          double end = after ? left + first(entry) + 1 : left - 1;
+          double elbow = after ? end + ELBOW - 1 : left - ELBOW;
+          canvas.line(Pen.THIN, end, middle, elbow, middle);
+          canvas.line(Pen.THIN, elbow, middle, entry.x, entry.y);
           canvas.dot(Colours.FINE, new Point2D.Double(entry.x, entry.y), 0.9);
           for (String line : entry.lines) {
             canvas.text(line, left, feet, entry.letters);
