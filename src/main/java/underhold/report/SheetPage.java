@@ -34,6 +34,7 @@ public final class SheetPage {
     view.steps(sheet.steps());
     view.bill("Quantities", sheet.quantities());
     view.bill("Time", sheet.time());
+    PitSketch.on(view.page, "Pits in plan", sheet, units);
     view.stages(sheet.stages());
     view.cautions(sheet.cautions());
     view.notCovered(sheet.notCovered());

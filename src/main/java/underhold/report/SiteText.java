@@ -2,6 +2,8 @@ package underhold.report;
 
 import java.util.List;
 import java.util.Map;
+import underhold.advice.BuiltInPack;
+import underhold.report.drawing.section.SectionText;
 import underhold.site.Fact;
 import underhold.site.FactDictionary;
 import underhold.site.FactView;
@@ -39,6 +41,7 @@ public final class SiteText {
       stated(page, zone.facts());
       ground(page, zone.ground());
       derived(page, ZoneViews.known(site, zone, FactDictionary.standard()));
+      section(page, site, zone);
     }
     for (Relation relation : site.relations()) {
       page.heading("Zones: " + relation.first() + " and " + relation.second());
@@ -48,6 +51,15 @@ public final class SiteText {
       stated(page, relation.facts());
     }
     return page.text();
+  }
+
+  private static void section(TextPage page, Site site, Zone zone) {
+    SectionText.of(site, zone, BuiltInPack.pack().limits(), site.units())
+        .ifPresent(
+            section -> {
+              page.heading("Section: " + zone.name());
+              page.sketch(section.lines(page.look().width()));
+            });
   }
 
   private static void stated(TextPage page, Map<String, StatedFact> facts) {

@@ -8,6 +8,7 @@ import underhold.advice.Finding;
 import underhold.consult.scheme.OrderWanted;
 import underhold.consult.scheme.PairFinding;
 import underhold.consult.scheme.Scheme;
+import underhold.consult.scheme.ZoneChoice;
 import underhold.consult.stage.Link;
 import underhold.consult.stage.PlanOutcome;
 import underhold.consult.stage.PlanStage;
@@ -74,12 +75,22 @@ public final class StagesText {
                 .map(id -> String.valueOf(plan.number(id)))
                 .collect(Collectors.joining(" > "))
             + ".");
+    plan.scheme().best().zones().forEach(choice -> pits(choice, zone));
     for (PlanStage stage : plan.stages()) {
       if (zone.isEmpty() || stage.zone().isEmpty() || stage.zone().equals(zone.get())) {
         stage(stage);
       }
     }
     levels(zone);
+  }
+
+  private void pits(ZoneChoice choice, Optional<String> zone) {
+    if (zone.isEmpty() || zone.get().equals(choice.name())) {
+      choice
+          .method()
+          .flatMap(method -> choice.zone().sizing(method))
+          .ifPresent(sized -> PitSketch.on(page, "Pits of " + choice.name(), sized.sheet(), units));
+    }
   }
 
   private void notes() {

@@ -2,6 +2,7 @@ package underhold.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import underhold.report.drawing.text.Signs;
 
 /** Lays out a text line by line, wrapped between words; no line is wider than the look allows. */
 public final class TextPage {
@@ -46,6 +47,17 @@ public final class TextPage {
       text.append(" ".repeat(indent)).append(tint.on(line, look)).append('\n');
     }
     return this;
+  }
+
+  /** A sketch line by line, in plain signs where the output has no others. */
+  public TextPage sketch(List<String> lines) {
+    boolean plain = !look.charset().canEncode() || !encodes(lines);
+    lines.forEach(line -> text.append(plain ? Signs.plain(line) : line).append('\n'));
+    return this;
+  }
+
+  private boolean encodes(List<String> lines) {
+    return look.charset().newEncoder().canEncode(String.join("", lines));
   }
 
   /** A paragraph hung beside a mark: the mark stands once, in a column of its own. */

@@ -32,10 +32,10 @@ import underhold.sizing.Verdict;
  */
 public final class NeedleElevation {
   private static final double WIDTH = 180;
-  private static final double LEFT = 30;
-  private static final double ROOM = 104;
+  private static final double LEFT = 28;
+  private static final double ROOM = 100;
   private static final double HIGH = 90;
-  private static final double NOTES = 140;
+  private static final double NOTES = 147;
   private static final String TITLE = "Needle in elevation, with its load and moment";
 
   private final NeedleSheet needle;

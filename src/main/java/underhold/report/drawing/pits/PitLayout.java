@@ -45,6 +45,17 @@ public record PitLayout(List<Pit> pits, List<PitRound> rounds, Amount wall) {
             .filter(PitRound.class::isInstance)
             .map(PitRound.class::cast)
             .toList();
+    Optional<Amount> wall = sheet.input("wall-length").flatMap(SheetInput::amount);
+    return of(rounds, wall);
+  }
+
+  /**
+   * The row that these rounds make together.
+   *
+   * @param rounds in the order of digging
+   * @param wall length of wall; that of all pits where it is empty
+   */
+  public static Optional<PitLayout> of(List<PitRound> rounds, Optional<Amount> wall) {
     List<Pit> found = new ArrayList<>();
     for (int round = 0; round < rounds.size(); round++) {
       PitRound dug = rounds.get(round);
@@ -63,10 +74,9 @@ public record PitLayout(List<Pit> pits, List<PitRound> rounds, Amount wall) {
       placed.add(new Pit(pit.number(), pit.round(), start, pit.width()));
       start += pit.width().si();
     }
-    double reached = start;
-    Amount wall =
-        sheet.input("wall-length").flatMap(SheetInput::amount).orElse(Amount.length(reached));
-    return placed.isEmpty() ? Optional.empty() : Optional.of(new PitLayout(placed, rounds, wall));
+    return placed.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new PitLayout(placed, rounds, wall.orElse(Amount.length(start))));
   }
 
   /** The pits of a round in the order in which the sheet names them. */

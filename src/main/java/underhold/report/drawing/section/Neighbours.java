@@ -16,8 +16,8 @@ import underhold.site.Zone;
 /** The other zones of the site as a strip plan: what is stated of each and this one. */
 final class Neighbours {
   private static final double EDGE = 2;
-  private static final double BOX = 52;
-  private static final double LINE = 46;
+  private static final double BOX = 44;
+  private static final double LINE = 38;
   private static final double STEP = 11;
 
   private final Site site;
@@ -77,10 +77,10 @@ final class Neighbours {
         middle + 1,
         Letters.NOTE.middle());
     canvas.text(
-        canvas.fit(shared(other), canvas.width() - to - BOX - 4, Letters.NOTE),
-        to + BOX + 2,
+        canvas.fit(shared(other), canvas.width() - to - BOX - 3, Letters.DIMENSION),
+        to + BOX + 1.5,
         middle + 1,
-        Letters.NOTE);
+        Letters.DIMENSION.start());
   }
 
   private Optional<String> stated(Zone other, String fact) {
@@ -97,16 +97,20 @@ final class Neighbours {
 
   private String shared(Zone other) {
     List<String> words = new ArrayList<>();
-    add(words, other, "oneStructure", "one structure");
-    add(words, other, "sharedEdge", "shared edge");
-    add(words, other, "sharedGroundWater", "shared water");
+    if (yes(other, "oneStructure")) {
+      words.add("one structure");
+    }
+    if (yes(other, "sharedEdge")) {
+      words.add("same edge");
+    }
+    if (yes(other, "sharedGroundWater")) {
+      words.add("same water");
+    }
     return String.join(", ", words);
   }
 
-  private void add(List<String> words, Zone other, String fact, String shared) {
-    if (stated(other, fact).filter("yes"::equals).isPresent()) {
-      words.add(shared);
-    }
+  private boolean yes(Zone other, String fact) {
+    return stated(other, fact).filter("yes"::equals).isPresent();
   }
 
   /** The same in words. */

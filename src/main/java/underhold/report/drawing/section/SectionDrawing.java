@@ -10,9 +10,11 @@ import underhold.quantity.UnitSystem;
 import underhold.report.drawing.Drawn;
 import underhold.report.drawing.Figure;
 import underhold.report.drawing.kit.Canvas;
+import underhold.report.drawing.kit.Colours;
 import underhold.report.drawing.kit.Dimensions;
 import underhold.report.drawing.kit.DrawingScale;
 import underhold.report.drawing.kit.Hatch;
+import underhold.report.drawing.kit.Letters;
 import underhold.report.drawing.kit.Notes;
 import underhold.report.drawing.kit.Pen;
 import underhold.report.drawing.kit.Symbols;
@@ -27,7 +29,7 @@ import underhold.site.Zone;
 public final class SectionDrawing {
   private static final double WIDTH = 180;
   private static final double LEFT = 34;
-  private static final double ROOM = 90;
+  private static final double ROOM = 92;
   private static final double HIGH = 120;
   private static final double NOTES = 148;
 
@@ -57,7 +59,7 @@ public final class SectionDrawing {
   }
 
   private Figure draw(String id) {
-    String title = "Section of the zone " + model.zone().name();
+    String title = "Section: " + model.zone().name();
     Canvas canvas = new Canvas(id, WIDTH);
     double top = Symbols.heading(canvas, title, model.site().name());
     double left = model.left();
@@ -78,6 +80,10 @@ public final class SectionDrawing {
     notes(canvas, view, top, structure);
     depths(canvas, view);
     lengths(canvas, view);
+    if (model.digs()) {
+      canvas.paragraph(
+          SectionText.BARE, 2, canvas.bottom() + 6, WIDTH - 4, Letters.NOTE.in(Colours.FINE));
+    }
     new Neighbours(model.site(), model.zone()).draw(canvas);
     Symbols.foot(canvas, scale, model.units());
     SectionText text = new SectionText(model, ground);
@@ -213,12 +219,16 @@ public final class SectionDrawing {
     notes.draw();
     Notes left = new Notes(canvas, 2, view.y(0) - 2, LEFT - 8);
     ground.note(left, view, model.left() + 0.3, model.bottom(), model.units());
-    if (model.known("groundWaterDepth").filter(level -> level < model.bottom()).isPresent()) {
-      left.add(
-          view.x(model.left()) + 1,
-          view.y(model.known("groundWaterDepth").orElse(0.0)),
-          "ground water at " + model.text("groundWaterDepth"));
-    }
+    Optional<Double> level = model.known("groundWaterDepth");
+    boolean shown = level.filter(depth -> depth < model.bottom()).isPresent();
+    left.add(
+        view.x(model.left()) + 1,
+        view.y(shown ? level.orElse(0.0) : model.bottom()),
+        level.isEmpty()
+            ? "ground water: depth not known (?)"
+            : "ground water at "
+                + model.text("groundWaterDepth")
+                + (shown ? "" : ", below this drawing"));
     left.draw();
   }
 

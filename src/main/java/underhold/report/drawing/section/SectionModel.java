@@ -149,13 +149,13 @@ record SectionModel(
 
   double left() {
     double line = digs() ? screening * Math.max(0, excavation() - founding()) : 0;
-    double side = Math.max(0.8 * SCHEMATIC, 0.3 * excavation());
+    double side = Math.max(0.8 * SCHEMATIC, 0.2 * excavation());
     double limit = 2.2 * Math.max(excavation(), founding());
     return Math.min(-Math.min(line, limit), footingLeft()) - side;
   }
 
   double right() {
-    return whollyUnder() ? dugRight() + Math.max(SCHEMATIC, 0.4 * excavation()) : dugRight();
+    return whollyUnder() ? dugRight() + Math.max(SCHEMATIC, 0.2 * excavation()) : dugRight();
   }
 
   double bottom() {

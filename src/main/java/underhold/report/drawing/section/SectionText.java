@@ -14,6 +14,11 @@ import underhold.site.Zone;
 
 /** The section of a zone sketched for a terminal, and in words. */
 public final class SectionText {
+  /** What a section with an excavation must not be taken for. */
+  static final String BARE =
+      "The excavation is drawn at its full depth and the structure as it stands now: no support is"
+          + " shown.";
+
   private static final int SCALE = 10;
   private static final int MOST_ROWS = 22;
 
@@ -226,7 +231,9 @@ public final class SectionText {
     lines.add(
         "█ structure   ▒ its size not known"
             + (model.hasInfluence() ? "   ╲ influence lines" : "")
-            + (model.known("groundWaterDepth").isPresent() ? "   ≈ ground water" : ""));
+            + (model.known("groundWaterDepth").filter(level -> level < model.bottom()).isPresent()
+                ? "   ≈ ground water"
+                : ""));
     return lines;
   }
 
@@ -256,6 +263,7 @@ public final class SectionText {
       }
       words.add("Where the excavation lies: " + or(model.word("excavationPosition")) + ".");
       words.add("Wall of the excavation: " + or(model.word("excavationWall")) + ".");
+      words.add(BARE);
     } else {
       words.add("There is no excavation.");
     }

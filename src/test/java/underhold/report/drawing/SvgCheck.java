@@ -1,0 +1,187 @@
+package underhold.report.drawing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.geom.Rectangle2D;
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+import org.xml.sax.InputSource;
+import underhold.quantity.Measure;
+import underhold.quantity.Quantity;
+
+/** Reads a drawing back from its SVG, as a person with a scale rule would. */
+final class SvgCheck {
+  /** The printer gives four significant figures; half of the last is 0.05 %. */
+  static final double PRINTED = 0.0005;
+
+  /** Coordinates are written to a thousandth of a millimetre, at both ends. */
+  static final double RULE = 0.002;
+
+  private final Figure figure;
+  private final Document document;
+
+  SvgCheck(Figure figure) {
+    this.figure = figure;
+    try {
+      DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
+      factory.setNamespaceAware(true);
+      this.document =
+          factory.newDocumentBuilder().parse(new InputSource(new StringReader(figure.svg())));
+    } catch (Exception fault) {
+      throw new AssertionError(figure.id() + " is not well-formed: " + fault.getMessage(), fault);
+    }
+  }
+
+  /**
+   * A dimension line as drawn.
+   *
+   * @param name what its group is called
+   * @param metres between its ticks, paper times scale
+   * @param text what is written on it
+   */
+  record Dimension(String name, double metres, String text) {
+    /** The first number with unit in its words [m]. */
+    double written() {
+      String[] words = text.split(" ");
+      return si(words[0] + " " + words[1], Measure.LENGTH);
+    }
+  }
+
+  static double si(String text, Measure measure) {
+    return Quantity.parse(text, measure)
+        .toOptional()
+        .orElseThrow(() -> new AssertionError(text + " is no quantity"))
+        .si();
+  }
+
+  /** Dimensions by the name of their group; the ticks are taken from the lines drawn. */
+  Map<String, Dimension> dimensions() {
+    Map<String, Dimension> found = new TreeMap<>();
+    for (Element group : elements("g")) {
+      String prefix = figure.id() + "-dim-";
+      if (group.getAttribute("id").startsWith(prefix)) {
+        String name = group.getAttribute("id").substring(prefix.length());
+        found.put(name, new Dimension(name, ticks(group), words(group)));
+      }
+    }
+    return found;
+  }
+
+  /** Between the middles of the last two lines of a dimension, which are its ticks [m]. */
+  private static double ticks(Element group) {
+    NodeList lines = group.getElementsByTagNameNS("*", "line");
+    boolean level = group.getAttribute("data-axis").equals("x");
+    double one = middle((Element) lines.item(lines.getLength() - 2), level);
+    double other = middle((Element) lines.item(lines.getLength() - 1), level);
+    assertThat(one)
+        .isCloseTo(number(group, "data-from"), org.assertj.core.data.Offset.offset(RULE));
+    assertThat(other)
+        .isCloseTo(number(group, "data-to"), org.assertj.core.data.Offset.offset(RULE));
+    return Math.abs(other - one) * number(group, "data-ratio") / 1000;
+  }
+
+  private static double middle(Element line, boolean level) {
+    return (number(line, level ? "x1" : "y1") + number(line, level ? "x2" : "y2")) / 2;
+  }
+
+  private static String words(Element group) {
+    String words = group.getElementsByTagNameNS("*", "text").item(0).getTextContent();
+    assertThat(words).isEqualTo(group.getAttribute("data-text"));
+    return words;
+  }
+
+  static double number(Element element, String attribute) {
+    return Double.parseDouble(element.getAttribute(attribute));
+  }
+
+  List<Element> elements(String name) {
+    NodeList all = document.getElementsByTagNameNS("*", name);
+    List<Element> elements = new ArrayList<>();
+    for (int i = 0; i < all.getLength(); i++) {
+      elements.add((Element) all.item(i));
+    }
+    return elements;
+  }
+
+  Element group(String name) {
+    return elements("g").stream()
+        .filter(group -> group.getAttribute("id").equals(figure.id() + "-" + name))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError(figure.id() + " has no group " + name));
+  }
+
+  /** The scale printed on the drawing: "Scale 1:50" gives 50. */
+  double printedRatio() {
+    return elements("text").stream()
+        .map(Element::getTextContent)
+        .filter(words -> words.startsWith("Scale 1:"))
+        .map(words -> words.substring(8).split(" ")[0])
+        .mapToDouble(Double::parseDouble)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  List<Rectangle2D> boxes() {
+    return Boxes.of(document);
+  }
+
+  List<String> texts() {
+    return elements("text").stream().map(Element::getTextContent).toList();
+  }
+
+  /** Everything that must hold of every drawing. */
+  void sound() {
+    assertThat(figure.svg()).startsWith("<svg").doesNotContain("NaN").doesNotContain("Infinity");
+    assertThat(figure.svg()).doesNotContain("href").doesNotContain("style=");
+    Element root = document.getDocumentElement();
+    assertThat(root.getAttribute("role")).isEqualTo("img");
+    assertThat(root.getAttribute("aria-labelledby"))
+        .isEqualTo(figure.id() + "-title " + figure.id() + "-desc");
+    assertThat(elements("title")).hasSize(1);
+    assertThat(elements("desc").get(0).getTextContent()).isNotBlank();
+    List<String> ids =
+        elements("*").stream().map(e -> e.getAttribute("id")).filter(id -> !id.isEmpty()).toList();
+    assertThat(ids)
+        .doesNotHaveDuplicates()
+        .allSatisfy(id -> assertThat(id).startsWith(figure.id()));
+    inside();
+    apart();
+  }
+
+  /** Every corner of every shape and of every word lies on the paper. */
+  private void inside() {
+    for (Rectangle2D box : Boxes.of(document)) {
+      assertThat(box.getMinX()).as("%s left of %s", figure.id(), box).isGreaterThanOrEqualTo(-0.01);
+      assertThat(box.getMinY()).as("%s top of %s", figure.id(), box).isGreaterThanOrEqualTo(-0.01);
+      assertThat(box.getMaxX())
+          .as("%s right of %s", figure.id(), box)
+          .isLessThanOrEqualTo(figure.widthMillimetres() + 0.01);
+      assertThat(box.getMaxY())
+          .as("%s bottom of %s", figure.id(), box)
+          .isLessThanOrEqualTo(figure.heightMillimetres() + 0.01);
+    }
+  }
+
+  /** No words run over other words. */
+  private void apart() {
+    List<Element> texts = elements("text");
+    for (int i = 0; i < texts.size(); i++) {
+      Rectangle2D one = Boxes.words(texts.get(i));
+      for (int j = i + 1; j < texts.size(); j++) {
+        Rectangle2D both = one.createIntersection(Boxes.words(texts.get(j)));
+        assertThat(both.getWidth() > 0.2 && both.getHeight() > 0.2)
+            .as(
+                "%s: \"%s\" over \"%s\"",
+                figure.id(), texts.get(i).getTextContent(), texts.get(j).getTextContent())
+            .isFalse();
+      }
+    }
+  }
+}
