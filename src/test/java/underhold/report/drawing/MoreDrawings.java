@@ -42,7 +42,8 @@ final class MoreDrawings {
   private MoreDrawings() {}
 
   /** The sheet of an option, sized once. */
-  private static Optional<Sheet> sheet(Consultation advised, ZoneAdvice zone, SupportOption option) {
+  private static Optional<Sheet> sheet(
+      Consultation advised, ZoneAdvice zone, SupportOption option) {
     return SHEETS
         .computeIfAbsent(zone, key -> new EnumMap<>(SupportOption.class))
         .computeIfAbsent(option, key -> DemoDrawings.sheet(advised, zone, option));

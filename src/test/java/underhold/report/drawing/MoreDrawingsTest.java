@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import underhold.consult.Consultation;
 import underhold.advice.SupportOption;
+import underhold.consult.Consultation;
 import underhold.quantity.UnitSystem;
 import underhold.report.drawing.chart.CheckChart;
 import underhold.report.drawing.chart.LoadSettlementChart;
@@ -64,12 +64,12 @@ class MoreDrawingsTest {
   }
 
   @Test
-  @DisplayName("a hostile zone name stays words: no markup, no control signs, nothing off the paper")
+  @DisplayName(
+      "a hostile zone name stays words: no markup, no control signs, nothing off the paper")
   void hostile() {
     String name = "\\\"><script>alert(1)</script>&amp;]]> " + "wall ".repeat(18).strip();
     Consultation advised =
-        DemoDrawings.advised(
-            "orchard-line-box", "\"name\": \"box\"", "\"name\": \"" + name + "\"");
+        DemoDrawings.advised("orchard-line-box", "\"name\": \"box\"", "\"name\": \"" + name + "\"");
     List<Figure> figures = figures(advised, UnitSystem.SI);
     assertThat(figures.size()).isGreaterThan(8);
     for (Figure figure : figures) {
@@ -99,10 +99,13 @@ class MoreDrawingsTest {
   @Test
   @DisplayName("the words of every figure give every amount with a unit")
   void words() {
-    for (Figure figure : figures(DemoDrawings.advised("three-bridges-interchange"), UnitSystem.US)) {
+    for (Figure figure :
+        figures(DemoDrawings.advised("three-bridges-interchange"), UnitSystem.US)) {
       assertThat(figure.equivalent()).isNotEmpty();
       if (!figure.id().contains("ranking") && !figure.id().contains("firmness")) {
-        assertThat(String.join("\n", figure.equivalent())).doesNotContain(" m ").doesNotContain("kPa");
+        assertThat(String.join("\n", figure.equivalent()))
+            .doesNotContain(" m ")
+            .doesNotContain("kPa");
       }
     }
   }

@@ -170,7 +170,8 @@ class SectionsReadBackTest {
       assertThat(dimensions.get("eccentricity").metres())
           .isCloseTo(result(sheet, "eccentricity"), within(0.0005));
       assertThat(dimensions.get("seat").metres())
-          .isCloseTo(sheet.input("seat-depth").orElseThrow().amount().orElseThrow().si(), within(0.0005));
+          .isCloseTo(
+              sheet.input("seat-depth").orElseThrow().amount().orElseThrow().si(), within(0.0005));
       assertThat(dimensions.get("plate-depth").metres())
           .isCloseTo(symbol(sheet, "plate-moment", "d"), within(0.0005));
       assertThat(check.texts())
@@ -188,7 +189,8 @@ class SectionsReadBackTest {
                 BracketSection.of(
                     advised.site(), advised.zones().get(0).name(), sheet, UnitSystem.US, "b"))
             .dimensions();
-    assertThat(dimensions.get("bond").metres()).isCloseTo(symbol(sheet, "bond-1", "L"), within(SITE));
+    assertThat(dimensions.get("bond").metres())
+        .isCloseTo(symbol(sheet, "bond-1", "L"), within(SITE));
     assertThat(dimensions.get("fixity").metres())
         .isCloseTo(symbol(sheet, "slenderness", "f"), within(SITE));
     // the site digs 6 ft below the edge
@@ -199,7 +201,8 @@ class SectionsReadBackTest {
   @DisplayName("braces of the edge lie at their levels with the forces of the sheet")
   void edge_braces() {
     for (ZoneAdvice zone : edges()) {
-      Consultation advised = demo(zone.name().equals("box") ? "orchard-line-box" : "three-bridges-interchange");
+      Consultation advised =
+          demo(zone.name().equals("box") ? "orchard-line-box" : "three-bridges-interchange");
       Sheet sheet = DemoDrawings.sheet(advised, zone, SupportOption.EDGE_PITS).orElseThrow();
       SvgCheck check =
           check(EdgeWallSection.of(advised.site(), zone.name(), sheet, UnitSystem.SI, "w"));
@@ -228,7 +231,8 @@ class SectionsReadBackTest {
   }
 
   @Test
-  @DisplayName("the pressure diagram is as wide as the pressures, and its area is the sheet's force")
+  @DisplayName(
+      "the pressure diagram is as wide as the pressures, and its area is the sheet's force")
   void pressures() {
     ZoneAdvice zone = edges().get(0);
     Consultation advised = demo("orchard-line-box");
@@ -246,18 +250,23 @@ class SectionsReadBackTest {
             result(sheet, "force-whole"), org.assertj.core.data.Percentage.withPercentage(0.1));
     double parts = 0;
     for (String part : List.of("soil", "surcharge-on-the-ground", "structure-s-share")) {
-      parts += SvgCheck.si(check.group("pressure-" + part).getAttribute("data-top"), Measure.PRESSURE);
+      parts +=
+          SvgCheck.si(check.group("pressure-" + part).getAttribute("data-top"), Measure.PRESSURE);
     }
     assertThat(parts).isCloseTo(top, within(0.1));
     // half of 140 kPa by K = 1 - sin 24 deg
-    assertThat(SvgCheck.si(check.group("pressure-structure-s-share").getAttribute("data-top"), Measure.PRESSURE))
+    assertThat(
+            SvgCheck.si(
+                check.group("pressure-structure-s-share").getAttribute("data-top"),
+                Measure.PRESSURE))
         .isCloseTo(0.5 * 140 * (1 - Math.sin(Math.toRadians(24))), within(0.01));
   }
 
   @Test
   @DisplayName("each rule's bar is as long as its reach, and rules are told inside or outside")
   void reaches() {
-    for (String name : List.of("alder-row-party-wall", "college-green-library", "ferry-street-column")) {
+    for (String name :
+        List.of("alder-row-party-wall", "college-green-library", "ferry-street-column")) {
       Consultation advised = demo(name);
       Sheet sheet = DemoDrawings.sheet(advised, SupportOption.MONITOR);
       SvgCheck check =

@@ -3,7 +3,6 @@ package underhold.report.drawing.bracket;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import underhold.quantity.UnitSystem;
 import underhold.report.drawing.Drawn;
 import underhold.report.drawing.kit.Canvas;
@@ -57,11 +56,8 @@ public final class BracketDetail {
     this.right = bracket.face() + bracket.seat() + EDGE_BEYOND;
     this.bottom = seatTop() + bracket.seatPlate() + bracket.plateDepth() + PILE_BELOW;
     this.scale =
-        DrawingScale.fitting(
-            right - left, bottom + EDGE_DEPTH, DRAWN, HIGHEST, numbers.units());
-    this.view =
-        new View(
-            scale, LEFT - scale.paper(left), top + 16 + scale.paper(EDGE_DEPTH));
+        DrawingScale.fitting(right - left, bottom + EDGE_DEPTH, DRAWN, HIGHEST, numbers.units());
+    this.view = new View(scale, LEFT - scale.paper(left), top + 16 + scale.paper(EDGE_DEPTH));
   }
 
   /**
@@ -152,8 +148,7 @@ public final class BracketDetail {
         () -> {
           canvas.fill(
               Colours.TINT_NEW, view.shape(half, plateTop, end, plateTop, end, tip, half, low));
-          canvas.outline(
-              Pen.NEW, view.shape(half, plateTop, end, plateTop, end, tip, half, low));
+          canvas.outline(Pen.NEW, view.shape(half, plateTop, end, plateTop, end, tip, half, low));
         });
     canvas.group(
         "seat-plate",
@@ -221,9 +216,16 @@ public final class BracketDetail {
     double end = bracket.face() + bracket.seat();
     double plateTop = seatTop() + bracket.seatPlate();
     Notes notes = new Notes(canvas, NOTES, y(-EDGE_DEPTH) - 4, WIDTH - EDGE - NOTES);
-    notes.add(x(right) - 6, y(-EDGE_DEPTH / 2), "Edge that is held; underside " + ground(bracket.footing()));
-    notes.add(x(end) - 1, y(seatTop() / 2), "Shims tight at the inner end; their height is not told");
-    notes.add(x(end) - 2, y(seatTop() + bracket.seatPlate() / 2), "Seat plate " + thick(bracket.seatPlate()) + " at least");
+    notes.add(
+        x(right) - 6,
+        y(-EDGE_DEPTH / 2),
+        "Edge that is held; underside " + ground(bracket.footing()));
+    notes.add(
+        x(end) - 1, y(seatTop() / 2), "Shims tight at the inner end; their height is not told");
+    notes.add(
+        x(end) - 2,
+        y(seatTop() + bracket.seatPlate() / 2),
+        "Seat plate " + thick(bracket.seatPlate()) + " at least");
     notes.add(
         x((half + end) / 2),
         y(plateTop + bracket.plateDepth() / 3),
@@ -263,7 +265,9 @@ public final class BracketDetail {
             + numbers.in(numbers.result("eccentric-moment"))
             + ", carried by: "
             + numbers.word("path")
-            + (numbers.word("moment-path").equals("undecided") ? ", which nobody has decided." : "."));
+            + (numbers.word("moment-path").equals("undecided")
+                ? ", which nobody has decided."
+                : "."));
     numbers
         .check("bracket-eccentricity")
         .ifPresent(
@@ -277,7 +281,8 @@ public final class BracketDetail {
                         + check.verdict().label()
                         + "."));
     if (bracket.offsetStated()) {
-      words.add("Where the face of the edge lies is not told: the seat is drawn about the stated line of load.");
+      words.add(
+          "Where the face of the edge lies is not told: the seat is drawn about the stated line of load.");
     }
     return words;
   }

@@ -56,7 +56,8 @@ record BracketNumbers(
   static Optional<Drawn> refusal(SheetNumbers numbers) {
     Optional<Drawn> refusal =
         numbers.refusal(
-            List.of("bracket-load", "eccentricity", "eccentric-moment", "plate-moment", "seat-plate"),
+            List.of(
+                "bracket-load", "eccentricity", "eccentric-moment", "plate-moment", "seat-plate"),
             List.of("founding-depth", "excavation-below-footing", "seat-depth", "pile-gap"));
     if (refusal.isPresent()) {
       return refusal;

@@ -113,8 +113,7 @@ public final class BracketSection {
             double shallow = Math.min(layer.bottom(), bracket.base());
             if (layer.top() < shallow) {
               canvas.hatch(layer.hatch(), view.box(from, layer.top(), right, shallow));
-              canvas.line(
-                  Pen.THIN, view.x(from), view.y(shallow), view.x(right), view.y(shallow));
+              canvas.line(Pen.THIN, view.x(from), view.y(shallow), view.x(right), view.y(shallow));
             }
             double deep = Math.max(layer.top(), bracket.base());
             if (deep < layer.bottom()) {
@@ -129,9 +128,14 @@ public final class BracketSection {
           }
         });
     if (bracket.bared()) {
-      canvas.line(Pen.OUTLINE, view.x(left), view.y(bracket.base()), view.x(face), view.y(bracket.base()));
       canvas.line(
-          Pen.HIDDEN, view.x(face), view.y(bracket.footing()), view.x(face), view.y(bracket.base()));
+          Pen.OUTLINE, view.x(left), view.y(bracket.base()), view.x(face), view.y(bracket.base()));
+      canvas.line(
+          Pen.HIDDEN,
+          view.x(face),
+          view.y(bracket.footing()),
+          view.x(face),
+          view.y(bracket.base()));
     } else {
       canvas.line(
           Pen.HIDDEN, view.x(left), view.y(bracket.base()), view.x(right), view.y(bracket.base()));
@@ -143,9 +147,9 @@ public final class BracketSection {
     canvas.group(
         "edge",
         () -> {
-          canvas.hatch(Hatch.CONCRETE, view.box(face, 0, right - scale.world(14), bracket.footing()));
-          canvas.outline(
-              Pen.HIDDEN, view.box(face, 0, right - scale.world(14), bracket.footing()));
+          canvas.hatch(
+              Hatch.CONCRETE, view.box(face, 0, right - scale.world(14), bracket.footing()));
+          canvas.outline(Pen.HIDDEN, view.box(face, 0, right - scale.world(14), bracket.footing()));
           canvas.line(
               Pen.OUTLINE,
               view.x(face),
@@ -180,10 +184,26 @@ public final class BracketSection {
         () -> {
           canvas.fill(
               Colours.TINT_NEW,
-              view.shape(half, shim, reach, shim, reach, shim + scale.world(2), half, shim + scale.world(6)));
+              view.shape(
+                  half,
+                  shim,
+                  reach,
+                  shim,
+                  reach,
+                  shim + scale.world(2),
+                  half,
+                  shim + scale.world(6)));
           canvas.outline(
               Pen.NEW,
-              view.shape(half, shim, reach, shim, reach, shim + scale.world(2), half, shim + scale.world(6)));
+              view.shape(
+                  half,
+                  shim,
+                  reach,
+                  shim,
+                  reach,
+                  shim + scale.world(2),
+                  half,
+                  shim + scale.world(6)));
           canvas.fill(Colours.INK, view.box(face, bracket.footing(), reach, shim));
         });
     double at = view.x(face) + 3.2;
@@ -230,11 +250,7 @@ public final class BracketSection {
         .ifPresent(
             depth ->
                 beside.add(
-                    "fixity",
-                    bracket.base(),
-                    depth,
-                    left,
-                    numbers.length(depth - bracket.base())));
+                    "fixity", bracket.base(), depth, left, numbers.length(depth - bracket.base())));
     beside.add(
         "bond",
         bracket.casingBottom(),
@@ -278,7 +294,9 @@ public final class BracketSection {
         .fixity()
         .ifPresent(depth -> notes.add(edge, view.y(depth), "Fixity by rule, " + ground(depth)));
     notes.add(
-        edge, view.y(bracket.casingBottom()), "Casing ends, bond begins " + ground(bracket.casingBottom()));
+        edge,
+        view.y(bracket.casingBottom()),
+        "Casing ends, bond begins " + ground(bracket.casingBottom()));
     notes.add(
         view.x(half),
         view.y((Math.max(bracket.base(), bracket.footing()) + bracket.casingBottom()) / 2),
@@ -289,8 +307,7 @@ public final class BracketSection {
         "Bond length, hole " + Amount.thickness(bracket.hole()).in(numbers.units()));
     notes.add(view.x(0), view.y(bracket.toe()), "Toe " + ground(bracket.toe()));
     for (Strata.Stratum layer : strata.layers()) {
-      notes.add(
-          edge - 2, view.y((layer.top() + layer.bottom()) / 2), layer.words(numbers.units()));
+      notes.add(edge - 2, view.y((layer.top() + layer.bottom()) / 2), layer.words(numbers.units()));
     }
     notes.draw();
   }
@@ -301,7 +318,12 @@ public final class BracketSection {
 
   private List<String> told() {
     List<String> words = new ArrayList<>();
-    words.add("Load of one bracket " + numbers.in(numbers.result("bracket-load")) + ", eccentricity " + numbers.in(numbers.result("eccentricity")) + ".");
+    words.add(
+        "Load of one bracket "
+            + numbers.in(numbers.result("bracket-load"))
+            + ", eccentricity "
+            + numbers.in(numbers.result("eccentricity"))
+            + ".");
     words.add("Underside of the edge " + ground(bracket.footing()) + ".");
     words.add("Bottom of the excavation " + ground(bracket.base()) + ".");
     bracket.fixity().ifPresent(depth -> words.add("Fixity by rule " + ground(depth) + "."));

@@ -1,4 +1,6 @@
-/** Mini piles with brackets: the pile in section beside the edge, and its head at a larger scale. */
+/**
+ * Mini piles with brackets: the pile in section beside the edge, and its head at a larger scale.
+ */
 @NullMarked
 package underhold.report.drawing.bracket;
 

@@ -69,13 +69,16 @@ public final class BondChart {
         continue;
       }
       String layer =
-          numbers.sheet().step(step).map(one -> one.title().replaceFirst("^Bond in ", "")).orElse("");
+          numbers
+              .sheet()
+              .step(step)
+              .map(one -> one.title().replaceFirst("^Bond in ", ""))
+              .orElse("");
       String soil = layer.replaceFirst(" from .*", "").replace('-', ' ');
       double top = Math.max(at, begins(strata, soil, at));
       double bottom = top + length.get().si();
       pieces.add(
-          new Piece(
-              step, soil, top, bottom, bond.get(), numbers.result(step).orElseThrow()));
+          new Piece(step, soil, top, bottom, bond.get(), numbers.result(step).orElseThrow()));
       at = bottom;
     }
     return pieces;

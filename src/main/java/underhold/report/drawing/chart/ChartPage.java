@@ -90,8 +90,7 @@ final class ChartPage {
         x = EDGE;
         line += KEY_AIR;
       }
-      key.fill()
-          .draw(canvas, key.ink(), new Rectangle2D.Double(x, line, KEY_BOX, KEY_HEIGHT));
+      key.fill().draw(canvas, key.ink(), new Rectangle2D.Double(x, line, KEY_BOX, KEY_HEIGHT));
       canvas.text(key.words(), x + KEY_BOX + 1.5, line + 2.6, Letters.NOTE);
       x += wide + KEY_AIR;
     }

@@ -48,7 +48,9 @@ public final class CheckChart {
     this.checks = checks;
     this.page =
         new ChartPage(
-            id, numbers.sheet().title() + ": checks, what is asked over what there is" + part, zone);
+            id,
+            numbers.sheet().title() + ": checks, what is asked over what there is" + part,
+            zone);
     this.canvas = page.canvas();
   }
 
@@ -76,12 +78,12 @@ public final class CheckChart {
       String part = count == 1 ? "" : ", part " + (i + 1) + " of " + count;
       figures.add(
           new CheckChart(
-                      numbers,
-                      zone,
-                      sheet.checks().subList(i * each, to),
-                      i == 0 ? id : id + "-" + (i + 1),
-                      part)
-                  .draw());
+                  numbers,
+                  zone,
+                  sheet.checks().subList(i * each, to),
+                  i == 0 ? id : id + "-" + (i + 1),
+                  part)
+              .draw());
     }
     return Drawn.of(figures);
   }
@@ -141,8 +143,7 @@ public final class CheckChart {
             check.verdict().label()),
         () -> bar(check, use, axis, bar));
     Verdicts.sign(canvas, check.verdict(), RIGHT + 4, y + ROW / 2);
-    canvas.text(
-        share(check) + ", " + check.verdict().label(), RIGHT + 7, bar + 2.6, Letters.NOTE);
+    canvas.text(share(check) + ", " + check.verdict().label(), RIGHT + 7, bar + 2.6, Letters.NOTE);
   }
 
   private void bar(Check check, OptionalDouble use, Axis axis, double y) {

@@ -81,10 +81,12 @@ final class DepthChart {
             .orElse(Amount.pressure(0));
     Axis unit = Axis.upTo(numbers.shown(most) * 1.05, UNIT_PARTS, LEFT + LAYERS, RIGHT);
     page.depthAxis(
-        clipped(depth), LEFT, LEFT, "depth below ground, " + Amount.length(1).unit(numbers.units()));
+        clipped(depth),
+        LEFT,
+        LEFT,
+        "depth below ground, " + Amount.length(1).unit(numbers.units()));
     layers(strata, depth);
-    page.levelAxis(
-        unit, top, depth.to(), unitName + ", " + most.unit(numbers.units()));
+    page.levelAxis(unit, top, depth.to(), unitName + ", " + most.unit(numbers.units()));
     pieces.forEach(piece -> bar(piece, depth, unit));
     Notes notes = new Notes(canvas, NOTES, top - 2, ChartPage.WIDTH - ChartPage.EDGE - NOTES);
     for (Level level : levels) {

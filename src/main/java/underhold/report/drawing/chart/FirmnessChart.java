@@ -45,7 +45,8 @@ public final class FirmnessChart {
     this.firmness = firmness;
     this.rows = rows(firmness);
     this.page =
-        new ChartPage(id, "How firm the first place is: share of draws that each wins", zone.name());
+        new ChartPage(
+            id, "How firm the first place is: share of draws that each wins", zone.name());
     this.canvas = page.canvas();
   }
 
@@ -114,7 +115,9 @@ public final class FirmnessChart {
         "share-" + row.id(),
         Map.of("draws", String.valueOf(row.count()), "of", String.valueOf(firmness.draws())),
         () -> {
-          fill(row).draw(canvas, ink(row), new Rectangle2D.Double(LEFT, bar, axis.at(share) - LEFT, BAR));
+          fill(row)
+              .draw(
+                  canvas, ink(row), new Rectangle2D.Double(LEFT, bar, axis.at(share) - LEFT, BAR));
           canvas.label(words(row), axis.at(share) + 1.2, bar + 3.3, Letters.NOTE);
         });
   }

@@ -94,16 +94,17 @@ public final class LoadSettlementChart {
   private Drawn draw() {
     Point last = points.get(points.size() - 1);
     double top = page.top() + 13;
-    double deepest = points.stream().mapToDouble(p -> numbers.shown(p.settlement())).max().orElse(1);
+    double deepest =
+        points.stream().mapToDouble(p -> numbers.shown(p.settlement())).max().orElse(1);
     Optional<Check> limit = numbers.check("head-settlement");
     double allowed = limit.map(check -> numbers.shown(check.capacity())).orElse(0.0);
     boolean near = allowed > 0 && allowed <= FAR * deepest;
     Axis loads = Axis.upTo(numbers.shown(last.load()) * 1.08, PARTS, LEFT, RIGHT);
-    Axis down = Axis.upTo((near ? Math.max(deepest, allowed) : deepest) * 1.08, PARTS, top, top + HEIGHT);
+    Axis down =
+        Axis.upTo((near ? Math.max(deepest, allowed) : deepest) * 1.08, PARTS, top, top + HEIGHT);
     String length = last.settlement().unit(numbers.units());
     page.depthAxis(down, LEFT, RIGHT, "settlement of the head, " + length);
-    page.levelAxis(
-        loads, top, down.to(), "load on the head, " + last.load().unit(numbers.units()));
+    page.levelAxis(loads, top, down.to(), "load on the head, " + last.load().unit(numbers.units()));
     words.add("Load and settlement of the head of one drilled pile of " + zone + ".");
     load(loads, down, "working-load", "working load", numbers.result("pile-load"), top - 8.5);
     load(
@@ -142,7 +143,8 @@ public final class LoadSettlementChart {
     }
     canvas.group("curve", () -> canvas.outline(Pen.OUTLINE, Colours.INK, path));
     for (Point point : points) {
-      point(point, loads.at(numbers.shown(point.load())), down.at(numbers.shown(point.settlement())));
+      point(
+          point, loads.at(numbers.shown(point.load())), down.at(numbers.shown(point.settlement())));
     }
   }
 
@@ -160,15 +162,20 @@ public final class LoadSettlementChart {
           canvas.outline(Pen.MEDIUM, Colours.INK, dot);
         });
     label(point.percent() + " %: " + settlement, x, y);
-    words.add(
-        "At %d %% of the working load, %s: %s.".formatted(point.percent(), load, settlement));
+    words.add("At %d %% of the working load, %s: %s.".formatted(point.percent(), load, settlement));
   }
 
   /** Above and to the right of its point, or below and to the left where that is not free. */
   private void label(String text, double x, double y) {
     Letters letters = Letters.DIMENSION;
     double[][] places = {
-      {1.5, -1.4, 0}, {-1.5, 3.6, 1}, {1.5, 3.6, 0}, {-1.5, -1.4, 1}, {1.5, 7, 0}, {-1.5, 7, 1}, {-1.5, 10, 1}
+      {1.5, -1.4, 0},
+      {-1.5, 3.6, 1},
+      {1.5, 3.6, 0},
+      {-1.5, -1.4, 1},
+      {1.5, 7, 0},
+      {-1.5, 7, 1},
+      {-1.5, 10, 1}
     };
     for (double[] place : places) {
       Letters way = place[2] == 0 ? letters.start() : letters.end();
@@ -217,7 +224,9 @@ public final class LoadSettlementChart {
     if (!near) {
       notes.add(
           text
-              + (allowed.si() > 0 ? ": below the end of the chart." : ": no settlement is allowed."));
+              + (allowed.si() > 0
+                  ? ": below the end of the chart."
+                  : ": no settlement is allowed."));
       return;
     }
     double y = down.at(numbers.shown(allowed));

@@ -201,8 +201,7 @@ public final class MovementChart {
         "forecast",
         Map.of("value", check.demand().in(numbers.units())),
         () ->
-            Fill.OPEN.draw(
-                canvas, Colours.INK, new Rectangle2D.Double(LEFT, bar, to - LEFT, BAR)));
+            Fill.OPEN.draw(canvas, Colours.INK, new Rectangle2D.Double(LEFT, bar, to - LEFT, BAR)));
     String words = check.demand().in(numbers.units()) + ", " + check.verdict().label();
     canvas.label(words, LEFT + 2, bar + 3.4, Letters.NOTE);
     this.words.add("Forecast without underpinning against the limit: " + words + ".");

@@ -64,7 +64,9 @@ public final class PileResistanceChart {
     return numbers
         .sheet()
         .step(step)
-        .map(one -> one.title().replaceFirst("^Side resistance in ", "").replaceFirst(" from .*", ""))
+        .map(
+            one ->
+                one.title().replaceFirst("^Side resistance in ", "").replaceFirst(" from .*", ""))
         .map(name -> name.replace('-', ' '))
         .orElse("");
   }
@@ -72,8 +74,7 @@ public final class PileResistanceChart {
   private static Drawn draw(Site site, String zone, SheetNumbers numbers, String id) {
     double toe = si(numbers.symbol("embedment", "zt"));
     List<Level> levels = new ArrayList<>();
-    levels.add(
-        new Level("foundation underside", si(numbers.input("founding-depth")), Pen.HIDDEN));
+    levels.add(new Level("foundation underside", si(numbers.input("founding-depth")), Pen.HIDDEN));
     levels.add(new Level("dug level", si(numbers.result("dug-level")), Pen.OUTLINE));
     numbers
         .noted("dug-level", "from")

@@ -117,10 +117,7 @@ public final class RankingChart {
     canvas.line(Pen.HATCH, ChartPage.EDGE, y, ChartPage.WIDTH - ChartPage.EDGE, y);
     canvas.text(canvas.fit(name, wide, Letters.LABEL), ChartPage.EDGE, y + 4.4, Letters.LABEL);
     canvas.text(
-        canvas.fit(standing(advice), wide, Letters.NOTE),
-        ChartPage.EDGE,
-        y + 8.4,
-        Letters.NOTE);
+        canvas.fit(standing(advice), wide, Letters.NOTE), ChartPage.EDGE, y + 8.4, Letters.NOTE);
     double bar = y + (ROW - BAR) / 2;
     String id = advice.option().id();
     boolean open = !advice.ranked();

@@ -46,9 +46,7 @@ public final class StageChart {
     this.schedule = plan.schedule();
     this.stages = plan.stages().subList(first, last);
     this.first = first;
-    this.page =
-        new ChartPage(
-            id, "Stages over working days" + part, plan.scheme().site().name());
+    this.page = new ChartPage(id, "Stages over working days" + part, plan.scheme().site().name());
     this.canvas = page.canvas();
   }
 
@@ -85,7 +83,8 @@ public final class StageChart {
     List<String> words = new ArrayList<>();
     words.add(
         "Stages %d to %d of %d; %s working days in all."
-            .formatted(first + 1, first + stages.size(), plan.stages().size(), days(schedule.days())));
+            .formatted(
+                first + 1, first + stages.size(), plan.stages().size(), days(schedule.days())));
     double at = top;
     for (int i = 0; i < stages.size(); i++) {
       row(stages.get(i), titles.get(i), first + i + 1, axis, at);
@@ -96,7 +95,8 @@ public final class StageChart {
         page.key(
             bottom + 12,
             List.of(
-                new ChartPage.Key(Fill.SOLID, Colours.INK, "critical: a day lost is lost at the end"),
+                new ChartPage.Key(
+                    Fill.SOLID, Colours.INK, "critical: a day lost is lost at the end"),
                 new ChartPage.Key(Fill.OPEN, Colours.INK, "may slip, to the end of its dashes")));
     hold(ChartPage.EDGE + 3, y + 1.6);
     canvas.text(
@@ -106,7 +106,9 @@ public final class StageChart {
         Letters.NOTE);
     words.addAll(zones());
     return page.finish(
-        List.of(String.join("; ", zones()) + ". Figures after the bars are working days; d stands for days."),
+        List.of(
+            String.join("; ", zones())
+                + ". Figures after the bars are working days; d stands for days."),
         "Bars of the stages over working days; critical ones are full, hold points are diamonds.",
         words);
   }
@@ -174,14 +176,11 @@ public final class StageChart {
 
   /** Days by which a stage may slip; below the rounding of sums it is none. */
   private double slack(PlanStage stage) {
-    return schedule.isCritical(stage.id())
-        ? 0
-        : schedule.floats().getOrDefault(stage.id(), 0.0);
+    return schedule.isCritical(stage.id()) ? 0 : schedule.floats().getOrDefault(stage.id(), 0.0);
   }
 
   private String letter(String zone) {
-    List<String> names =
-        plan.scheme().best().zones().stream().map(one -> one.name()).toList();
+    List<String> names = plan.scheme().best().zones().stream().map(one -> one.name()).toList();
     int place = names.indexOf(zone);
     return place < 0 ? "-" : String.valueOf((char) ('A' + place % LETTERS));
   }

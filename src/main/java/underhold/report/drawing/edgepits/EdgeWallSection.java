@@ -247,7 +247,9 @@ public final class EdgeWallSection {
     double to = tie ? left : right;
     double half = scale.world(BRACE / 2);
     double drop =
-        wall.kind().equals("strut") ? 0 : Math.abs(to - from) * Math.tan(Math.toRadians(wall.slope()));
+        wall.kind().equals("strut")
+            ? 0
+            : Math.abs(to - from) * Math.tan(Math.toRadians(wall.slope()));
     double room = bottom - depth - half;
     double share = drop > room ? Math.max(room, 0) / drop : 1;
     double end = from + (to - from) * share;
@@ -281,10 +283,19 @@ public final class EdgeWallSection {
     Dimensions beside = new Dimensions(canvas, view, Dimensions.Side.LEFT, LEFT - 4);
     beside.add("wall-height", 0, wall.height(), left, "wall " + numbers.length(wall.height()));
     beside.add(
-        "excavation", 0, wall.excavation(), left, "excavation " + numbers.length(wall.excavation()));
+        "excavation",
+        0,
+        wall.excavation(),
+        left,
+        "excavation " + numbers.length(wall.excavation()));
     beside.draw();
     new Dimensions(canvas, view, Dimensions.Side.ABOVE, view.y(0) - STRUCTURE - 3)
-        .add("thickness", 0, wall.thickness(), -scale.world(STRUCTURE), numbers.length(wall.thickness()))
+        .add(
+            "thickness",
+            0,
+            wall.thickness(),
+            -scale.world(STRUCTURE),
+            numbers.length(wall.thickness()))
         .draw();
   }
 
@@ -294,13 +305,24 @@ public final class EdgeWallSection {
     notes.add(
         edge - 2,
         view.y(0) - STRUCTURE / 2,
-        "Structure, underside " + numbers.length(wall.founding()) + " below ground; its depth is not told");
+        "Structure, underside "
+            + numbers.length(wall.founding())
+            + " below ground; its depth is not told");
     for (int i = 0; i < wall.levels().size(); i++) {
       Level level = wall.levels().get(i);
       notes.add(
           wall.kind().equals("strut") ? edge : view.x(front),
           view.y(level.depth()),
-          "Level " + (i + 1) + ", " + numbers.length(level.depth()) + " down: " + level.line().in(numbers.units()) + ", " + level.brace().in(numbers.units()) + " in each " + wall.kind());
+          "Level "
+              + (i + 1)
+              + ", "
+              + numbers.length(level.depth())
+              + " down: "
+              + level.line().in(numbers.units())
+              + ", "
+              + level.brace().in(numbers.units())
+              + " in each "
+              + wall.kind());
     }
     notes.add(
         edge - 4,
@@ -313,7 +335,10 @@ public final class EdgeWallSection {
                 notes.add(
                     view.x(front) + 12,
                     view.y(wall.height()) - 0.6,
-                    "Toe " + force.in(numbers.units()) + ", held by: " + numbers.word("toe-support")));
+                    "Toe "
+                        + force.in(numbers.units())
+                        + ", held by: "
+                        + numbers.word("toe-support")));
     wall.rock()
         .filter(depth -> depth <= bottom)
         .ifPresent(
@@ -337,7 +362,14 @@ public final class EdgeWallSection {
 
   private List<String> told() {
     List<String> words = new ArrayList<>();
-    words.add("Wall " + numbers.length(wall.height()) + " high and " + numbers.length(wall.thickness()) + " thick; excavation " + numbers.length(wall.excavation()) + " below the structure.");
+    words.add(
+        "Wall "
+            + numbers.length(wall.height())
+            + " high and "
+            + numbers.length(wall.thickness())
+            + " thick; excavation "
+            + numbers.length(wall.excavation())
+            + " below the structure.");
     for (int i = 0; i < wall.levels().size(); i++) {
       Level level = wall.levels().get(i);
       words.add(

@@ -104,7 +104,10 @@ final class PressureDiagram {
             "scale", String.valueOf(scale)),
         () -> canvas.outline(Pen.FORCE, edge));
     canvas.text(
-        "total " + pressure(pressures.total(0)), base, view.y(0) - 1.2, Letters.DIMENSION.end().heavy());
+        "total " + pressure(pressures.total(0)),
+        base,
+        view.y(0) - 1.2,
+        Letters.DIMENSION.end().heavy());
     canvas.text(
         "total " + pressure(pressures.total(pressures.height())),
         base,
@@ -117,7 +120,11 @@ final class PressureDiagram {
     StringBuilder words = new StringBuilder(place);
     String join = ": ";
     for (Part part : parts()) {
-      words.append(join).append(part.words()).append(' ').append(pressure(part.at().applyAsDouble(depth)));
+      words
+          .append(join)
+          .append(part.words())
+          .append(' ')
+          .append(pressure(part.at().applyAsDouble(depth)));
       join = ", ";
     }
     return words.append("; total ").append(pressure(pressures.total(depth))).append('.').toString();

@@ -1,4 +1,6 @@
-/** The wall of pits at the edge of an excavation under a structure, with its pressures and braces. */
+/**
+ * The wall of pits at the edge of an excavation under a structure, with its pressures and braces.
+ */
 @NullMarked
 package underhold.report.drawing.edgepits;
 

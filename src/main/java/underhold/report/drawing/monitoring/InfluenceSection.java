@@ -82,8 +82,7 @@ public final class InfluenceSection {
   public static Drawn of(Site site, String zone, Sheet sheet, UnitSystem units, String id) {
     SheetNumbers numbers = new SheetNumbers(sheet, units);
     return numbers
-        .refusal(
-            List.of("in-zone"), List.of("gap", "excavation-depth", "excavation-below-footing"))
+        .refusal(List.of("in-zone"), List.of("gap", "excavation-depth", "excavation-below-footing"))
         .or(
             () ->
                 numbers.input("excavation-depth").filter(depth -> depth.si() > 0).isEmpty()
@@ -144,8 +143,7 @@ public final class InfluenceSection {
               canvas.hatch(layer.hatch(), view.box(left, top, 0, layer.bottom()));
             }
             double high = view.y(layer.bottom()) - view.y(layer.top());
-            String name =
-                canvas.fit(layer.name(), WIDTH - EDGE - RIGHT - 2, Letters.DIMENSION);
+            String name = canvas.fit(layer.name(), WIDTH - EDGE - RIGHT - 2, Letters.DIMENSION);
             if (high > Letters.DIMENSION.line()) {
               canvas.text(
                   name,
@@ -158,14 +156,16 @@ public final class InfluenceSection {
     line(Pen.OUTLINE, 0, 0, right, 0);
     line(Pen.OUTLINE, 0, 0, 0, reaches.depth());
     line(Pen.OUTLINE, left, reaches.depth(), 0, reaches.depth());
-    canvas.text("excavation", (LEFT + FACE) / 2, view.y(reaches.depth()) - 2, Letters.NOTE.middle());
+    canvas.text(
+        "excavation", (LEFT + FACE) / 2, view.y(reaches.depth()) - 2, Letters.NOTE.middle());
   }
 
   private void lines() {
     for (Rule rule : reaches.rules()) {
       canvas.group(
           rule.id(),
-          Map.of("reach", rule.text().in(numbers.units()), "x", String.valueOf(view.x(rule.reach()))),
+          Map.of(
+              "reach", rule.text().in(numbers.units()), "x", String.valueOf(view.x(rule.reach()))),
           () -> line(rule));
     }
     reaches.rules().stream()
@@ -247,8 +247,7 @@ public final class InfluenceSection {
       Rule rule = reaches.rules().get(i);
       double bar = y + (ROW - BAR) / 2;
       String title = (i + 1) + " " + rule.title();
-      canvas.text(
-          canvas.fit(title, FACE - EDGE - 3, Letters.NOTE), EDGE, bar + 2.4, Letters.NOTE);
+      canvas.text(canvas.fit(title, FACE - EDGE - 3, Letters.NOTE), EDGE, bar + 2.4, Letters.NOTE);
       Rectangle2D box =
           new Rectangle2D.Double(FACE, bar, scale.paper(Math.max(rule.reach(), 0)), BAR);
       canvas.group(

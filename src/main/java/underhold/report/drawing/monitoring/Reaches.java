@@ -67,8 +67,7 @@ record Reaches(double gap, double depth, double footing, List<Rule> rules) {
 
   static Reaches of(SheetNumbers numbers) {
     double depth = si(numbers.input("excavation-depth"));
-    double footing =
-        Math.max(0, depth - si(numbers.input("excavation-below-footing")));
+    double footing = Math.max(0, depth - si(numbers.input("excavation-below-footing")));
     List<Rule> rules = new ArrayList<>();
     for (Step step : numbers.sheet().steps()) {
       if (step.id().startsWith(ID)) {

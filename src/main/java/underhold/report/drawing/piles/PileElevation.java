@@ -142,11 +142,8 @@ public final class PileElevation {
     canvas.group(
         "structure",
         () -> {
-          canvas.hatch(
-              Hatch.CONCRETE,
-              view.box(strip, levels.cap() - cap, right, levels.cap()));
-          canvas.outline(
-              Pen.HIDDEN, view.box(strip, levels.cap() - cap, right, levels.cap()));
+          canvas.hatch(Hatch.CONCRETE, view.box(strip, levels.cap() - cap, right, levels.cap()));
+          canvas.outline(Pen.HIDDEN, view.box(strip, levels.cap() - cap, right, levels.cap()));
         });
   }
 
@@ -245,8 +242,7 @@ public final class PileElevation {
     notes.add(
         edge,
         view.y(levels.cap()) - CAP / 2,
-        "Structure with cap or beam, drawn for its place alone; underside "
-            + below(levels.cap()));
+        "Structure with cap or beam, drawn for its place alone; underside " + below(levels.cap()));
     for (int i = 0; i < levels.braces().size(); i++) {
       notes.add(
           edge,
@@ -292,7 +288,10 @@ public final class PileElevation {
       if (layer.bottom() > levels.dug()) {
         notes.add(edge - 2, view.y(middle), layer.words(numbers.units()));
       } else {
-        notes.add(LEFT + LOG - 1, view.y((layer.top() + layer.bottom()) / 2), layer.words(numbers.units()));
+        notes.add(
+            LEFT + LOG - 1,
+            view.y((layer.top() + layer.bottom()) / 2),
+            layer.words(numbers.units()));
       }
     }
     notes.draw();
@@ -308,10 +307,17 @@ public final class PileElevation {
 
   private List<String> told() {
     List<String> words = new ArrayList<>();
-    words.add("Pile from the cap " + below(levels.cap()) + " to the toe " + below(levels.toe()) + ".");
+    words.add(
+        "Pile from the cap " + below(levels.cap()) + " to the toe " + below(levels.toe()) + ".");
     words.add("Dug level " + below(levels.dug()) + ".");
     words.add(
-        "Casing " + thick(levels.diameter()) + " to " + below(levels.casing()) + ", hole below it " + thick(levels.hole()) + ".");
+        "Casing "
+            + thick(levels.diameter())
+            + " to "
+            + below(levels.casing())
+            + ", hole below it "
+            + thick(levels.hole())
+            + ".");
     for (int i = 0; i < levels.braces().size(); i++) {
       words.add("Bracing level " + (i + 1) + " " + below(levels.braces().get(i)) + ".");
     }

@@ -97,8 +97,7 @@ record PileField(
   private static PileField column(SheetNumbers numbers, double diameter) {
     int count = (int) Math.round(si(numbers.symbol("pile-load", "n")));
     int columns = Math.max(1, count / 2);
-    double along =
-        columns > 1 ? 2 * si(numbers.symbol("pile-load", "x")) / (columns - 1) : 0;
+    double along = columns > 1 ? 2 * si(numbers.symbol("pile-load", "x")) / (columns - 1) : 0;
     int groups = (int) Math.round(numbers.input("columns").map(one -> one.si()).orElse(1.0));
     double footing = numbers.input("footing-width").map(one -> one.si()).orElse(0.0);
     return new PileField(

@@ -46,8 +46,7 @@ record PileLevels(
 
   static PileLevels of(SheetNumbers numbers) {
     double founding = si(numbers.input("founding-depth"));
-    double cap =
-        founding - numbers.input("head-above-footing").map(Amount::si).orElse(0.0);
+    double cap = founding - numbers.input("head-above-footing").map(Amount::si).orElse(0.0);
     double dug = si(numbers.result("dug-level"));
     double toe = si(numbers.symbol("embedment", "zt"));
     double hole = si(numbers.symbol("side-1", "D"));
@@ -75,8 +74,8 @@ record PileLevels(
   }
 
   /**
-   * Each stage but the last digs a little below the brace that it makes room for. Where a stage went
-   * down to the final level instead, its brace is told for the first level alone.
+   * Each stage but the last digs a little below the brace that it makes room for. Where a stage
+   * went down to the final level instead, its brace is told for the first level alone.
    */
   private static List<Double> braces(
       SheetNumbers numbers, double cap, double dug, List<Double> stages) {

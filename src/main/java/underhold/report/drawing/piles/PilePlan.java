@@ -127,13 +127,16 @@ public final class PilePlan {
     double bottom = middleY + outline.across() / 2;
     canvas.group(
         "structure",
-        Map.of("across", outline.across() + " m", "along", outline.told() ? outline.along() + " m" : "not told"),
+        Map.of(
+            "across",
+            outline.across() + " m",
+            "along",
+            outline.told() ? outline.along() + " m" : "not told"),
         () -> {
           if (outline.told()) {
             double reach = outline.along() / 2;
             if (field.kind() != Kind.SLAB) {
-              canvas.hatch(
-                  Hatch.CONCRETE, view.box(middleX - reach, top, middleX + reach, bottom));
+              canvas.hatch(Hatch.CONCRETE, view.box(middleX - reach, top, middleX + reach, bottom));
             }
             canvas.outline(
                 field.kind() == Kind.SLAB ? Pen.HIDDEN : Pen.MEDIUM,
@@ -177,8 +180,7 @@ public final class PilePlan {
           canvas.outline(Pen.MEDIUM, Colours.NEW, circle);
         });
     if (isNumbered(place)) {
-      canvas.label(
-          String.valueOf(place.number()), x, y - size / 2 - 0.5, Letters.DIMENSION);
+      canvas.label(String.valueOf(place.number()), x, y - size / 2 - 0.5, Letters.DIMENSION);
     }
   }
 
@@ -196,8 +198,7 @@ public final class PilePlan {
     PileField.Outline outline = field.structure();
     double top = field.width() / 2 - half;
     double left = Math.min(0, field.length() / 2 - Math.max(outline.along(), 0) / 2);
-    Dimensions above =
-        new Dimensions(canvas, view, Dimensions.Side.ABOVE, view.y(top) - 5);
+    Dimensions above = new Dimensions(canvas, view, Dimensions.Side.ABOVE, view.y(top) - 5);
     if (field.columns() > 1) {
       above.add("spacing-along", 0, field.along(), top, numbers.length(field.along()));
     }
@@ -207,7 +208,11 @@ public final class PilePlan {
           0,
           field.length(),
           top,
-          (field.columns() - 1) + " x " + numbers.length(field.along()) + " = " + numbers.length(field.length()));
+          (field.columns() - 1)
+              + " x "
+              + numbers.length(field.along())
+              + " = "
+              + numbers.length(field.length()));
     }
     above.draw();
     Dimensions beside =
@@ -256,10 +261,17 @@ public final class PilePlan {
           "The footing is dashed across its width alone: its length and its column are not told, set out on site.");
     }
     if (field.kind() == Kind.WALL) {
-      notes.add("A beam across at each pair (axis lines), " + numbers.in(numbers.result("beam-span").or(() -> numbers.check("beam-span").map(check -> check.demand()))) + " of span.");
+      notes.add(
+          "A beam across at each pair (axis lines), "
+              + numbers.in(
+                  numbers
+                      .result("beam-span")
+                      .or(() -> numbers.check("beam-span").map(check -> check.demand())))
+              + " of span.");
     }
     if (field.kind() == Kind.SLAB) {
-      notes.add("Dashed: the part of the structure that is undermined. Each pile stands in the middle of its share.");
+      notes.add(
+          "Dashed: the part of the structure that is undermined. Each pile stands in the middle of its share.");
     }
     return notes;
   }
