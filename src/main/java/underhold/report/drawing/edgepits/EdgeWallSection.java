@@ -1,0 +1,416 @@
+package underhold.report.drawing.edgepits;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import underhold.quantity.UnitSystem;
+import underhold.report.drawing.Drawn;
+import underhold.report.drawing.edgepits.EdgeWallNumbers.Level;
+import underhold.report.drawing.ground.Strata;
+import underhold.report.drawing.kit.Canvas;
+import underhold.report.drawing.kit.Colours;
+import underhold.report.drawing.kit.Dimensions;
+import underhold.report.drawing.kit.DrawingScale;
+import underhold.report.drawing.kit.Hatch;
+import underhold.report.drawing.kit.Letters;
+import underhold.report.drawing.kit.Notes;
+import underhold.report.drawing.kit.Pen;
+import underhold.report.drawing.kit.Symbols;
+import underhold.report.drawing.kit.View;
+import underhold.report.drawing.numbers.SheetNumbers;
+import underhold.site.Site;
+import underhold.sizing.Sheet;
+
+/** The wall of pits in section under the structure, with pressures, braces, toe and piles. */
+public final class EdgeWallSection {
+  private static final double WIDTH = 170;
+  private static final double EDGE = 2;
+  private static final double DIAGRAM = 40;
+  private static final double LEFT = 57;
+  private static final double RIGHT = 112;
+  private static final double NOTES = 120;
+  private static final double WALL = 80;
+  private static final double HIGHEST = 140;
+  private static final double BELOW = 1.22;
+  private static final double STRUCTURE = 9;
+  private static final double LEAST_WALL = 3;
+  private static final double BRACE = 1.6;
+
+  /** From the right edge of what is drawn to the pile [mm]. */
+  private static final double PILE_OFF = 3;
+
+  /** Least that is drawn between wall and pile [m]. */
+  private static final double CLEAR = 0.6;
+
+  private final SheetNumbers numbers;
+  private final EdgeWallNumbers wall;
+  private final Pressures pressures;
+  private final String zone;
+  private final Canvas canvas;
+  private final DrawingScale scale;
+  private final View view;
+  private final View ground;
+  private final Strata strata;
+  private final double bottom;
+  private final double left;
+  private final double right;
+  private final double front;
+
+  private EdgeWallSection(Site site, String zone, SheetNumbers numbers, String id) {
+    this.numbers = numbers;
+    this.wall = EdgeWallNumbers.of(numbers);
+    this.pressures = Pressures.of(numbers);
+    this.zone = zone;
+    this.canvas = new Canvas(id, WIDTH);
+    double top = Symbols.heading(canvas, "Wall of pits at the edge, in section", zone) + 12;
+    this.bottom = wall.deepest() * BELOW;
+    this.scale =
+        DrawingScale.fitting(
+            wall.thickness() + wall.pile().orElse(0.0) + CLEAR,
+            bottom,
+            RIGHT - WALL - PILE_OFF,
+            HIGHEST,
+            numbers.units());
+    this.view = new View(scale, WALL, top + STRUCTURE);
+    this.ground = new View(scale, WALL, view.zeroY() - scale.paper(wall.founding()));
+    this.left = scale.world(LEFT - WALL);
+    this.right = scale.world(RIGHT - WALL);
+    this.front = Math.max(wall.thickness(), scale.world(LEAST_WALL));
+    this.strata = Strata.of(site, zone, wall.founding(), wall.founding() + bottom);
+  }
+
+  /**
+   * The section, or why there is none.
+   *
+   * @param site the site, for the layers
+   * @param zone the zone's name
+   * @param sheet the sheet of drilled piles with edge pits
+   * @param units in which it is read
+   * @param id the figure's id
+   */
+  public static Drawn of(Site site, String zone, Sheet sheet, UnitSystem units, String id) {
+    SheetNumbers numbers = new SheetNumbers(sheet, units);
+    return EdgeWallNumbers.refusal(numbers)
+        .orElseGet(() -> new EdgeWallSection(site, zone, numbers, id).draw());
+  }
+
+  private Drawn draw() {
+    PressureDiagram diagram =
+        new PressureDiagram(canvas, view, pressures, numbers.units(), DIAGRAM);
+    ground();
+    pile();
+    braces();
+    wall();
+    structure();
+    toe();
+    names();
+    diagram.draw();
+    dimensions();
+    notes();
+    canvas.text("pressure behind the wall", DIAGRAM, view.y(0) - 5.2, Letters.DIMENSION.end());
+    double y = diagram.key(EDGE, canvas.bottom() + 3) + 1;
+    List<String> below = below(diagram);
+    for (String note : below) {
+      y = canvas.paragraph(note, EDGE, y + 3, WIDTH - 2 * EDGE, Letters.NOTE) - 1.5;
+    }
+    Symbols.foot(canvas, scale, numbers.units());
+    List<String> words = new ArrayList<>();
+    words.add("The wall of pits at the edge of the excavation under " + zone + ".");
+    words.addAll(strata.words(numbers.units()));
+    words.addAll(told());
+    words.addAll(below);
+    return Drawn.of(
+        canvas.finish(
+            "Wall of pits at the edge, in section, " + zone,
+            "Section of the wall of pits under the structure, with the pressure behind it, its braces and its toe.",
+            words));
+  }
+
+  private void ground() {
+    canvas.group(
+        "ground",
+        () -> {
+          for (Strata.Stratum layer : strata.layers()) {
+            double top = layer.top() - wall.founding();
+            double low = layer.bottom() - wall.founding();
+            canvas.hatch(layer.hatch(), view.box(left, top, 0, low));
+            line(Pen.THIN, left, low, 0, low);
+            soil(layer.hatch(), Math.max(top, wall.height()), low, 0, front);
+            soil(layer.hatch(), Math.max(top, front(true)), low, front, shoulder());
+            soil(layer.hatch(), Math.max(top, wall.excavation()), low, shoulder(), right);
+          }
+        });
+    line(Pen.OUTLINE, shoulder(), wall.excavation(), right, wall.excavation());
+    if (wall.onLedge()) {
+      line(Pen.OUTLINE, front, wall.height(), shoulder(), wall.height());
+      line(Pen.OUTLINE, shoulder(), wall.height(), shoulder(), wall.excavation());
+    } else if (shoulder() > front) {
+      line(Pen.OUTLINE, front, wall.excavation(), shoulder(), wall.excavation());
+    }
+    double water = pressures.water();
+    if (water < wall.height() && pressures.above() == 0) {
+      line(Pen.WATER, left, water, 0, water);
+      Symbols.water(canvas, view.x(left) + 5, view.y(water));
+    }
+    wall.rock()
+        .filter(depth -> depth <= bottom)
+        .ifPresent(depth -> line(Pen.CENTRE, left, depth, right, depth));
+  }
+
+  /** The layers' names in the soil behind the wall. */
+  private void names() {
+    double wide = WALL - LEFT - 2;
+    for (Strata.Stratum layer : strata.layers()) {
+      double top = ground.y(layer.top());
+      double low = ground.y(layer.bottom());
+      if (low - top > Letters.DIMENSION.line() + 1) {
+        canvas.label(
+            canvas.fit(layer.name(), wide, Letters.DIMENSION),
+            (LEFT + WALL) / 2,
+            (top + low) / 2,
+            Letters.DIMENSION);
+      }
+    }
+  }
+
+  private void soil(Hatch hatch, double top, double low, double from, double to) {
+    if (low > top && to > from) {
+      canvas.hatch(hatch, view.box(from, top, to, low));
+      line(Pen.THIN, from, low, to, low);
+    }
+  }
+
+  /** Where the ledge in front of a wall on rock ends; else the front of the wall. */
+  private double shoulder() {
+    return wall.onLedge() ? front + Math.max(wall.ledge(), scale.world(2)) : front;
+  }
+
+  private double front(boolean ledge) {
+    return wall.onLedge() && ledge ? wall.height() : wall.excavation();
+  }
+
+  private void structure() {
+    double high = -scale.world(STRUCTURE);
+    canvas.group(
+        "structure",
+        () -> {
+          canvas.hatch(Hatch.CONCRETE, view.box(left, high, right, 0));
+          line(Pen.OUTLINE, left, 0, right, 0);
+          line(Pen.HIDDEN, left, high, right, high);
+        });
+  }
+
+  private void wall() {
+    canvas.group(
+        "wall",
+        Map.of("height", wall.height() + " m", "thickness", wall.thickness() + " m"),
+        () -> {
+          canvas.hatch(Hatch.NEW_CONCRETE, view.box(0, 0, front, wall.height()));
+          canvas.outline(Pen.NEW, view.box(0, 0, front, wall.height()));
+        });
+  }
+
+  private void pile() {
+    wall.pile()
+        .ifPresent(
+            diameter -> {
+              double half = Math.max(diameter / 2, scale.world(0.9));
+              double middle = right - scale.world(PILE_OFF) - half;
+              canvas.group(
+                  "pile",
+                  () -> {
+                    canvas.hatch(Hatch.STEEL, view.box(middle - half, 0, middle + half, bottom));
+                    line(Pen.MEDIUM, middle - half, 0, middle - half, bottom);
+                    line(Pen.MEDIUM, middle + half, 0, middle + half, bottom);
+                  });
+            });
+  }
+
+  private void braces() {
+    for (int i = 0; i < wall.levels().size(); i++) {
+      Level level = wall.levels().get(i);
+      canvas.group(
+          "brace-" + (i + 1),
+          Map.of(
+              "depth", level.depth() + " m",
+              "y", String.valueOf(view.y(level.depth())),
+              "line", level.line().in(numbers.units()),
+              "force", level.brace().in(numbers.units())),
+          () -> brace(level.depth()));
+    }
+  }
+
+  private void brace(double depth) {
+    boolean tie = wall.kind().equals("tie");
+    double from = tie ? 0 : front;
+    double to = tie ? left : right;
+    double half = scale.world(BRACE / 2);
+    double drop =
+        wall.kind().equals("strut")
+            ? 0
+            : Math.abs(to - from) * Math.tan(Math.toRadians(wall.slope()));
+    double room = bottom - depth - half;
+    double share = drop > room ? Math.max(room, 0) / drop : 1;
+    double end = from + (to - from) * share;
+    double low = depth + drop * share;
+    canvas.fill(
+        Colours.TINT_STEEL,
+        view.shape(from, depth - half, end, low - half, end, low + half, from, depth + half));
+    line(Pen.MEDIUM, from, depth - half, end, low - half);
+    line(Pen.MEDIUM, from, depth + half, end, low + half);
+  }
+
+  private void toe() {
+    numbers
+        .result("toe-force")
+        .filter(force -> force.si() > 0)
+        .ifPresent(
+            force ->
+                canvas.group(
+                    "toe-force",
+                    Map.of("value", force.in(numbers.units())),
+                    () ->
+                        canvas.arrow(
+                            Pen.FORCE,
+                            view.x(front) + 12,
+                            view.y(wall.height()) - 0.6,
+                            view.x(front),
+                            view.y(wall.height()) - 0.6)));
+  }
+
+  private void dimensions() {
+    Dimensions beside = new Dimensions(canvas, view, Dimensions.Side.LEFT, LEFT - 4);
+    beside.add("wall-height", 0, wall.height(), left, "wall " + numbers.length(wall.height()));
+    beside.add(
+        "excavation",
+        0,
+        wall.excavation(),
+        left,
+        "excavation " + numbers.length(wall.excavation()));
+    beside.draw();
+    new Dimensions(canvas, view, Dimensions.Side.ABOVE, view.y(0) - STRUCTURE - 3)
+        .add(
+            "thickness",
+            0,
+            wall.thickness(),
+            -scale.world(STRUCTURE),
+            numbers.length(wall.thickness()))
+        .draw();
+  }
+
+  private void notes() {
+    double edge = view.x(right);
+    Notes notes = new Notes(canvas, NOTES, view.y(0) - STRUCTURE - 6, WIDTH - EDGE - NOTES);
+    notes.add(
+        edge - 2,
+        view.y(0) - STRUCTURE / 2,
+        "Structure, underside "
+            + numbers.length(wall.founding())
+            + " below ground; its depth is not told");
+    for (int i = 0; i < wall.levels().size(); i++) {
+      Level level = wall.levels().get(i);
+      notes.add(
+          wall.kind().equals("strut") ? edge : view.x(front),
+          view.y(level.depth()),
+          "Level "
+              + (i + 1)
+              + ", "
+              + numbers.length(level.depth())
+              + " down: "
+              + level.line().in(numbers.units())
+              + ", "
+              + level.brace().in(numbers.units())
+              + " in each "
+              + wall.kind());
+    }
+    notes.add(
+        edge - 4,
+        view.y(wall.excavation()),
+        "Bottom of the excavation " + numbers.length(wall.excavation()) + " down");
+    numbers
+        .result("toe-force")
+        .ifPresent(
+            force ->
+                notes.add(
+                    view.x(front) + 12,
+                    view.y(wall.height()) - 0.6,
+                    "Toe "
+                        + force.in(numbers.units())
+                        + ", held by: "
+                        + numbers.word("toe-support")));
+    wall.rock()
+        .filter(depth -> depth <= bottom)
+        .ifPresent(
+            depth ->
+                notes.add(edge, view.y(depth), "Rock head " + numbers.length(depth) + " down"));
+    wall.pile()
+        .ifPresent(
+            diameter ->
+                notes.add(
+                    view.x(right) - PILE_OFF - 1,
+                    view.y(bottom) - 2,
+                    "Drilled piles carry the structure: "
+                        + numbers.in(numbers.input("primary-piles"))
+                        + " of "
+                        + numbers.in(numbers.input("primary-pile-diameter"))
+                        + ", toes "
+                        + numbers.in(numbers.input("primary-pile-toe"))
+                        + " below ground"));
+    notes.draw();
+  }
+
+  private List<String> told() {
+    List<String> words = new ArrayList<>();
+    words.add(
+        "Wall "
+            + numbers.length(wall.height())
+            + " high and "
+            + numbers.length(wall.thickness())
+            + " thick; excavation "
+            + numbers.length(wall.excavation())
+            + " below the structure.");
+    for (int i = 0; i < wall.levels().size(); i++) {
+      Level level = wall.levels().get(i);
+      words.add(
+          "Level %d of %ss, %s below the structure: %s of wall, %s in each; the ground in front is then at %s."
+              .formatted(
+                  i + 1,
+                  wall.kind(),
+                  numbers.length(level.depth()),
+                  level.line().in(numbers.units()),
+                  level.brace().in(numbers.units()),
+                  level.ground().in(numbers.units())));
+    }
+    if (wall.levels().isEmpty()) {
+      words.add("No braces or ties are on the sheet.");
+    }
+    numbers
+        .result("toe-force")
+        .ifPresent(force -> words.add("Force left to the toe: " + force.in(numbers.units()) + "."));
+    return words;
+  }
+
+  private List<String> below(PressureDiagram diagram) {
+    List<String> words = new ArrayList<>();
+    words.add(diagram.words("At the top", 0));
+    words.add(diagram.words("At the base", pressures.height()));
+    Optional<String> share =
+        numbers.symbol("pressure-top-design", "s").map(value -> value.in(numbers.units()));
+    words.add(
+        "Earth pressure "
+            + numbers.word("earth-pressure")
+            + ", with "
+            + share.orElse("")
+            + " of the structure's load on the soil. Brace forces are the greatest of all stages. "
+            + numbers
+                .check("brace-capacity")
+                .map(check -> "Braces: " + check.verdict().label() + ".")
+                .orElse("No braces are on the sheet."));
+    return words;
+  }
+
+  private void line(Pen pen, double fromX, double fromY, double toX, double toY) {
+    canvas.line(pen, view.x(fromX), view.y(fromY), view.x(toX), view.y(toY));
+  }
+}
