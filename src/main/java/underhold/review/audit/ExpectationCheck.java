@@ -10,7 +10,7 @@ import underhold.site.Site;
 
 /**
  * What engineers expect when one fact gets worse, held against the rules: proved cause by cause
- * where that can be, else tried on sites. Only what the rules of the screening say is looked at, not
+ * where that can be, else tried on a covering array of the facts that matter and on sites. Only what the rules of the screening say is looked at, not
  * what sheets find.
  */
 final class ExpectationCheck implements Analysis {
@@ -42,7 +42,7 @@ final class ExpectationCheck implements Analysis {
         proved.add(tendency.id());
         continue;
       }
-      Method by = Method.SAMPLED;
+      Method by = proof.covering() ? Method.COVERING : Method.SAMPLED;
       found.result(by);
       Optional<Ladder.Rise> rise = search(bench, ladder, proof, found);
       if (rise.isPresent()) {

@@ -114,7 +114,10 @@ final class Ladder {
     String text = "";
     if (tendency.watched().standing() && !before.usable() && after.usable()) {
       text = option.id() + " is ruled out and then no longer";
-    } else if (tendency.watched().score() && after.score() > before.score()) {
+    } else if (tendency.watched().score()
+        && before.usable() // what is ruled out has no points to compare
+        && after.usable()
+        && after.score() > before.score()) {
       text = option.id() + " rises from " + points(before) + " to " + points(after);
     }
     return text.isEmpty()

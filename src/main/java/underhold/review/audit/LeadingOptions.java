@@ -109,7 +109,7 @@ final class LeadingOptions implements Analysis {
               option.id() + " can never lead: no rule that can fire speaks for it."));
       return;
     }
-    found.result(Method.SAMPLED);
+    found.result(leads.containsKey(option) ? Method.SHOWN : Method.SAMPLED);
     if (!leads.containsKey(option)) {
       found.defect(
           new Defect(

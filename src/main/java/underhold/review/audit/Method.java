@@ -4,6 +4,8 @@ package underhold.review.audit;
 public enum Method {
   /** By sets and intervals: it holds for every site. */
   PROVED("proved"),
+  /** By a site that shows it. */
+  SHOWN("shown"),
   /** Every combination of the values that the rules tell apart, of all facts they read. */
   EXHAUSTIVE("exhaustive"),
   /** Combinations in which each two values of any two facts stand together at least once. */

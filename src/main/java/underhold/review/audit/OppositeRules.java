@@ -45,7 +45,7 @@ final class OppositeRules implements Analysis {
           continue;
         }
         if (other.effect() == Effect.AGAINST) {
-          if (bench.reasoning().exclude(one, other)) {
+          if (apart(one, other, bench)) {
             found.result(Method.PROVED);
           } else if (Speaking.sameCause(one, other)) {
             sameCause(one, other, shared, bench, witnesses, found);
@@ -65,7 +65,7 @@ final class OppositeRules implements Analysis {
                         + " speaks only where "
                         + Speaking.of(other)
                         + " rules out what it speaks for."));
-          } else if (!bench.reasoning().exclude(one, other)) {
+          } else if (!apart(one, other, bench)) {
             outAndFor++;
           }
         }
@@ -79,6 +79,13 @@ final class OppositeRules implements Analysis {
             + outAndFor
             + " pairs of a for and a rule-out: that is how an option is weighed.");
     return found.done();
+  }
+
+  /** Whether they are seen to exclude each other; under one cause every way is followed. */
+  private static boolean apart(Rule one, Rule other, Bench bench) {
+    Reasoning reasoning = bench.reasoning();
+    boolean seen = reasoning.narrowed(reasoning.closed(one).and(reasoning.closed(other))).isEmpty();
+    return seen || (Speaking.sameCause(one, other) && reasoning.exclude(one, other));
   }
 
   private static void sameCause(

@@ -29,6 +29,28 @@ final class RandomSites {
   private static final Set<String> FOLLOWING =
       Set.of("headAboveExcavation", "headAbovePitBase", "excavationBelowFooting");
 
+  /** What most sites are like; drawn from these words oftener than not. */
+  private static final Map<String, Set<String>> USUAL =
+      Map.ofEntries(
+          Map.entry("purpose", Set.of("new-excavation")),
+          Map.entry("structureCondition", Set.of("good", "fair")),
+          Map.entry("heritage", Set.of("none")),
+          Map.entry("existingTilt", Set.of("none")),
+          Map.entry("artesian", Set.of("no")),
+          Map.entry("uplift", Set.of("no")),
+          Map.entry("treatmentProposed", Set.of("none")),
+          Map.entry("investigation", Set.of("borings-and-test-pits")),
+          Map.entry("contamination", Set.of("none")),
+          Map.entry("liveUse", Set.of("none", "occupied")),
+          Map.entry("obstructions", Set.of("none", "occasional")),
+          Map.entry("oldPiles", Set.of("none")),
+          Map.entry("foundationKind", Set.of("strip", "pad")),
+          Map.entry("worstSoil", Set.of("stiff-clay", "hard-clay-or-till", "dense-sand")),
+          Map.entry("bracingRoom", Set.of("yes")));
+
+  private static final double OFTEN = 0.75;
+  private static final double LEAST_USUAL_LIMIT_METRES = 0.005;
+
   private final Trying trying;
   private final Random random;
   private final List<FactDefinition> facts = new ArrayList<>();
@@ -91,10 +113,22 @@ final class RandomSites {
       boolean follows = FOLLOWING.contains(fact.name()) && random.nextInt(4) > 0;
       if (set != null || fact.required() || (!follows && random.nextDouble() < known)) {
         trying
-            .draw(fact, set == null ? FactSet.all(fact) : set, random)
+            .draw(fact, set == null ? usual(fact) : set, random)
             .ifPresent(value -> values.put(fact.name(), value));
       }
     }
     return values;
+  }
+
+  private FactSet usual(FactDefinition fact) {
+    FactSet all = FactSet.all(fact);
+    if (random.nextDouble() >= OFTEN) {
+      return all;
+    }
+    if (fact.name().equals("movementLimit")) {
+      return all.and(FactSet.numbers(NumberSet.atLeast(LEAST_USUAL_LIMIT_METRES)));
+    }
+    Set<String> words = USUAL.get(fact.name());
+    return words == null ? all : FactSet.words(words);
   }
 }

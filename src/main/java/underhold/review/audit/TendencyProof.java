@@ -38,6 +38,7 @@ final class TendencyProof {
   private final Tendency tendency;
   private final Points points;
   private long combinations;
+  private boolean covering;
   private final List<Map<String, FactValue>> contrary = new ArrayList<>();
 
   TendencyProof(Bench bench, Ladder ladder, Tendency tendency) {
@@ -50,6 +51,11 @@ final class TendencyProof {
   /** The combinations tried. */
   long combinations() {
     return combinations;
+  }
+
+  /** Whether some cause was tried on a covering array instead of every combination. */
+  boolean covering() {
+    return covering;
   }
 
   /** Combinations of facts in which some cause rises: places to look at first. */
@@ -134,22 +140,48 @@ final class TendencyProof {
         product = Math.min(product * values.size(), MOST_COMBINATIONS + 1);
       }
     }
+    List<Box> excluded =
+        SiteRelations.EXCLUDED.stream().filter(box -> facts.containsAll(box.facts())).toList();
+    List<Rule> outs =
+        bench.pack().rules().stream()
+            .filter(rule -> rule.effect() == Effect.RULE_OUT && !rules.contains(rule))
+            .filter(rule -> rule.action().options().contains(option))
+            .filter(rule -> facts.containsAll(rule.facts()))
+            .toList();
+    Unit unit = new Unit(rules, derivers, excluded, outs);
     if (product > MOST_COMBINATIONS) {
+      pairs(new ArrayList<>(cells.entrySet()), unit);
       return false;
     }
-    List<Box> excluded =
-        SiteRelations.EXCLUDED.stream()
-            .filter(box -> facts.containsAll(box.facts()))
-            .toList();
-    return every(
-        new ArrayList<>(cells.entrySet()),
-        0,
-        new LinkedHashMap<>(),
-        new Unit(rules, derivers, excluded, option));
+    return every(new ArrayList<>(cells.entrySet()), 0, new LinkedHashMap<>(), unit);
   }
 
+  /**
+   * Rules looked at together.
+   *
+   * @param derivers the rules that derive what they read
+   * @param excluded what no site can be
+   * @param outs rules that rule the option out on the same facts: what is out has no points
+   */
   private record Unit(
-      List<Rule> rules, List<Rule> derivers, List<Box> excluded, SupportOption option) {}
+      List<Rule> rules, List<Rule> derivers, List<Box> excluded, List<Rule> outs) {}
+
+  /** Tries combinations in which each two values of any two facts stand together. */
+  private void pairs(
+      List<Map.Entry<String, List<@Nullable FactValue>>> cells, Unit unit) {
+    covering = true;
+    int[] sizes = cells.stream().mapToInt(cell -> cell.getValue().size()).toArray();
+    for (int[] row : Pairwise.rows(sizes)) {
+      Map<String, FactValue> values = new LinkedHashMap<>();
+      for (int i = 0; i < row.length; i++) {
+        FactValue value = cells.get(i).getValue().get(row[i]);
+        if (value != null) {
+          values.put(cells.get(i).getKey(), value);
+        }
+      }
+      steady(values, unit);
+    }
+  }
 
   private boolean every(
       List<Map.Entry<String, List<@Nullable FactValue>>> cells,
@@ -180,7 +212,8 @@ final class TendencyProof {
       with.put(ladder.fact().name(), value);
       FactView view = complete(Trying.view(with), unit.derivers);
       combinations++;
-      if (unit.excluded.stream().anyMatch(box -> box.has(view))) {
+      if (unit.excluded.stream().anyMatch(box -> box.has(view))
+          || unit.outs.stream().anyMatch(rule -> rule.holds(view) == Truth.TRUE)) {
         continue;
       }
       double given = gives(unit, view);

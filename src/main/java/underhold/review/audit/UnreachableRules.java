@@ -66,7 +66,7 @@ final class UnreachableRules implements Analysis {
     }
     Optional<Site> site =
         witnesses.find(rule.id() + " fires", wanted, bench.effort().tries() * 4);
-    found.result(Method.SAMPLED);
+    found.result(site.isPresent() ? Method.SHOWN : Method.SAMPLED);
     if (site.isEmpty()) {
       found.defect(
           new Defect(
