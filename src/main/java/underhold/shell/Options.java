@@ -19,6 +19,9 @@ final class Options {
   static final String CHANGES = "changes";
   static final String DRAWS = "draws";
   static final String SEED = "seed";
+  static final String SECTION = "section";
+  static final String OUT = "out";
+  static final String TRIES = "tries";
 
   static final CommandOption ZONE_OPTION = valued(ZONE, "NAME", "only the zone of that name");
   static final CommandOption SET_OPTION =
@@ -32,6 +35,12 @@ final class Options {
   static final CommandOption DRAWS_OPTION = valued(DRAWS, "N", "how many draws");
   static final CommandOption SEED_OPTION =
       valued(SEED, "N", "where the draws start: the same seed, the same draws");
+  static final CommandOption SECTION_OPTION =
+      valued(SECTION, "NAME", "only that section; may stand several times");
+  static final CommandOption OUT_OPTION =
+      valued(OUT, "DIR", "writes the sites that show defects into that folder");
+  static final CommandOption TRIES_OPTION =
+      valued(TRIES, "N", "how many sites are tried for each question");
   static final CommandOption SITE_OPTION = valued(SITE, "FILE", "the site file");
   static final CommandOption NAME_OPTION = valued(NAME, "NAME", "the name of the site");
 

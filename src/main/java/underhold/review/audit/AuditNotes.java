@@ -107,7 +107,8 @@ public record AuditNotes(
         problem(ACCEPTED, accepted.section(), "is no section of the audit");
       }
       if (accepted.about().isEmpty() || accepted.because().isBlank()) {
-        problem(ACCEPTED, accepted.section(), "an accepted finding names what it is about, and why");
+        problem(
+            ACCEPTED, accepted.section(), "an accepted finding names what it is about, and why");
       }
       return accepted;
     }

@@ -28,8 +28,7 @@ final class Coverage implements Analysis {
 
   @Override
   public Section run(Bench bench) {
-    Section.Gathering found =
-        new Section.Gathering(NAME, "How much of the pack do the cases use?");
+    Section.Gathering found = new Section.Gathering(NAME, "How much of the pack do the cases use?");
     List<Rule> rules = bench.pack().rules();
     BitSet fired = new BitSet();
     Set<String> atIssue = new HashSet<>();

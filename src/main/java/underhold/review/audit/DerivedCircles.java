@@ -14,8 +14,8 @@ import underhold.site.ZoneViews;
 
 /**
  * Facts that follow from themselves. Value by value: a rule that derives a value because another
- * fact has a value which follows from the first. A rule that asks that its own fact is not yet known
- * makes no circle; nor do two facts each of which can give the other another value.
+ * fact has a value which follows from the first. A rule that asks that its own fact is not yet
+ * known makes no circle; nor do two facts each of which can give the other another value.
  */
 final class DerivedCircles implements Analysis {
   static final String NAME = "circles";

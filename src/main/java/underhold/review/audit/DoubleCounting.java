@@ -31,7 +31,8 @@ final class DoubleCounting implements Analysis {
         }
         found.result(Method.PROVED);
         boolean both = bench.reasoning().implies(other, one);
-        if (bench.reasoning().implies(one, other) && !(both && one.id().compareTo(other.id()) > 0)) {
+        if (bench.reasoning().implies(one, other)
+            && !(both && one.id().compareTo(other.id()) > 0)) {
           found.defect(
               Defect.proved(
                   NAME,

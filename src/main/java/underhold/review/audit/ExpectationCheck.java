@@ -5,13 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import underhold.site.FactValue;
 import underhold.site.Site;
 
 /**
  * What engineers expect when one fact gets worse, held against the rules: proved cause by cause
- * where that can be, else tried on a covering array of the facts that matter and on sites. Only what the rules of the screening say is looked at, not
- * what sheets find.
+ * where that can be, else tried on a covering array of the facts that matter and on sites. Only
+ * what the rules of the screening say is looked at, not what sheets find.
  */
 final class ExpectationCheck implements Analysis {
   static final String NAME = "expectations";
@@ -50,12 +51,7 @@ final class ExpectationCheck implements Analysis {
             Defect.shown(
                 NAME,
                 List.of(tendency.id()),
-                tendency.id()
-                    + " fails ("
-                    + tendency.sentence()
-                    + "): "
-                    + rise.get().text()
-                    + ".",
+                tendency.id() + " fails (" + tendency.sentence() + "): " + rise.get().text() + ".",
                 by,
                 rise.get().to()));
       } else {
@@ -99,7 +95,7 @@ final class ExpectationCheck implements Analysis {
     Map<String, FactValue> stated = new LinkedHashMap<>();
     stated.put("loadPattern", new FactValue.Choice("continuous"));
     stated.put("excavationPosition", new FactValue.Choice("beside"));
-    java.util.Random random = new java.util.Random(bench.effort().seed());
+    Random random = new Random(bench.effort().seed());
     given.forEach(
         (name, set) ->
             bench

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import underhold.advice.Confirmation;
 import underhold.advice.SupportOption;
 import underhold.consult.trial.Outcome;
@@ -60,7 +61,7 @@ final class Ladder {
 
   private FactSet set(String name, List<String> typed) {
     FactDefinition definition = bench.dictionary().require(name);
-    FactSet set = new FactSet(java.util.Set.of(), NumberSet.NONE, false);
+    FactSet set = new FactSet(Set.of(), NumberSet.NONE, false);
     for (String text : typed) {
       FactValue value = value(definition, text);
       set =
@@ -68,7 +69,7 @@ final class Ladder {
               value instanceof FactValue.Amount amount
                   ? FactSet.numbers(
                       NumberSet.closed(amount.quantity().si(), amount.quantity().si()))
-                  : FactSet.words(java.util.Set.of(value.text())));
+                  : FactSet.words(Set.of(value.text())));
     }
     return set;
   }
@@ -126,7 +127,12 @@ final class Ladder {
             new Rise(
                 low.site,
                 high.site,
-                text + " as " + fact.name() + " goes from " + low.value.text() + " to "
+                text
+                    + " as "
+                    + fact.name()
+                    + " goes from "
+                    + low.value.text()
+                    + " to "
                     + high.value.text()));
   }
 

@@ -38,8 +38,7 @@ final class LeadingOptions implements Analysis {
     Optional<Site> nothing = Optional.empty();
     for (int i = 0; i < bench.effort().tries() || (leads.size() < 7 && i < most(bench)); i++) {
       Site site = sites.next();
-      Outcome outcome =
-          new Trials(bench.rules(), site, Confirmation.NONE).of(site.zones().get(0));
+      Outcome outcome = new Trials(bench.rules(), site, Confirmation.NONE).of(site.zones().get(0));
       found.tried(1);
       outcome.leader().ifPresent(leader -> leads.merge(leader, 1, Integer::sum));
       none += outcome.leader().isEmpty() ? 1 : 0;
@@ -52,8 +51,14 @@ final class LeadingOptions implements Analysis {
       neverLeads(option, leads, bench, found);
     }
     left(nothing, bench, found);
-    found.note("Leads by the rules alone, of " + sum(leads, none) + " random sites: " + leads(leads)
-        + "; no clear choice " + none + ".");
+    found.note(
+        "Leads by the rules alone, of "
+            + sum(leads, none)
+            + " random sites: "
+            + leads(leads)
+            + "; no clear choice "
+            + none
+            + ".");
     found.note(
         waiting
             + " of them have every option but referral ruled out or held; a hold waits for a fact, so where all facts that it reads are known there is none.");
@@ -84,8 +89,7 @@ final class LeadingOptions implements Analysis {
     boolean any =
         outcome.placings().entrySet().stream()
             .anyMatch(
-                placing ->
-                    placing.getKey() != SupportOption.REFER && placing.getValue().usable());
+                placing -> placing.getKey() != SupportOption.REFER && placing.getValue().usable());
     Outcome.Placing refer = outcome.of(SupportOption.REFER);
     return !any && (!refer.spokenFor() || refer.state() != Outcome.State.IN_RANK);
   }
@@ -98,8 +102,10 @@ final class LeadingOptions implements Analysis {
     boolean spoken =
         bench.pack().rules().stream()
             .anyMatch(
-                rule -> Speaking.speaksFor(rule) && rule.action().options().contains(option)
-                    && !bench.reasoning().closed(rule).isEmpty());
+                rule ->
+                    Speaking.speaksFor(rule)
+                        && rule.action().options().contains(option)
+                        && !bench.reasoning().closed(rule).isEmpty());
     if (!spoken) {
       found.result(Method.PROVED);
       found.defect(

@@ -133,7 +133,10 @@ final class OppositeRules implements Analysis {
           Defect.shown(
               NAME,
               Speaking.ids(one, other),
-              Speaking.of(one) + " and " + Speaking.of(other) + " derive different values together.",
+              Speaking.of(one)
+                  + " and "
+                  + Speaking.of(other)
+                  + " derive different values together.",
               Method.SAMPLED,
               site.get()));
     }

@@ -42,9 +42,7 @@ final class Pairwise {
   }
 
   private static long key(int p, int v, int q, int w) {
-    return p < q
-        ? ((((long) p << 12) | v) << 24) | ((long) q << 12) | w
-        : key(q, w, p, v);
+    return p < q ? ((((long) p << 12) | v) << 24) | ((long) q << 12) | w : key(q, w, p, v);
   }
 
   private int[] row() {

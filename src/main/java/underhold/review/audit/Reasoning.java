@@ -26,7 +26,9 @@ import underhold.site.FactDictionary;
  * until a site shows it.
  */
 final class Reasoning {
-  /** More alternatives than this are not followed: the derived facts left are then taken as free. */
+  /**
+   * More alternatives than this are not followed: the derived facts left are then taken as free.
+   */
   private static final int MOST_ALTERNATIVES = 4000;
 
   private static final int MOST_ROUNDS = 40;
@@ -48,6 +50,9 @@ final class Reasoning {
       }
     }
     excluded.addAll(SiteRelations.EXCLUDED);
+    excluded.addAll(
+        SiteRelations.ordered(
+            pack.rules().stream().flatMap(rule -> rule.conditions().stream()).toList()));
     derivers.forEach(rule -> implication(rule).ifPresent(excluded::add));
     for (Rule rule : pack.rules()) {
       boxes.put(rule.id(), Box.of(rule.conditions(), dictionary));
@@ -58,6 +63,11 @@ final class Reasoning {
 
   FactDictionary dictionary() {
     return dictionary;
+  }
+
+  /** What no zone can be. */
+  List<Box> excluded() {
+    return List.copyOf(excluded);
   }
 
   /** The rules that derive facts. */

@@ -16,11 +16,7 @@ import underhold.advice.RulePack;
  * @param notes what engineers have written down
  */
 public record RulesAudit(
-    RulePack pack,
-    List<AuditSite> cases,
-    Effort effort,
-    List<Section> sections,
-    AuditNotes notes) {
+    RulePack pack, List<AuditSite> cases, Effort effort, List<Section> sections, AuditNotes notes) {
   private static final List<Analysis> ANALYSES =
       List.of(
           new UnreachableRules(),

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import underhold.advice.Confirmation;
 import underhold.advice.Limit;
@@ -15,12 +16,13 @@ import underhold.consult.trial.Trials;
 import underhold.site.FactView;
 import underhold.site.Site;
 import underhold.site.Zone;
+import underhold.site.ZoneViews;
 
 /**
  * Which limit and which weight turns how many first places: each moved by itself, a limit to the
- * ends of its plausible range or, where none is stated, a fifth down and up; a weight a quarter down
- * and up. A limit of zero that has no range is a matter of definition and stays. First places are
- * those of the rules, before sheets take points away, and only equal scores tie.
+ * ends of its plausible range or, where none is stated, a fifth down and up; a weight a quarter
+ * down and up. A limit of zero that has no range is a matter of definition and stays. First places
+ * are those of the rules, before sheets take points away, and only equal scores tie.
  */
 final class Sensitivity implements Analysis {
   static final String NAME = "sensitivity";
@@ -89,15 +91,13 @@ final class Sensitivity implements Analysis {
   }
 
   private static Tried tried(boolean random, Site site, Zone zone, Bench bench, Points points) {
-    Trials trials =
-        new Trials(bench.rules(), site, Confirmation.NONE).by(bench.rules(), points);
-    FactView known =
-        underhold.site.ZoneViews.known(site, zone, bench.dictionary());
+    Trials trials = new Trials(bench.rules(), site, Confirmation.NONE).by(bench.rules(), points);
+    FactView known = ZoneViews.known(site, zone, bench.dictionary());
     return new Tried(random, known, trials, leader(trials, bench.rules().complete(known)));
   }
 
   private static String leader(Trials trials, FactView view) {
-    return trials.of(view, java.util.Set.of()).leaderId();
+    return trials.of(view, Set.of()).leaderId();
   }
 
   private static List<Limit> moved(Bench bench) {
@@ -204,19 +204,14 @@ final class Sensitivity implements Analysis {
             turned("", zones, found, tried -> tried.trials.by(bench.rules(), other), "", bench);
         found.result(Method.COUNTED);
         turns.add(
-            strength.word()
-                + (share < 1 ? " down " : " up ")
-                + one.cases
-                + " + "
-                + one.random);
+            strength.word() + (share < 1 ? " down " : " up ") + one.cases + " + " + one.random);
       }
     }
     found.note("By one weight, a quarter down or up: " + String.join(", ", turns) + ".");
   }
 
   private static Points moved(Points points, Strength strength, double share) {
-    ToDoubleFunction<Strength> of =
-        one -> points.of(one) * (one == strength ? share : 1);
+    ToDoubleFunction<Strength> of = one -> points.of(one) * (one == strength ? share : 1);
     return new Points(
         of.applyAsDouble(Strength.DECISIVE),
         of.applyAsDouble(Strength.MAJOR),

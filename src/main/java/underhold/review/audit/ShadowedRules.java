@@ -37,7 +37,9 @@ final class ShadowedRules implements Analysis {
     for (Rule rule : bench.pack().all()) {
       found.result(Method.PROVED);
       List<Rule> others =
-          bench.pack().all().stream().filter(other -> other != rule && covers(other, rule)).toList();
+          bench.pack().all().stream()
+              .filter(other -> other != rule && covers(other, rule))
+              .toList();
       Optional<Rule> one = others.stream().filter(o -> implies(rule, o, bench)).findFirst();
       if (one.isPresent()) {
         boolean same = implies(one.get(), rule, bench) && covers(rule, one.get());
@@ -58,7 +60,10 @@ final class ShadowedRules implements Analysis {
 
   private static String text(Rule rule, Rule other, boolean same) {
     return same
-        ? Speaking.of(rule) + " and " + Speaking.of(other) + " fire on the same facts and say the same."
+        ? Speaking.of(rule)
+            + " and "
+            + Speaking.of(other)
+            + " fire on the same facts and say the same."
         : "Wherever "
             + Speaking.of(rule)
             + " fires, "

@@ -1,16 +1,18 @@
 package underhold.review.audit;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
+import underhold.advice.Condition;
 import underhold.site.FactDefinition;
 import underhold.site.FactDictionary;
 
 /**
  * What no zone can be, as boxes: the checks of a site and the calculations of facts, as far as a
- * box can say them. Tests hold each of them to the checks and calculations themselves. What ties
- * two amounts together, such as a pit being as deep as the good bearing, is no box and is left out,
- * which can only make more seem possible.
+ * box can say them. Tests hold each of them to the checks and calculations themselves. Sums and
+ * ratios of amounts are no boxes and are left out, which can only make more seem possible.
  */
 final class SiteRelations {
   private static final FactDictionary DICTIONARY = FactDictionary.standard();
@@ -79,7 +81,43 @@ final class SiteRelations {
           known("drawdownNeeded").and(unknown("headAbovePitBase")),
           known("headAbovePitBase").and(unknown("drawdownNeeded")));
 
+  /** Amounts of which the first is never above the second, in one zone. */
+  private static final List<List<String>> ORDERED =
+      List.of(
+          List.of("excavationBelowFooting", "excavationDepth"),
+          List.of("excavationBelowFooting", "pitDepth"),
+          List.of("bearingDepth", "pitDepth"),
+          List.of("bearingBelowExcavation", "bearingDepth"));
+
+  /** What calculated amounts may be off by rounding: a share, and so much at least. */
+  private static final double ROUNDING_SHARE = 0.01;
+
+  private static final double ROUNDING_METRES = 0.01;
+
   private SiteRelations() {}
+
+  /**
+   * The order of amounts as boxes, cut at the limits of a pack: the smaller is not clearly above a
+   * limit where the larger is not above it.
+   *
+   * @param conditions all conditions of the pack
+   */
+  static List<Box> ordered(List<Condition> conditions) {
+    List<Box> boxes = new ArrayList<>();
+    for (List<String> pair : ORDERED) {
+      TreeSet<Double> cuts = new TreeSet<>(List.of(0.0));
+      conditions.stream()
+          .filter(condition -> pair.contains(condition.fact()) && condition.operator().isNumeric())
+          .forEach(condition -> cuts.add(condition.threshold()));
+      for (double cut : cuts) {
+        double clear = cut + Math.max(ROUNDING_METRES, ROUNDING_SHARE * Math.abs(cut));
+        boxes.add(
+            Box.of(pair.get(0), FactSet.numbers(NumberSet.above(clear)))
+                .and(Box.of(pair.get(1), FactSet.numbers(NumberSet.atMost(cut)))));
+      }
+    }
+    return boxes;
+  }
 
   private static Box numberAnd(String amount, NumberSet numbers, String fact, String... words) {
     return Box.of(amount, FactSet.numbers(numbers)).and(words(fact, words));
@@ -95,7 +133,6 @@ final class SiteRelations {
     rest.removeAll(Set.of(words));
     return Box.of(fact, FactSet.words(rest));
   }
-
 
   /** Everything but one word, not known among it. */
   private static Box but(String fact, String word) {

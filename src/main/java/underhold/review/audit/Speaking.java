@@ -39,9 +39,7 @@ final class Speaking {
 
   /** Whether both score the same way. */
   static boolean sameWay(Rule one, Rule other) {
-    return scores(one)
-        && scores(other)
-        && (speaksFor(one) == speaksFor(other));
+    return scores(one) && scores(other) && (speaksFor(one) == speaksFor(other));
   }
 
   /** Decisive is the greatest. */

@@ -22,10 +22,10 @@ import underhold.site.ZoneViews;
 
 /**
  * Proves an expectation cause by cause: the points of an option are the sum of what each cause
- * gives, so if none gives more as the fact gets worse, the sum does not rise. Each cause is tried on
- * every combination of the values that its rules tell apart, of all facts that they and the rules
- * deriving their facts read; amounts that follow by calculation are free. Where a cause does rise,
- * or the combinations are too many, nothing is proved and sites are tried.
+ * gives, so if none gives more as the fact gets worse, the sum does not rise. Each cause is tried
+ * on every combination of the values that its rules tell apart, of all facts that they and the
+ * rules deriving their facts read; amounts that follow by calculation are free. Where a cause does
+ * rise, or the combinations are too many, nothing is proved and sites are tried.
  */
 final class TendencyProof {
   /** More combinations than this are not tried one by one. */
@@ -80,7 +80,7 @@ final class TendencyProof {
   /** Whether amounts are worked out from the fact: then a combination cannot keep them still. */
   private boolean followsByCalculation() {
     return bench.dictionary().all().stream()
-        .anyMatch(fact -> ZoneViews.sources(fact.name()).contains(ladder.fact().name()))
+            .anyMatch(fact -> ZoneViews.sources(fact.name()).contains(ladder.fact().name()))
         || ladder.fact().name().equals("excavationPosition");
   }
 
@@ -99,7 +99,9 @@ final class TendencyProof {
     }
     units
         .values()
-        .removeIf(rules -> rules.stream().noneMatch(r -> read(List.of(r)).contains(ladder.fact().name())));
+        .removeIf(
+            rules ->
+                rules.stream().noneMatch(r -> read(List.of(r)).contains(ladder.fact().name())));
     return List.copyOf(units.values());
   }
 
@@ -163,12 +165,10 @@ final class TendencyProof {
    * @param excluded what no site can be
    * @param outs rules that rule the option out on the same facts: what is out has no points
    */
-  private record Unit(
-      List<Rule> rules, List<Rule> derivers, List<Box> excluded, List<Rule> outs) {}
+  private record Unit(List<Rule> rules, List<Rule> derivers, List<Box> excluded, List<Rule> outs) {}
 
   /** Tries combinations in which each two values of any two facts stand together. */
-  private void pairs(
-      List<Map.Entry<String, List<@Nullable FactValue>>> cells, Unit unit) {
+  private void pairs(List<Map.Entry<String, List<@Nullable FactValue>>> cells, Unit unit) {
     covering = true;
     int[] sizes = cells.stream().mapToInt(cell -> cell.getValue().size()).toArray();
     for (int[] row : Pairwise.rows(sizes)) {

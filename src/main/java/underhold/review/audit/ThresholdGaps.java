@@ -100,7 +100,10 @@ final class ThresholdGaps implements Analysis {
         NumberSet both = one.and(other);
         List<String> about = Speaking.ids(low, high);
         boolean point = both.parts().size() == 1 && both.parts().get(0).isPoint();
-        if (point && low.id().compareTo(high.id()) < 0 && !one.equals(both) && !other.equals(both)) {
+        if (point
+            && low.id().compareTo(high.id()) < 0
+            && !one.equals(both)
+            && !other.equals(both)) {
           tell(
               about,
               fact,
@@ -216,7 +219,9 @@ final class ThresholdGaps implements Analysis {
     }
     found.result(Method.PROVED);
     List<Box> left =
-        known.minus(rules.stream().map(bench.reasoning()::box).toList(), bench.dictionary()).stream()
+        known
+            .minus(rules.stream().map(bench.reasoning()::box).toList(), bench.dictionary())
+            .stream()
             .map(bench.reasoning()::narrowed)
             .filter(box -> !bench.reasoning().alternatives(box).isEmpty())
             .toList();
@@ -228,7 +233,9 @@ final class ThresholdGaps implements Analysis {
               fact
                   + " stays unknown although all that its rules read is known, where "
                   + String.join("; or ", left.stream().limit(MOST_SHOWN).map(Box::text).toList())
-                  + (left.size() > MOST_SHOWN ? "; and " + (left.size() - MOST_SHOWN) + " more" : "")
+                  + (left.size() > MOST_SHOWN
+                      ? "; and " + (left.size() - MOST_SHOWN) + " more"
+                      : "")
                   + "."));
     }
   }

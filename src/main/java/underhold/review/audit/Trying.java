@@ -91,8 +91,7 @@ final class Trying {
       return least * Math.pow(most / least, even);
     }
     double number = least + (most - least) * even * even * even;
-    double rounded =
-        number < 1 ? Math.round(number * 100) / 100.0 : Math.round(number * 10) / 10.0;
+    double rounded = number < 1 ? Math.round(number * 100) / 100.0 : Math.round(number * 10) / 10.0;
     return part.has(rounded) ? rounded : least + (most - least) * (0.02 + even * UPPER);
   }
 
@@ -106,8 +105,7 @@ final class Trying {
       }
     }
     Zone zone = new Zone(ZONE, facts, GroundProfile.NONE, "");
-    return new Site(
-        name, UnitSystem.SI, Map.of(), GroundProfile.NONE, List.of(zone), Map.of(), "");
+    return new Site(name, UnitSystem.SI, Map.of(), GroundProfile.NONE, List.of(zone), Map.of(), "");
   }
 
   static boolean possible(Site site) {

@@ -64,8 +64,7 @@ final class UnreachableRules implements Analysis {
                   + ")"));
       return;
     }
-    Optional<Site> site =
-        witnesses.find(rule.id() + " fires", wanted, bench.effort().tries() * 4);
+    Optional<Site> site = witnesses.find(rule.id() + " fires", wanted, bench.effort().tries() * 4);
     found.result(site.isPresent() ? Method.SHOWN : Method.SAMPLED);
     if (site.isEmpty()) {
       found.defect(

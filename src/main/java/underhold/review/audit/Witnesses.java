@@ -66,8 +66,7 @@ final class Witnesses {
       Map<String, FactValue> values = draw(way, random, i);
       tried++;
       Site site = Trying.site(name, values);
-      FactView view =
-          rules.complete(ZoneViews.known(site, site.zones().get(0), dictionary));
+      FactView view = rules.complete(ZoneViews.known(site, site.zones().get(0), dictionary));
       if (box.has(view) && Trying.possible(site)) {
         return Optional.of(site);
       }
