@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import underhold.advice.BuiltInPack;
@@ -55,12 +55,18 @@ class RulesAuditTextTest {
 
   @Test
   void the_tree_holds_the_same() {
-    JsonNode tree =
-        JsonMapper.shared().readTree(Json.text(RulesAuditJson.of(ACCEPTED, Map.of())));
+    JsonNode tree = JsonMapper.shared().readTree(Json.text(RulesAuditJson.of(ACCEPTED, Map.of())));
     assertThat(tree.path("open").asInt(-1)).isZero();
     assertThat(tree.path("accepted").asInt()).isEqualTo(ACCEPTED.defects().size());
     assertThat(tree.path("sections").size()).isEqualTo(SECTIONS.size());
-    assertThat(tree.path("sections").path(0).path("findings").path(0).path("accepted").path("because").asString())
+    assertThat(
+            tree.path("sections")
+                .path(0)
+                .path("findings")
+                .path(0)
+                .path("accepted")
+                .path("because")
+                .asString())
         .isNotBlank();
   }
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import underhold.advice.Condition;
@@ -89,7 +90,9 @@ final class DerivedCircles implements Analysis {
       for (Node next : from.getOrDefault(node, Set.of())) {
         if (next.equals(start)) {
           List<Node> way = new ArrayList<>(List.of(start));
-          for (Node back = node; !back.equals(start); back = reached.get(back)) {
+          for (Node back = node;
+              !back.equals(start);
+              back = Objects.requireNonNull(reached.get(back))) {
             way.add(1, back);
           }
           way.add(start);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -32,7 +33,8 @@ final class UnusedKnowledge implements Analysis {
   static final String NAME = "unused";
   private static final Pattern LIMIT = Pattern.compile("\\{limit:([^{}]*)\\}");
   private static final Pattern FACT = Pattern.compile("\\{([A-Za-z]+)\\}");
-  private static final int SHEET_SITES = 8;
+  private static final String LOAD = "loadPattern";
+  private static final int SITES_PER_LOAD = 4;
 
   @Override
   public String name() {
@@ -104,8 +106,12 @@ final class UnusedKnowledge implements Analysis {
   private static Set<String> sheets(Bench bench, Section.Gathering found) {
     List<AuditSite> sites = new ArrayList<>(bench.cases());
     RandomSites random = bench.randomSites(6);
-    for (int i = 0; i < SHEET_SITES; i++) {
-      sites.add(new AuditSite("random", "random", random.next()));
+    FactSet loads = FactSet.all(bench.dictionary().require(LOAD));
+    for (String load : loads.words().stream().sorted().toList()) {
+      for (int i = 0; i < SITES_PER_LOAD; i++) {
+        Map<String, FactSet> given = Map.of(LOAD, FactSet.words(Set.of(load)));
+        sites.add(new AuditSite("random", load, random.next(given)));
+      }
     }
     SizingDesk desk = new SizingDesk();
     Set<String> looked = new HashSet<>();

@@ -26,8 +26,7 @@ class BuiltInPackAuditTest {
   private static final AuditNotes NOTES = AuditNotes.builtIn();
   private static final RulesAudit AUDIT =
       RulesAudit.of(BuiltInPack.pack(), List.of(), NOTES, new Effort(500, Effort.USUAL_SEED));
-  private static final Bench BENCH =
-      Bench.of(BuiltInPack.pack(), List.of(), NOTES, Effort.USUAL);
+  private static final Bench BENCH = Bench.of(BuiltInPack.pack(), List.of(), NOTES, Effort.USUAL);
 
   @Test
   void no_defect_is_open_and_no_acceptance_idle() {
@@ -126,9 +125,7 @@ class BuiltInPackAuditTest {
     for (int i = 0; i < SITES; i++) {
       Site site = sites.next();
       views.add(
-          BENCH
-              .rules()
-              .complete(ZoneViews.known(site, site.zones().get(0), BENCH.dictionary())));
+          BENCH.rules().complete(ZoneViews.known(site, site.zones().get(0), BENCH.dictionary())));
     }
     return views;
   }

@@ -28,33 +28,71 @@ final class SmallPack {
   /** Every option is spoken for; two depths speak against pits; one fact is derived. */
   static SmallPack sound() {
     return new SmallPack()
-        .rule("D-1", "derivation", "derive",
+        .rule(
+            "D-1",
+            "derivation",
+            "derive",
             "excavationPosition in (\"partly-under\", \"wholly-under\", \"crosses-support\")",
             "derive(\"undermined\", \"yes\"")
-        .rule("D-2", "derivation", "derive",
+        .rule(
+            "D-2",
+            "derivation",
+            "derive",
             "excavationPosition in (\"beside\", \"inside-walls\", \"no-excavation\")",
             "derive(\"undermined\", \"no\"")
-        .rule("A-1", "load pattern", "screen", "loadPattern == \"continuous\"",
+        .rule(
+            "A-1",
+            "load pattern",
+            "screen",
+            "loadPattern == \"continuous\"",
             "speakFor(\"pits\", \"major\"")
-        .rule("A-2", "load pattern", "screen", "loadPattern == \"concentrated\"",
+        .rule(
+            "A-2",
+            "load pattern",
+            "screen",
+            "loadPattern == \"concentrated\"",
             "speakFor(\"needles\", \"major\"")
-        .rule("A-3", "load pattern", "screen", "loadPattern == \"area\"",
+        .rule(
+            "A-3",
+            "load pattern",
+            "screen",
+            "loadPattern == \"area\"",
             "speakFor(\"drilled-piles\", \"major\"")
-        .rule("A-4", "load pattern", "screen", "loadPattern == \"cantilevered-edge\"",
+        .rule(
+            "A-4",
+            "load pattern",
+            "screen",
+            "loadPattern == \"cantilevered-edge\"",
             "speakFor(\"bracket-piles\", \"major\"")
-        .rule("A-5", "rock", "screen", "rockJoints == \"adverse\"",
+        .rule(
+            "A-5",
+            "rock",
+            "screen",
+            "rockJoints == \"adverse\"",
             "speakFor(\"edge-pits\", \"decisive\"")
-        .rule("A-6", "excavation wall", "screen", "excavationWall == \"stiff-watertight\"",
+        .rule(
+            "A-6",
+            "excavation wall",
+            "screen",
+            "excavationWall == \"stiff-watertight\"",
             "speakFor(\"monitor\", \"decisive\"")
         .rule("A-7", "last resort", "settle", "ordinaryOptionsLeft == \"no\"", "refer(\"decisive\"")
-        .rule("A-8", "condition", "screen", "structureCondition == \"dangerous\"",
+        .rule(
+            "A-8",
+            "condition",
+            "screen",
+            "structureCondition == \"dangerous\"",
             "refer(\"decisive\"")
         .rule("O-1", "position", "screen", "undermined == \"yes\"", "ruleOut(\"monitor\"")
-        .rule("T-1", "depth", "screen",
+        .rule(
+            "T-1",
+            "depth",
+            "screen",
             "pitDepth > limit(\"easy\"), pitDepth <= limit(\"deep\")",
             "against(\"pits\", \"moderate\"")
         .rule("T-2", "depth", "screen", "pitDepth > limit(\"deep\")", "against(\"pits\", \"major\"")
-        .rule("C-1", "programme", "screen", "wetSeason == \"yes\"", "caution(\"any\", \"moderate\"");
+        .rule(
+            "C-1", "programme", "screen", "wetSeason == \"yes\"", "caution(\"any\", \"moderate\"");
   }
 
   /** The pack with one rule more, or in place of the one of that id. */

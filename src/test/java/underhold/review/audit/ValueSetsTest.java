@@ -2,6 +2,7 @@ package underhold.review.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,12 +24,15 @@ class ValueSetsTest {
   private static final FactDictionary DICTIONARY = FactDictionary.standard();
 
   /** The ends of all intervals here are whole; between them nothing changes. */
-  private static final double[] POINTS = {-99, -1, -0.5, 0, 0.5, 1, 1.5, 2, 2.5, 3, 3.5, 4, 99};
+  private static final double[] POINTS = {
+    -99, -1, -0.5, 0, 0.5, 1, 1.5, 2, 2.5, 3, 3.5, 4, 4.5, 5, 5.5, 99
+  };
 
   @Provide
   static Arbitrary<NumberSet> numbers() {
     Arbitrary<NumberSet> one =
-        Combinators.combine(Arbitraries.integers().between(-1, 4), Arbitraries.integers().between(0, 4))
+        Combinators.combine(
+                Arbitraries.integers().between(-1, 4), Arbitraries.integers().between(0, 4))
             .as(
                 (limit, kind) ->
                     switch (kind) {
@@ -51,8 +55,7 @@ class ValueSetsTest {
 
   @Property(tries = 500, seed = Seeds.BUILD)
   @Label("And, or, minus and not of number sets hold number by number, at ends and between")
-  void number_sets_are_exact(
-      @ForAll("numbers") NumberSet one, @ForAll("numbers") NumberSet other) {
+  void number_sets_are_exact(@ForAll("numbers") NumberSet one, @ForAll("numbers") NumberSet other) {
     for (double number : POINTS) {
       assertThat(one.and(other).has(number)).isEqualTo(one.has(number) && other.has(number));
       assertThat(one.or(other).has(number)).isEqualTo(one.has(number) || other.has(number));
@@ -133,11 +136,15 @@ class ValueSetsTest {
   }
 
   private static List<Map<String, FactValue>> zones() {
-    List<Map<String, FactValue>> zones = new java.util.ArrayList<>();
-    for (@Nullable String load : new String[] {"continuous", "concentrated", "area", "cantilevered-edge", null}) {
+    List<Map<String, FactValue>> zones = new ArrayList<>();
+    for (@Nullable String load :
+        new String[] {"continuous", "concentrated", "area", "cantilevered-edge", null}) {
       for (@Nullable String heritage : new String[] {"none", "listed", "landmark", null}) {
         for (@Nullable String depth :
-            new String[] {"0 m", "0.5 m", "1 m", "1.5 m", "2 m", "2.5 m", "3 m", "3.5 m", "4 m", "4.5 m", "5 m", "59 m", null}) {
+            new String[] {
+              "0 m", "0.5 m", "1 m", "1.5 m", "2 m", "2.5 m", "3 m", "3.5 m", "4 m", "4.5 m", "5 m",
+              "59 m", null
+            }) {
           Map<String, FactValue> zone = new LinkedHashMap<>();
           put(zone, "loadPattern", load);
           put(zone, "heritage", heritage);
