@@ -24,8 +24,8 @@ record FactSet(Set<String> words, NumberSet numbers, boolean unknown) {
   }
 
   /**
-   * All that a fact can be. An amount that is stated lies in its range; one that may follow by
-   * calculation although it can be stated may lie outside.
+   * All that a fact can be. An amount that is only ever stated lies in its range; one that may
+   * follow by calculation may lie outside, but a ratio or a depth that cannot be negative is not.
    */
   static FactSet all(FactDefinition fact) {
     if (!fact.kind().isNumber()) {
@@ -35,9 +35,12 @@ record FactSet(Set<String> words, NumberSet numbers, boolean unknown) {
           true);
     }
     FactDefinition.Range range = fact.requireRange();
-    boolean free = !fact.derived() && !ZoneViews.sources(fact.name()).isEmpty();
-    return new FactSet(
-        Set.of(), free ? NumberSet.ALL : NumberSet.closed(range.min(), range.max()), true);
+    boolean calculated = !ZoneViews.sources(fact.name()).isEmpty();
+    NumberSet numbers =
+        !calculated
+            ? NumberSet.closed(range.min(), range.max())
+            : fact.derived() && range.min() == 0 ? NumberSet.atLeast(0) : NumberSet.ALL;
+    return new FactSet(Set.of(), numbers, true);
   }
 
   /** The values for which a condition holds, whether or not the fact can have them. */
