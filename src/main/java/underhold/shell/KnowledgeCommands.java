@@ -4,12 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import underhold.advice.Rule;
 import underhold.report.AdviceJson;
-import underhold.report.AuditJson;
-import underhold.report.AuditText;
 import underhold.report.FactsText;
 import underhold.report.Json;
 import underhold.report.RulesText;
-import underhold.review.Audit;
 import underhold.site.FactDefinition;
 import underhold.site.FactDictionary;
 import underhold.site.SiteSchema;
@@ -64,13 +61,7 @@ final class KnowledgeCommands {
             List.of(Parameter.several("TEXT", List::of)),
             List.of(),
             commands::find),
-        new ShellCommand(
-            "rules audit",
-            Commands.KNOWLEDGE,
-            "tries the rules on published jobs and shows where they agree",
-            List.of(),
-            List.of(),
-            call -> commands.audit()));
+        RulesAuditCommand.of(session));
   }
 
   private List<String> ruleIds() {
@@ -86,12 +77,6 @@ final class KnowledgeCommands {
                 Json.object(
                     "rulePack", AdviceJson.rulePack(session.pack()),
                     "rules", rules.stream().map(r -> RulesText.json(r, session.pack())).toList()));
-    return Exit.DONE;
-  }
-
-  private int audit() {
-    Audit audit = Audit.of(session.consultant());
-    session.output().answer(look -> AuditText.of(audit, look), () -> AuditJson.of(audit));
     return Exit.DONE;
   }
 

@@ -26,6 +26,8 @@ final class Options {
   static final String WHY = "why";
   static final String HEAD = "head";
   static final String OUT = "out";
+  static final String SECTION = "section";
+  static final String TRIES = "tries";
 
   static final CommandOption ZONE_OPTION = valued(ZONE, "NAME", "only the zone of that name");
   static final CommandOption SET_OPTION =
@@ -55,6 +57,12 @@ final class Options {
   static final CommandOption SET_OF_OPTION =
       valued(
           SET, "METHOD.NAME=VALUE", "a setting of a sheet, or of stages; may stand several times");
+  static final CommandOption SECTION_OPTION =
+      valued(SECTION, "NAME", "only that section; may stand several times");
+  static final CommandOption FOLDER_OPTION =
+      valued(OUT, "DIR", "writes the sites that show defects into that folder");
+  static final CommandOption TRIES_OPTION =
+      valued(TRIES, "N", "how many sites are tried for each question");
   static final CommandOption SITE_OPTION = valued(SITE, "FILE", "the site file");
   static final CommandOption NAME_OPTION = valued(NAME, "NAME", "the name of the site");
 

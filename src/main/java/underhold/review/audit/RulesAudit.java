@@ -1,0 +1,92 @@
+package underhold.review.audit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import underhold.advice.RulePack;
+
+/**
+ * The audit of a pack: its sections, and which of their defects engineers have accepted.
+ *
+ * @param pack the rules
+ * @param cases the sites on which it was audited
+ * @param effort how much was tried
+ * @param sections what was found, in order
+ * @param notes what engineers have written down
+ */
+public record RulesAudit(
+    RulePack pack, List<AuditSite> cases, Effort effort, List<Section> sections, AuditNotes notes) {
+  private static final List<Analysis> ANALYSES =
+      List.of(
+          new UnreachableRules(),
+          new ShadowedRules(),
+          new OppositeRules(),
+          new DoubleCounting(),
+          new ThresholdGaps(),
+          new DerivedCircles(),
+          new UnusedKnowledge(),
+          new LeadingOptions(),
+          new ExpectationCheck(),
+          new Sensitivity(),
+          new Coverage());
+
+  public RulesAudit {
+    cases = List.copyOf(cases);
+    sections = List.copyOf(sections);
+  }
+
+  /** The names of all sections, in order. */
+  public static List<String> names() {
+    return ANALYSES.stream().map(Analysis::name).toList();
+  }
+
+  /** Audits a pack in every section. */
+  public static RulesAudit of(
+      RulePack pack, List<AuditSite> cases, AuditNotes notes, Effort effort) {
+    return of(pack, cases, notes, effort, names());
+  }
+
+  /** Audits a pack in some sections, by their names. */
+  public static RulesAudit of(
+      RulePack pack, List<AuditSite> cases, AuditNotes notes, Effort effort, List<String> wanted) {
+    Bench bench = Bench.of(pack, cases, notes, effort);
+    List<Section> done = new ArrayList<>();
+    for (Analysis analysis : ANALYSES) {
+      if (wanted.contains(analysis.name())) {
+        done.add(analysis.run(bench));
+      }
+    }
+    return new RulesAudit(pack, cases, effort, done, notes);
+  }
+
+  /** All defects, accepted or not. */
+  public List<Defect> defects() {
+    return sections.stream().flatMap(section -> section.defects().stream()).toList();
+  }
+
+  /** Why a defect may stand, if engineers have said so. */
+  public Optional<Accepted> accepted(Defect defect) {
+    return notes.accepted().stream().filter(one -> one.covers(defect)).findFirst();
+  }
+
+  /** The defects that nobody has accepted. */
+  public List<Defect> unaccepted() {
+    return defects().stream().filter(defect -> accepted(defect).isEmpty()).toList();
+  }
+
+  /** Acceptances of the sections audited that no longer cover anything. */
+  public List<Accepted> idle() {
+    List<Defect> all = defects();
+    List<String> audited = sections.stream().map(Section::name).toList();
+    return notes.accepted().stream()
+        .filter(one -> audited.contains(one.section()))
+        .filter(one -> all.stream().noneMatch(one::covers))
+        .toList();
+  }
+
+  /** The sites or combinations tried in all. */
+  public long tried() {
+    return Stream.of(sections).flatMap(List::stream).mapToLong(Section::tried).sum();
+  }
+}
