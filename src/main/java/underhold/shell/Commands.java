@@ -31,6 +31,7 @@ final class Commands {
     all.addAll(AdviceCommands.of(session));
     all.addAll(OutlookCommands.of(session));
     all.addAll(KnowledgeCommands.of(session));
+    all.addAll(PackCommands.of(session));
     all.forEach(registry::registerCommand);
     return registry;
   }
@@ -41,7 +42,7 @@ final class Commands {
         GENERAL,
         "says which program and which rules answer",
         List.of(),
-        List.of(),
+        Options.PACK,
         call -> {
           session
               .output()

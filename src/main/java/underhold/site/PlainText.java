@@ -3,7 +3,7 @@ package underhold.site;
 import java.util.Optional;
 
 /** Rules for texts that come from outside. */
-final class PlainText {
+public final class PlainText {
   /** Longest name of a site or zone, in characters. */
   static final int LONGEST_NAME = 200;
 
@@ -15,12 +15,12 @@ final class PlainText {
   private PlainText() {}
 
   /** The text in quotation marks, safe to print: short, without control characters. */
-  static String quoted(String text) {
+  public static String quoted(String text) {
     return "\"" + shown(text) + "\"";
   }
 
   /** The text made safe to print: short, without control characters. */
-  static String shown(String text) {
+  public static String shown(String text) {
     StringBuilder shown = new StringBuilder();
     int count = 0;
     for (int at = 0; at < text.length(); ) {
@@ -65,7 +65,7 @@ final class PlainText {
   }
 
   /** Control characters, halves of characters, and signs that turn the direction of writing. */
-  static boolean isUnsafe(int point) {
+  public static boolean isUnsafe(int point) {
     return Character.isISOControl(point)
         || Character.getType(point) == Character.SURROGATE
         || (point >= 0x2028 && point <= 0x202E)
