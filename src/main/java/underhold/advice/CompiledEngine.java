@@ -1,9 +1,9 @@
 package underhold.advice;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.kie.api.KieBase;
@@ -37,13 +37,25 @@ public final class CompiledEngine implements RuleEngine {
    * @throws IllegalStateException if the engine fired a rule that the pack's text does not hold
    */
   @Override
-  public synchronized List<Rule> fire(FactView view, Rule.Phase phase) {
-    phase.mustRead(view);
-    FactHandle handle = session.insert(facts(view, phase));
-    session.getAgenda().getAgendaGroup(phase.name().toLowerCase(Locale.ROOT)).setFocus();
-    session.fireAllRules();
+  public List<Rule> fire(FactView view, Rule.Phase phase) {
+    return fire(view, List.of(phase)).get(0);
+  }
+
+  /** The rules of several phases that fire on one and the same view, at the cost of one phase. */
+  synchronized List<List<Rule>> fire(FactView view, List<Rule.Phase> phases) {
+    phases.forEach(phase -> phase.mustRead(view));
+    FactHandle handle = session.insert(facts(view, phases.get(0)));
+    List<List<Rule>> fired = new ArrayList<>();
+    for (Rule.Phase phase : phases) {
+      session.getAgenda().getAgendaGroup(phase.word()).setFocus();
+      session.fireAllRules();
+      fired.add(inOrder(new HashSet<>(sink.drain()), phase));
+    }
     session.delete(handle);
-    Set<String> fired = new HashSet<>(sink.drain());
+    return fired;
+  }
+
+  private List<Rule> inOrder(Set<String> fired, Rule.Phase phase) {
     Map<String, Rule> known = rules.getOrDefault(phase, Map.of());
     if (!known.keySet().containsAll(fired)) {
       fired.removeAll(known.keySet());

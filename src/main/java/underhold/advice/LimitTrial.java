@@ -65,7 +65,7 @@ public final class LimitTrial {
     }
     RulePack changed = changed(typed);
     List<PackProblem> found = new ArrayList<>();
-    new PackChecks(changed.limits(), name -> 0, found)
+    new PackChecks(changed.limits(), name -> named.contains(name) ? 1 : 0, found)
         .check(changed.all(), FactDictionary.standard());
     found.forEach(one -> problems.add(new PackProblem(OPTION, 0, one.message())));
     return problems.isEmpty() ? new PackReading.Read(changed) : new PackReading.Refused(problems);

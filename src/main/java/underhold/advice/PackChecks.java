@@ -23,7 +23,7 @@ final class PackChecks {
   /**
    * Checks packs.
    *
-   * @param lines the line of each limit in its table
+   * @param lines the line of each limit in its table; 0 where the pack does not set it
    */
   PackChecks(Limits limits, ToIntFunction<String> lines, List<PackProblem> problems) {
     this.limits = limits;
@@ -49,12 +49,14 @@ final class PackChecks {
       }
     }
     for (Limit limit : limits.all()) {
-      if (limit.si() < 0 && !compared.contains(limit.name())) {
+      boolean own = lines.applyAsInt(limit.name()) > 0; // not one that lost its rule
+      if (own && limit.si() < 0 && !compared.contains(limit.name())) {
         problems.add(
             new PackProblem(
                 LimitTable.FILE,
                 lines.applyAsInt(limit.name()),
-                "the limit " + limit.name() + " is " + limit.value().text() + ", below nothing"));
+                "the limit " + limit.name() + " is " + limit.value().text()
+                    + ", below nothing, and no rule compares it with a fact that may be"));
       }
     }
     checkCircles(rules);
