@@ -55,7 +55,10 @@ final class PackChecks {
             new PackProblem(
                 LimitTable.FILE,
                 lines.applyAsInt(limit.name()),
-                "the limit " + limit.name() + " is " + limit.value().text()
+                "the limit "
+                    + limit.name()
+                    + " is "
+                    + limit.value().text()
                     + ", below nothing, and no rule compares it with a fact that may be"));
       }
     }

@@ -104,10 +104,12 @@ final class RuleTokens {
 
   private Token string() {
     int start = at + 1;
-    int end = text.indexOf('"', start);
-    int lineEnd = lineEnd();
-    if (end < 0 || end > lineEnd) {
-      at = lineEnd;
+    int end = start;
+    while (end < text.length() && text.charAt(end) != '"' && text.charAt(end) != '\n') {
+      end++;
+    }
+    if (end == text.length() || text.charAt(end) == '\n') {
+      at = end;
       return wrong("a text is not closed; it holds no line break");
     }
     String string = text.substring(start, end);

@@ -2,6 +2,7 @@ package underhold.advice;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -23,12 +24,13 @@ import underhold.site.ZoneViews;
  * limits: on them, and one step of a double below and above.
  */
 final class RandomViews {
-  private static final int SITES = 1500;
+  private static final int SITES = 500;
 
   private final FactDictionary dictionary;
   private final List<Rule> rules;
   private final Random random;
   private final List<List<Fact>> values = new ArrayList<>();
+  private final Map<Condition, List<Fact>> fitting = new IdentityHashMap<>();
   private final List<Map<String, Fact>> believable = new ArrayList<>();
 
   RandomViews(RulePack pack, FactDictionary dictionary, long seed) {
@@ -121,10 +123,15 @@ final class RandomViews {
         facts.remove(condition.fact());
         continue;
       }
-      List<Fact> fitting =
-          values.get(definition.index()).stream().filter(fact -> fits(condition, fact)).toList();
+      List<Fact> fitting = fitting(condition, definition);
       facts.put(condition.fact(), fitting.get(random.nextInt(fitting.size())));
     }
+  }
+
+  private List<Fact> fitting(Condition condition, FactDefinition definition) {
+    return fitting.computeIfAbsent(
+        condition,
+        key -> values.get(definition.index()).stream().filter(fact -> fits(key, fact)).toList());
   }
 
   private static boolean fits(Condition condition, Fact fact) {

@@ -137,8 +137,7 @@ final class SecondReading {
     if (words.contains("limit")) {
       limit = limits.get(words.get(words.indexOf("limit") + 2).substring(1));
     } else if (!words.get(2).equals("null")) {
-      allowed =
-          words.stream().filter(w -> w.startsWith("\"")).map(w -> w.substring(1)).toList();
+      allowed = words.stream().filter(w -> w.startsWith("\"")).map(w -> w.substring(1)).toList();
     }
     return new SecondRule.Test(fact, operator, allowed, limit);
   }
