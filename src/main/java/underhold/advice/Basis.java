@@ -1,7 +1,9 @@
 package underhold.advice;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What a rule or a limit rests on. */
 public enum Basis {
@@ -9,7 +11,9 @@ public enum Basis {
   PUBLISHED("published"),
   COMMON_PRACTICE("common practice"),
   JUDGEMENT("judgement"),
-  FROM_MEMORY("from memory");
+  FROM_MEMORY("from memory"),
+  /** A limit set for a trial on the command line: nobody stands for it. No pack may claim it. */
+  ON_TRIAL("on trial");
 
   private final String word;
 
@@ -27,8 +31,22 @@ public enum Basis {
     return this == FROM_MEMORY ? "from memory, verify" : word;
   }
 
-  /** The basis of that word. */
+  /** The words that a pack may use. */
+  static List<String> words() {
+    return inPacks().map(Basis::word).toList();
+  }
+
+  /** Whether it claims a text that others can read. */
+  boolean claimsSource() {
+    return this == STANDARD || this == PUBLISHED;
+  }
+
+  private static Stream<Basis> inPacks() {
+    return Arrays.stream(values()).filter(basis -> basis != ON_TRIAL);
+  }
+
+  /** The basis of that word, as a pack may use it. */
   public static Optional<Basis> find(String word) {
-    return Arrays.stream(values()).filter(basis -> basis.word.equals(word)).findFirst();
+    return inPacks().filter(basis -> basis.word.equals(word)).findFirst();
   }
 }

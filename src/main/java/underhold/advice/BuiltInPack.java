@@ -24,9 +24,14 @@ public final class BuiltInPack {
     return Holder.PACK;
   }
 
+  /** Whether a pack is this one, read from the program itself. */
+  public static boolean is(RulePack pack) {
+    return pack == pack();
+  }
+
   /** An engine with the compiled rules. */
   public static RuleEngine engine() {
-    return new RuleEngine(pack(), compiled());
+    return new CompiledEngine(pack(), compiled());
   }
 
   /** The text of a file of the pack. */

@@ -1,66 +1,90 @@
 package underhold.advice;
 
 import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import tools.jackson.databind.JsonNode;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import underhold.site.PlainText;
 
 /** Reads the table of criteria of a rule pack, and checks that no cause is left without one. */
 final class CriteriaTable {
   static final String FILE = "criteria.json";
 
   private final List<PackProblem> problems;
+  private final PackFields fields;
+  private final Map<Criterion, String> meanings = new EnumMap<>(Criterion.class);
+  private final Map<String, Criterion> byCause = new LinkedHashMap<>();
+  private final Set<Criterion> seen = EnumSet.noneOf(Criterion.class);
+  private final Set<String> listed = new HashSet<>();
 
-  CriteriaTable(List<PackProblem> problems) {
+  CriteriaTable(List<PackProblem> problems, @Nullable RulePack base) {
     this.problems = problems;
+    this.fields = new PackFields(FILE, problems);
+    if (base != null) {
+      meanings.putAll(base.criteria().meanings());
+      byCause.putAll(base.criteria().byCause());
+    }
   }
 
-  Criteria read(JsonNode table) {
-    Map<Criterion, String> meanings = new EnumMap<>(Criterion.class);
-    Map<String, Criterion> byCause = new LinkedHashMap<>();
-    for (JsonNode node : table.path("criteria")) {
-      String name = node.path("name").asString("");
+  /**
+   * The criteria; over those of the pack built in, if there are such, causes are added or moved.
+   */
+  Criteria read(PackNode table) {
+    fields.only(table, "the table of criteria", List.of("note", "basis", "criteria"));
+    for (PackNode node : fields.objects(table, "criteria")) {
+      fields.only(node, "a criterion", List.of("name", "meaning", "causes"));
+      String name = fields.text(node, "name").orElse("");
       Criterion.find(name)
           .ifPresentOrElse(
-              criterion -> criterion(criterion, node, meanings, byCause),
-              () -> problem("there is no criterion \"" + Texts.shorten(name) + "\"; " + all()));
+              criterion -> criterion(criterion, node),
+              () ->
+                  fields.problem(
+                      node.line(),
+                      "there is no criterion " + PlainText.quoted(name) + "; " + all()));
     }
     for (Criterion criterion : Criterion.values()) {
       if (!meanings.containsKey(criterion)) {
-        problem("the criterion " + criterion.word() + " is missing; " + all());
+        fields.problem(table.line(), "the criterion " + criterion.word() + " is missing; " + all());
       }
     }
     return new Criteria(meanings, byCause);
   }
 
-  private void criterion(
-      Criterion criterion,
-      JsonNode node,
-      Map<Criterion, String> meanings,
-      Map<String, Criterion> byCause) {
-    String meaning = node.path("meaning").asString("");
+  private void criterion(Criterion criterion, PackNode node) {
+    String meaning = fields.text(node, "meaning").orElse(meanings.getOrDefault(criterion, ""));
     if (meaning.isBlank()) {
-      problem("the criterion " + criterion.word() + " has no meaning");
+      fields.problem(node.line(), "the criterion " + criterion.word() + " has no meaning");
     }
-    if (meanings.put(criterion, meaning) != null) {
-      problem("the criterion " + criterion.word() + " stands twice");
+    meanings.put(criterion, meaning);
+    if (!seen.add(criterion)) {
+      fields.problem(node.line(), "the criterion " + criterion.word() + " stands twice");
     }
-    for (JsonNode entry : node.path("causes")) {
-      String cause = entry.asString("");
-      Criterion other = byCause.putIfAbsent(cause, criterion);
-      if (cause.isBlank()) {
-        problem("the criterion " + criterion.word() + " lists a cause without a name");
-      } else if (other != null) {
-        problem(
-            "the cause \""
-                + Texts.shorten(cause)
-                + "\" stands twice, under "
-                + other.word()
-                + " and under "
-                + criterion.word()
-                + "; a cause belongs to one criterion");
-      }
+    for (PackNode entry : fields.texts(node, "causes")) {
+      cause(criterion, entry);
+    }
+  }
+
+  private void cause(Criterion criterion, PackNode entry) {
+    String cause = entry.text();
+    if (cause.isBlank()) {
+      fields.problem(
+          entry.line(), "the criterion " + criterion.word() + " lists a cause without a name");
+    } else if (!listed.add(cause)) {
+      fields.problem(
+          entry.line(),
+          "the cause "
+              + PlainText.quoted(cause)
+              + " stands twice, under "
+              + byCause.getOrDefault(cause, criterion).word()
+              + " and under "
+              + criterion.word()
+              + "; a cause belongs to one criterion");
+    } else {
+      byCause.put(cause, criterion);
     }
   }
 
@@ -89,9 +113,5 @@ final class CriteriaTable {
 
   private static String all() {
     return "there are " + String.join(", ", Criterion.words());
-  }
-
-  private void problem(String message) {
-    problems.add(new PackProblem(FILE, 0, message));
   }
 }

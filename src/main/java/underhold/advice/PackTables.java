@@ -4,134 +4,143 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
-import tools.jackson.databind.JsonNode;
-import underhold.quantity.Measure;
-import underhold.quantity.ParsedQuantity;
-import underhold.quantity.Quantity;
+import org.jspecify.annotations.Nullable;
+import underhold.site.PlainText;
 
-/** Reads the tables of a rule pack: limits, sources, weights. */
+/** Reads the sources and weights of a rule pack, alone or over those of the pack built in. */
 final class PackTables {
+  static final String SOURCES = "sources.json";
+  static final String STRENGTHS = "strengths.json";
+
+  private static final List<String> SOURCE_FIELDS =
+      List.of("key", "title", "kind", "year", "read", "extent");
+  private static final List<String> READ = List.of("in whole", "in part", Source.NOT_READ);
+
   private final List<PackProblem> problems;
+  private final @Nullable RulePack base;
 
-  PackTables(List<PackProblem> problems) {
+  PackTables(List<PackProblem> problems, @Nullable RulePack base) {
     this.problems = problems;
+    this.base = base;
   }
 
-  Limits limits(JsonNode table) {
-    List<Limit> limits = new ArrayList<>();
-    Set<String> names = new HashSet<>();
-    for (JsonNode node : table.path("limits")) {
-      String name = node.path("name").asString("");
-      if (!names.add(name)) {
-        limit(name, "stands twice");
-        continue;
-      }
-      Optional<Measure> measure = measure(name, node.path("measure").asString(""));
-      Optional<Basis> basis = Basis.find(node.path("basis").asString(""));
-      if (basis.isEmpty()) {
-        limit(name, "has no basis");
-      }
-      if (node.path("label").asString("").isBlank()) {
-        limit(name, "has no label");
-      }
-      if (measure.isEmpty() || basis.isEmpty()) {
-        continue;
-      }
-      Optional<Quantity> value = quantity(name, node.path("value").asString(""), measure.get());
-      List<Quantity> plausible = new ArrayList<>();
-      node.path("plausible")
-          .forEach(
-              end -> quantity(name, end.asString(""), measure.get()).ifPresent(plausible::add));
-      if (!plausible.isEmpty()
-          && (plausible.size() != 2 || plausible.get(0).si() >= plausible.get(1).si())) {
-        limit(name, "has a plausible range that is not a least and a greatest value");
-      }
-      value.ifPresent(
-          quantity ->
-              limits.add(
-                  new Limit(
-                      name,
-                      node.path("label").asString(""),
-                      quantity,
-                      node.path("fine").asBoolean(false),
-                      basis.get(),
-                      node.path("source").asString(""),
-                      node.path("note").asString(""),
-                      plausible)));
-    }
-    return new Limits(limits);
-  }
-
-  Map<String, Source> sources(JsonNode table) {
-    Map<String, Source> sources = new LinkedHashMap<>();
-    for (JsonNode node : table.path("sources")) {
-      String key = node.path("key").asString("");
-      JsonNode year = node.get("year");
+  Map<String, Source> sources(PackNode table) {
+    PackFields fields = new PackFields(SOURCES, problems);
+    fields.only(table, "the table of sources", List.of("note", "sources"));
+    Map<String, Source> sources = new LinkedHashMap<>(base == null ? Map.of() : base.sources());
+    Set<String> seen = new HashSet<>();
+    for (PackNode node : fields.objects(table, "sources")) {
+      fields.only(node, "a source", SOURCE_FIELDS);
+      String key = fields.text(node, "key").orElse("");
       Source source =
           new Source(
               key,
-              node.path("title").asString(""),
-              node.path("kind").asString(""),
-              year == null ? null : year.asString(),
-              node.path("read").asString(""),
-              node.path("extent").asString(""));
-      if (key.isBlank() || source.title().isBlank() || source.read().isBlank()) {
-        problems.add(
-            new PackProblem("sources.json", 0, "a source needs key, title and read: " + key));
+              fields.text(node, "title").orElse(""),
+              fields.text(node, "kind").orElse(""),
+              fields.text(node, "year").orElse(null),
+              fields.text(node, "read").orElse(""),
+              fields.text(node, "extent").orElse(""));
+      if (!key.matches("[A-Za-z0-9][A-Za-z0-9.-]{0,59}") || source.title().isBlank()) {
+        fields.problem(
+            node.line(),
+            "a source needs a title, and a key of letters, digits, dots and hyphens: "
+                + PlainText.quoted(key));
       }
-      if (sources.put(key, source) != null) {
-        problems.add(new PackProblem("sources.json", 0, key + " stands twice"));
+      if (!READ.contains(source.read())) {
+        fields.problem(
+            node.line(),
+            "the source "
+                + PlainText.shown(key)
+                + " says under read what was read of it: "
+                + String.join(", ", READ));
       }
+      if (!seen.add(key)) {
+        fields.problem(node.line(), PlainText.shown(key) + " stands twice");
+      }
+      sources.put(key, source);
     }
     return sources;
   }
 
-  RulePack.Weights weights(JsonNode table) {
+  RulePack.Weights weights(PackNode table) {
+    PackFields fields = new PackFields(STRENGTHS, problems);
+    fields.only(
+        table, "the table of strengths", List.of("note", "basis", "weights", "tie", "costOrder"));
+    PackNode weights = fields.field(table, "weights", PackNode.Kind.OBJECT).orElse(PackNode.none());
+    List<String> words = java.util.Arrays.stream(Strength.values()).map(Strength::word).toList();
+    fields.only(weights, "weights", words);
     Map<Strength, Integer> points = new EnumMap<>(Strength.class);
     for (Strength strength : Strength.values()) {
-      int value = table.path("weights").path(strength.word()).asInt(-1);
-      if (value < 0) {
-        problems.add(new PackProblem("strengths.json", 0, "no weight for " + strength.word()));
+      OptionalInt value = fields.whole(weights, strength.word());
+      if (value.isPresent()) {
+        points.put(strength, value.getAsInt());
+      } else if (base != null) {
+        points.put(strength, base.weights().of(strength));
+      } else {
+        fields.problem(weights.line(), "no weight for " + strength.word());
       }
-      points.put(strength, value);
+    }
+    checkOrder(points, weights.line(), fields);
+    OptionalInt tie = fields.whole(table, "tie");
+    if (tie.isEmpty() && base == null) {
+      fields.problem(table.line(), "no tie: the points up to which two options are called a tie");
+    }
+    return new RulePack.Weights(
+        points, tie.orElse(base == null ? 0 : base.weights().tie()), costOrder(table, fields));
+  }
+
+  /** Findings would be counted upside down, or not at all. */
+  private static void checkOrder(Map<Strength, Integer> points, int line, PackFields fields) {
+    if (points.size() < Strength.values().length) {
+      return;
+    }
+    int above = Integer.MAX_VALUE;
+    for (Strength strength : Strength.values()) {
+      int value = points.getOrDefault(strength, 0);
+      if (value > above) {
+        fields.problem(
+            line,
+            strength.word()
+                + " weighs "
+                + value
+                + ", more than the strength above it: decisive >= major >= moderate >= minor");
+      }
+      above = value;
+    }
+    if (points.getOrDefault(Strength.DECISIVE, 0) == 0) {
+      fields.problem(line, "decisive weighs nothing, so nothing could be ranked");
+    }
+  }
+
+  private List<SupportOption> costOrder(PackNode table, PackFields fields) {
+    if (base != null && !table.members().containsKey("costOrder")) {
+      return base.weights().costOrder();
     }
     List<SupportOption> order = new ArrayList<>();
-    table
-        .path("costOrder")
-        .forEach(id -> SupportOption.find(id.asString("")).ifPresent(order::add));
-    if (order.size() != SupportOption.values().length - 1
-        || new HashSet<>(order).size() != order.size()) {
-      problems.add(
-          new PackProblem("strengths.json", 0, "costOrder names every option but refer once"));
-    }
-    return new RulePack.Weights(points, table.path("tie").asInt(0), order);
-  }
-
-  private Optional<Measure> measure(String name, String word) {
-    for (Measure measure : Measure.values()) {
-      if (measure.name().equals(word)) {
-        return Optional.of(measure);
+    List<PackNode> named = fields.texts(table, "costOrder");
+    for (PackNode node : named) {
+      Optional<SupportOption> option = SupportOption.find(node.text());
+      option.ifPresent(order::add);
+      if (option.isEmpty()) {
+        fields.problem(
+            node.line(),
+            "there is no option "
+                + PlainText.quoted(node.text())
+                + PackFields.nearest(node.text(), SupportOption.ids()));
       }
     }
-    limit(name, "has no measure");
-    return Optional.empty();
-  }
-
-  private Optional<Quantity> quantity(String name, String text, Measure measure) {
-    return Quantity.parse(text, measure)
-        .fold(
-            parsed -> Optional.of(parsed.quantity()),
-            (ParsedQuantity.Rejected rejected) -> {
-              limit(name, rejected.explanation());
-              return Optional.empty();
-            });
-  }
-
-  private void limit(String name, String message) {
-    problems.add(new PackProblem("limits.json", 0, "the limit " + name + " " + message));
+    int wanted = SupportOption.values().length - 1;
+    if (order.size() != wanted
+        || new LinkedHashSet<>(order).size() != wanted
+        || order.contains(SupportOption.REFER)) {
+      fields.problem(table.line(), "costOrder names every option but refer once");
+    }
+    return order;
   }
 }

@@ -2,8 +2,10 @@ package underhold.advice;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import underhold.site.FactDictionary;
 import underhold.site.FactView;
 
 /**
@@ -51,7 +53,19 @@ public record Rule(
     /** What follows once it is known which options are left. */
     SETTLE,
     /** What two zones of a site do to each other, once a method is chosen for each. */
-    SCHEME
+    SCHEME;
+
+    /** The word in a rule's agenda-group. */
+    String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** Refuses a view of one zone where two are read, and the other way round. */
+    void mustRead(FactView view) {
+      if ((view.dictionary() == FactDictionary.pairs()) != (this == SCHEME)) {
+        throw new IllegalArgumentException("the phase " + word() + " does not read such a view");
+      }
+    }
   }
 
   /** Whether an option waits while a rule that would rule it out is still open. */

@@ -88,6 +88,8 @@ final class RuleActions {
       wrong.add("there is no fact " + Texts.shorten(fact) + " to derive");
     } else if (definition.get().kind().isNumber()) {
       wrong.add(fact + " is an amount; rules derive words only");
+    } else if (ProgramFacts.makes(definition.get())) {
+      wrong.add(fact + " is made by the program; no rule derives it");
     } else if (definition.get().allowed(value).isEmpty()) {
       wrong.add(fact + " has no value " + Texts.shorten(value));
     }
@@ -110,6 +112,8 @@ final class RuleActions {
                 + Texts.shorten(part.strip())
                 + "; options are "
                 + String.join(", ", SupportOption.ids()));
+      } else if (options.contains(option.get())) {
+        wrong.add("names the option " + option.get().id() + " twice");
       } else {
         options.add(option.get());
       }

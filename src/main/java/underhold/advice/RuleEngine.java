@@ -1,63 +1,27 @@
 package underhold.advice;
 
-import java.util.EnumMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Set;
-import org.kie.api.KieBase;
-import org.kie.api.runtime.KieSession;
-import org.kie.api.runtime.rule.FactHandle;
-import underhold.site.FactDictionary;
 import underhold.site.FactView;
 
-/** Fires the rules of a pack on the facts of a zone. Safe for use by several threads in turn. */
-public final class RuleEngine {
-  private final RulePack pack;
-  private final KieSession session;
-  private final FindingSink sink = new FindingSink();
-  private final Map<Rule.Phase, Map<String, Rule>> rules;
-
-  RuleEngine(RulePack pack, KieBase base) {
-    this.pack = pack;
-    this.session = base.newKieSession();
-    this.session.setGlobal("findings", sink);
-    this.rules = new EnumMap<>(Rule.Phase.class);
-    for (Rule.Phase phase : Rule.Phase.values()) {
-      this.rules.put(phase, pack.byId(phase));
-    }
-  }
-
-  public RulePack pack() {
-    return pack;
-  }
+/**
+ * Fires the rules of a pack on facts. The rules built in are compiled with the program; a pack from
+ * outside is read and never compiled, so nothing that stands in it can run. Both fire the same
+ * rules on the same facts.
+ */
+public sealed interface RuleEngine permits CompiledEngine, PlainEngine {
+  /** The rules it fires. */
+  RulePack pack();
 
   /**
    * The rules of a phase that fire on a view, in the order of the pack.
    *
    * @param view of one zone, or for {@link Rule.Phase#SCHEME} of two zones together
-   * @throws IllegalStateException if the engine fired a rule that the pack's text does not hold
+   * @throws IllegalArgumentException if the phase does not read such a view
    */
-  public synchronized List<Rule> fire(FactView view, Rule.Phase phase) {
-    FactHandle handle = session.insert(facts(view, phase));
-    session.getAgenda().getAgendaGroup(phase.name().toLowerCase(Locale.ROOT)).setFocus();
-    session.fireAllRules();
-    session.delete(handle);
-    Set<String> fired = new HashSet<>(sink.drain());
-    Map<String, Rule> known = rules.getOrDefault(phase, Map.of());
-    if (!known.keySet().containsAll(fired)) {
-      fired.removeAll(known.keySet());
-      throw new IllegalStateException("the engine fired rules the pack does not hold: " + fired);
-    }
-    return known.values().stream().filter(rule -> fired.contains(rule.id())).toList();
-  }
+  List<Rule> fire(FactView view, Rule.Phase phase);
 
-  private Object facts(FactView view, Rule.Phase phase) {
-    boolean pair = view.dictionary() == FactDictionary.pairs();
-    if (pair != (phase == Rule.Phase.SCHEME)) {
-      throw new IllegalArgumentException("the phase " + phase + " does not read such a view");
-    }
-    return pair ? new PairFacts(view, pack.limits()) : new ZoneFacts(view, pack.limits());
+  /** The compiled rules for the pack built in, the plain reading for every other. */
+  static RuleEngine of(RulePack pack) {
+    return BuiltInPack.is(pack) ? BuiltInPack.engine() : new PlainEngine(pack);
   }
 }

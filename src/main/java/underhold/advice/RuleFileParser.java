@@ -28,6 +28,11 @@ final class RuleFileParser {
   private static final String PAIR_IMPORT = "underhold.advice.PairFacts";
   private static final String GLOBAL = "underhold.advice.FindingSink";
 
+  /** Nobody reads more; the reading ends there. */
+  static final int MOST_PROBLEMS = 200;
+
+  private static final int MOST_CONDITIONS = 60;
+
   private final String file;
   private final RuleChecks checks;
   private final List<PackProblem> problems;
@@ -46,16 +51,38 @@ final class RuleFileParser {
    */
   List<Rule> parse(String text) {
     List<Rule> rules = new ArrayList<>();
+    tokens = RuleTokens.of(text);
+    pairs = tokens.stream().anyMatch(token -> token.text().equals(PAIR_IMPORT));
     try {
-      tokens = RuleTokens.of(text);
       head();
-      while (peek().kind() != Kind.END) {
-        rule(rules);
-      }
     } catch (NotReadable e) {
-      problems.add(new PackProblem(file, e.line, String.valueOf(e.getMessage())));
+      goOn(e, at);
+    }
+    while (peek().kind() != Kind.END && problems.size() < MOST_PROBLEMS) {
+      int start = at;
+      try {
+        rule(rules);
+      } catch (NotReadable e) {
+        goOn(e, start + 1);
+      }
     }
     return rules;
+  }
+
+  /** Tells what cannot be read and goes on with the next rule. */
+  private void goOn(NotReadable e, int from) {
+    problems.add(new PackProblem(file, e.line, String.valueOf(e.getMessage())));
+    at = Math.max(from, at - 1);
+    while (tokens.get(at).kind() != Kind.END && !ruleBegins()) {
+      at++;
+    }
+  }
+
+  private boolean ruleBegins() {
+    Token token = tokens.get(at);
+    return token.kind() == Kind.NAME
+        && token.text().equals("rule")
+        && tokens.get(at + 1).kind() == Kind.TEXT;
   }
 
   private void head() throws NotReadable {
@@ -65,7 +92,6 @@ final class RuleFileParser {
       throw new NotReadable(pack.line(), "a package name is lower-case words with dots");
     }
     name("import");
-    pairs = peek().text().equals(PAIR_IMPORT);
     name(pairs ? PAIR_IMPORT : IMPORT);
     name("global");
     name(GLOBAL);
@@ -86,6 +112,9 @@ final class RuleFileParser {
     do {
       conditions.add(condition());
     } while (takeSign(","));
+    if (conditions.size() > MOST_CONDITIONS) {
+      throw new NotReadable(line, "a rule has at most " + MOST_CONDITIONS + " conditions");
+    }
     sign(")");
     name("then");
     RuleDraft draft =
@@ -178,10 +207,13 @@ final class RuleFileParser {
     return tokens.get(at);
   }
 
-  private Token next() {
+  private Token next() throws NotReadable {
     Token token = tokens.get(at);
     if (token.kind() != Kind.END) {
       at++;
+    }
+    if (token.kind() == Kind.WRONG) {
+      throw new NotReadable(token.line(), token.text());
     }
     return token;
   }

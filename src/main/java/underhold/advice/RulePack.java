@@ -18,6 +18,7 @@ import java.util.stream.Stream;
  * @param sources the bibliography, by key
  * @param weights what each strength counts
  * @param criteria what the causes of the rules speak of, for comparing options
+ * @param origin where it comes from
  */
 public record RulePack(
     String name,
@@ -28,7 +29,8 @@ public record RulePack(
     Limits limits,
     Map<String, Source> sources,
     Weights weights,
-    Criteria criteria) {
+    Criteria criteria,
+    PackOrigin origin) {
   public RulePack {
     rules = List.copyOf(rules);
     pairRules = List.copyOf(pairRules);

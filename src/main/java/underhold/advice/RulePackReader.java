@@ -1,37 +1,50 @@
 package underhold.advice;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import tools.jackson.core.JacksonException;
-import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
+import org.jspecify.annotations.Nullable;
 import underhold.site.FactDictionary;
 
-/** Reads a rule pack from the texts of its files. */
+/**
+ * Reads a rule pack from the texts of its files. It collects all problems it can find, and gives
+ * nothing while there is one.
+ */
 public final class RulePackReader {
-  static final String MANIFEST = "pack.json";
-  static final List<String> TABLES =
-      List.of(MANIFEST, "limits.json", "sources.json", "strengths.json", CriteriaTable.FILE);
+  private static final int MOST_RULES = 2000;
 
   private final FactDictionary dictionary;
+  private final @Nullable RulePack builtIn;
   private final List<PackProblem> problems = new ArrayList<>();
+  private final Map<String, String> texts = new TreeMap<>();
 
+  /** Reads whole packs. */
   public RulePackReader(FactDictionary dictionary) {
+    this(dictionary, null);
+  }
+
+  /** Reads whole packs, and packs that are changes to the pack built in. */
+  RulePackReader(FactDictionary dictionary, @Nullable RulePack builtIn) {
     this.dictionary = dictionary;
+    this.builtIn = builtIn;
   }
 
   /** Gives the text of a file of the pack; empty where there is none. */
   @FunctionalInterface
   public interface Files {
     Optional<String> text(String name);
+
+    /** Why there is no text of that name, to follow the name in a sentence. */
+    default String whyNot(String name) {
+      return "is not there";
+    }
+
+    /** Rule files that stand there although the pack does not name them. */
+    default List<String> unnamed(List<String> named) {
+      return List.of();
+    }
   }
 
   /** What was wrong with the pack last read. */
@@ -41,88 +54,109 @@ public final class RulePackReader {
 
   /** The pack, or nothing where it has problems. */
   public Optional<RulePack> read(Files files) {
+    return read(files, "");
+  }
+
+  /** The pack of a folder, or nothing where it has problems. */
+  Optional<RulePack> read(Files files, String folder) {
     problems.clear();
-    Map<String, String> texts = new TreeMap<>();
-    Map<String, JsonNode> tables = new LinkedHashMap<>();
-    for (String table : TABLES) {
-      json(files, table, texts).ifPresent(node -> tables.put(table, node));
-    }
-    if (!problems.isEmpty()) {
+    texts.clear();
+    Optional<PackNode> root = table(files, PackManifest.FILE, false);
+    if (root.isEmpty()) {
       return Optional.empty();
     }
-    PackTables read = new PackTables(problems);
-    Limits limits = read.limits(node(tables, "limits.json"));
-    Map<String, Source> sources = read.sources(node(tables, "sources.json"));
-    RulePack.Weights weights = read.weights(node(tables, "strengths.json"));
-    CriteriaTable causes = new CriteriaTable(problems);
-    Criteria criteria = causes.read(node(tables, CriteriaTable.FILE));
-    RuleChecks checks = new RuleChecks(dictionary, limits, sources);
-    List<Rule> rules = new ArrayList<>();
-    JsonNode manifest = node(tables, MANIFEST);
-    for (JsonNode entry : manifest.path("files")) {
-      String name = entry.asString();
-      Optional<String> text = files.text(name);
-      if (text.isEmpty()) {
-        problems.add(new PackProblem(MANIFEST, 0, "names " + name + ", which is not there"));
-      } else {
-        texts.put(name, text.get());
-        rules.addAll(new RuleFileParser(name, checks, problems).parse(text.get()));
-      }
-    }
-    causes.check(rules, criteria);
-    if (!problems.isEmpty()) {
+    PackManifest manifest = PackManifest.read(root.get(), problems);
+    if (manifest.extending() && builtIn == null) {
+      problem(PackManifest.FILE, 0, "there is no pack here that it could extend");
       return Optional.empty();
+    }
+    return pack(files, folder, manifest, manifest.extending() ? builtIn : null);
+  }
+
+  private Optional<RulePack> pack(
+      Files files, String folder, PackManifest manifest, @Nullable RulePack base) {
+    boolean small = base != null;
+    Optional<PackNode> limitNode = table(files, LimitTable.FILE, small);
+    Optional<PackNode> sourceNode = table(files, PackTables.SOURCES, small);
+    Optional<PackNode> strengthNode = table(files, PackTables.STRENGTHS, small);
+    Optional<PackNode> criteriaNode = table(files, CriteriaTable.FILE, small);
+    LimitTable limitTable = new LimitTable(problems, base);
+    Limits limits = limitNode.map(limitTable::read).orElseGet(() -> new Limits(List.of()));
+    PackTables tables = new PackTables(problems, base);
+    Map<String, Source> sources = sourceNode.map(tables::sources).orElseGet(Map::of);
+    Optional<RulePack.Weights> weights = strengthNode.map(tables::weights);
+    CriteriaTable causes = new CriteriaTable(problems, base);
+    Optional<Criteria> criteria = criteriaNode.map(causes::read);
+    RuleChecks checks =
+        new RuleChecks(
+            dictionary,
+            new RuleChecks.Tables(
+                limits,
+                name -> limitNode.isEmpty() || limitTable.isBroken(name),
+                sources,
+                sourceNode.isPresent()));
+    List<Rule> own = rules(files, manifest, checks);
+    criteria.ifPresent(known -> causes.check(own, known));
+    List<Rule> all = new PackMerge(manifest, base, limits, problems).rules(own);
+    new PackChecks(limits, limitTable::line, problems).check(all, dictionary);
+    if (!problems.isEmpty() || weights.isEmpty() || criteria.isEmpty()) {
+      return Optional.empty();
+    }
+    if (base != null) {
+      texts.put("built-in", base.fingerprint());
     }
     return Optional.of(
         new RulePack(
-            manifest.path("name").asString("unnamed"),
-            manifest.path("version").asString("?"),
-            fingerprint(texts),
-            rules.stream().filter(rule -> rule.phase() != Rule.Phase.SCHEME).toList(),
-            rules.stream().filter(rule -> rule.phase() == Rule.Phase.SCHEME).toList(),
+            manifest.name(),
+            manifest.version(),
+            Fingerprint.of(texts),
+            all.stream().filter(rule -> rule.phase() != Rule.Phase.SCHEME).toList(),
+            all.stream().filter(rule -> rule.phase() == Rule.Phase.SCHEME).toList(),
             limits,
             sources,
-            weights,
-            criteria));
+            weights.get(),
+            criteria.get(),
+            folder.isEmpty() ? PackOrigin.BUILT_IN : PackOrigin.folder(folder, small)));
   }
 
-  private Optional<JsonNode> json(Files files, String name, Map<String, String> texts) {
+  private List<Rule> rules(Files files, PackManifest manifest, RuleChecks checks) {
+    List<Rule> rules = new ArrayList<>();
+    for (String name : manifest.files()) {
+      Optional<String> text = files.text(name);
+      if (text.isEmpty()) {
+        problem(PackManifest.FILE, 0, "names " + name + ", which " + files.whyNot(name));
+        continue;
+      }
+      texts.put(name, text.get());
+      rules.addAll(new RuleFileParser(name, checks, problems).parse(text.get()));
+      if (rules.size() > MOST_RULES) {
+        problem(name, 0, "the pack has more than " + MOST_RULES + " rules");
+        return rules;
+      }
+    }
+    for (String name : files.unnamed(manifest.files())) {
+      problem(name, 0, PackManifest.FILE + " does not name this rule file: add or remove it");
+    }
+    return rules;
+  }
+
+  /** A table of the pack; a small pack may leave it out. */
+  private Optional<PackNode> table(Files files, String name, boolean mayLack) {
     Optional<String> text = files.text(name);
-    if (text.isEmpty()) {
-      problems.add(new PackProblem(name, 0, "the pack lacks this file"));
-      return Optional.empty();
+    if (text.isPresent()) {
+      texts.put(name, text.get());
+      return PackJson.read(name, text.get(), problems);
     }
-    texts.put(name, text.get());
-    try {
-      return Optional.of(JsonMapper.shared().readTree(text.get()));
-    } catch (JacksonException e) {
-      int line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
-      problems.add(new PackProblem(name, Math.max(line, 0), "is not readable JSON"));
-      return Optional.empty();
+    String why = files.whyNot(name);
+    boolean lacks = why.equals(PackFolder.NOT_THERE);
+    if (mayLack && lacks) {
+      return Optional.of(PackNode.none());
     }
+    problem(name, 0, lacks ? "the pack lacks this file" : "the pack needs this file, which " + why);
+    return Optional.empty();
   }
 
-  private static JsonNode node(Map<String, JsonNode> tables, String name) {
-    JsonNode node = tables.get(name);
-    if (node == null) {
-      throw new IllegalStateException(name + " was not read");
-    }
-    return node;
-  }
-
-  private static String fingerprint(Map<String, String> texts) {
-    try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      texts.forEach(
-          (name, text) -> {
-            digest.update(name.getBytes(StandardCharsets.UTF_8));
-            digest.update((byte) 0);
-            digest.update(text.replace("\r\n", "\n").getBytes(StandardCharsets.UTF_8));
-            digest.update((byte) 0);
-          });
-      return HexFormat.of().formatHex(digest.digest());
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
+  private void problem(String file, int line, String message) {
+    problems.add(new PackProblem(file, line, message));
   }
 }

@@ -2,6 +2,7 @@ package underhold.advice;
 
 import java.util.ArrayList;
 import java.util.List;
+import underhold.site.PlainText;
 
 /** The words of a rule file with their lines; comments left out. */
 final class RuleTokens {
@@ -10,6 +11,8 @@ final class RuleTokens {
     NAME,
     TEXT,
     SIGN,
+    /** What no rule file may hold; the text says why. */
+    WRONG,
     END
   }
 
@@ -22,12 +25,13 @@ final class RuleTokens {
     final int line;
 
     NotReadable(int line, String message) {
-      super(message);
+      super(message, null, false, false);
       this.line = line;
     }
   }
 
   private static final String SIGNS = "(){},;@=<>";
+  private static final int LONGEST_TEXT = 2000;
 
   private final String text;
   private int at;
@@ -37,21 +41,22 @@ final class RuleTokens {
     this.text = text;
   }
 
-  static List<Token> of(String text) throws NotReadable {
+  /** The tokens; what has no place in a rule file is a token too, so that reading can go on. */
+  static List<Token> of(String text) {
     return new RuleTokens(text).read();
   }
 
-  private List<Token> read() throws NotReadable {
+  private List<Token> read() {
     List<Token> tokens = new ArrayList<>();
     while (at < text.length()) {
       char c = text.charAt(at);
       if (c == '\n') {
         line++;
         at++;
-      } else if (c == ' ' || c == '\t' || c == '\r') {
+      } else if (c == ' ' || c == '\t' || endsLine(c)) {
         at++;
       } else if (text.startsWith("//", at)) {
-        skipLine();
+        comment(tokens);
       } else if (c == '"') {
         tokens.add(string());
       } else if (isNamePart(c)) {
@@ -59,34 +64,64 @@ final class RuleTokens {
       } else if (SIGNS.indexOf(c) >= 0) {
         tokens.add(sign());
       } else {
-        throw new NotReadable(
-            line, "the character " + printable(c) + " has no place in a rule file");
+        at = lineEnd();
+        tokens.add(wrong("the character " + printable(c) + " has no place in a rule file"));
       }
     }
     tokens.add(new Token(Kind.END, "", line));
     return tokens;
   }
 
-  private void skipLine() {
-    int end = text.indexOf('\n', at);
-    at = end < 0 ? text.length() : end;
+  /** A carriage return is the first half of a line end, and nothing else. */
+  private boolean endsLine(char c) {
+    return c == '\r' && text.startsWith("\n", at + 1);
   }
 
-  private Token string() throws NotReadable {
+  private Token wrong(String why) {
+    return new Token(Kind.WRONG, why, line);
+  }
+
+  private int lineEnd() {
+    int end = text.indexOf('\n', at);
+    return end < 0 ? text.length() : end;
+  }
+
+  /**
+   * A comment ends with its line. What other readers take for the end of a line, or what turns the
+   * direction of writing, could show a reader another text than the one that counts.
+   */
+  private void comment(List<Token> tokens) {
+    int end = lineEnd();
+    String comment = text.substring(at, end);
+    if (comment.endsWith("\r")) {
+      comment = comment.substring(0, comment.length() - 1);
+    }
+    if (comment.codePoints().anyMatch(point -> point != '\t' && PlainText.isUnsafe(point))) {
+      tokens.add(wrong("a comment holds a control character, or one that turns the writing"));
+    }
+    at = end;
+  }
+
+  private Token string() {
     int start = at + 1;
     int end = start;
-    while (end < text.length() && text.charAt(end) != '"') {
-      char c = text.charAt(end);
-      if (c == '\\' || c < ' ') {
-        throw new NotReadable(line, "a text holds no backslash, tab or line break");
-      }
+    while (end < text.length() && text.charAt(end) != '"' && text.charAt(end) != '\n') {
       end++;
     }
-    if (end >= text.length()) {
-      throw new NotReadable(line, "a text is not closed");
+    if (end == text.length() || text.charAt(end) == '\n') {
+      at = end;
+      return wrong("a text is not closed; it holds no line break");
     }
+    String string = text.substring(start, end);
     at = end + 1;
-    return new Token(Kind.TEXT, text.substring(start, end), line);
+    if (string.indexOf('\\') >= 0 || string.codePoints().anyMatch(PlainText::isUnsafe)) {
+      return wrong(
+          "a text holds no backslash, no tab or other control character, and none that turns the"
+              + " writing");
+    }
+    return string.length() > LONGEST_TEXT
+        ? wrong("a text has at most " + LONGEST_TEXT + " characters, not " + string.length())
+        : new Token(Kind.TEXT, string, line);
   }
 
   private Token name() {
@@ -115,6 +150,6 @@ final class RuleTokens {
   }
 
   private static String printable(char c) {
-    return c < ' ' ? String.format("U+%04X", (int) c) : "'" + c + "'";
+    return c < ' ' || c > '~' ? String.format("U+%04X", (int) c) : "'" + c + "'";
   }
 }

@@ -42,7 +42,12 @@ public final class Consultant {
 
   /** Answers by the rules built in. */
   public static Consultant standard() {
-    return new Consultant(BuiltInPack.engine());
+    return of(BuiltInPack.pack());
+  }
+
+  /** Answers by the rules of a pack. */
+  public static Consultant of(RulePack pack) {
+    return new Consultant(RuleEngine.of(pack));
   }
 
   /** The engine that judges, for what judges beside it. */

@@ -24,7 +24,7 @@ public final class AdviceJson {
     Map<String, Object> root = head(consultation);
     root.put("zones", consultation.zones().stream().map(AdviceJson::zone).toList());
     if (consultation.zones().size() > 1) {
-      root.put("scheme", SchemeJson.of(SchemeDesk.standard().scheme(consultation)));
+      root.put("scheme", SchemeJson.of(SchemeDesk.of(consultation.pack()).scheme(consultation)));
     }
     return root;
   }
@@ -38,9 +38,9 @@ public final class AdviceJson {
         "caution", Program.CAUTION);
   }
 
+  /** The rules that answered; where they are not those built in, with every difference. */
   public static Map<String, Object> rulePack(RulePack pack) {
-    return Json.object(
-        "name", pack.name(), "version", pack.version(), "fingerprint", pack.fingerprint());
+    return RulePackJson.of(pack);
   }
 
   private static Map<String, Object> zone(ZoneAdvice zone) {

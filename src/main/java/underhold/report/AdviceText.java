@@ -48,7 +48,7 @@ public final class AdviceText {
       questions(zone);
       ruledOut(zone);
     }
-    SchemeText.summary(consultation, SchemeDesk.standard(), page);
+    SchemeText.summary(consultation, SchemeDesk.of(consultation.pack()), page);
     page.blank();
     page.para(0, "Facts, limits and sources behind every reason: why METHOD, trace.");
     Program.foot(page, consultation.pack());

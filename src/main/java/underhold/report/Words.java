@@ -63,6 +63,9 @@ public final class Words {
     if (recalledLimit && basis != Basis.FROM_MEMORY) {
       parts.add("its limit " + Basis.FROM_MEMORY.notice());
     }
+    if (finding.limits().stream().anyMatch(limit -> limit.basis() == Basis.ON_TRIAL)) {
+      parts.add("its limit " + Basis.ON_TRIAL.notice());
+    }
     parts.add(finding.rule().id());
     if (!counted) {
       parts.add("not counted: a stronger one speaks of the same cause");

@@ -35,6 +35,7 @@ final class Commands {
     all.addAll(ReviewCommands.of(session));
     all.add(ReportCommand.of(session));
     all.addAll(KnowledgeCommands.of(session));
+    all.addAll(PackCommands.of(session));
     all.forEach(registry::registerCommand);
     return registry;
   }
@@ -45,7 +46,7 @@ final class Commands {
         GENERAL,
         "says which program and which rules answer",
         List.of(),
-        List.of(),
+        Options.PACK,
         call -> {
           session
               .output()

@@ -31,10 +31,15 @@ final class Dispatcher {
     session.writeTo(usual);
     try {
       CommandLine.Understood line = new CommandLine(registry).read(words);
-      session.writeTo(usual.with(line.has(Options.JSON), line.has(Options.NO_COLOUR)));
+      Output output = usual.with(line.has(Options.JSON), line.has(Options.NO_COLOUR));
+      session.writeTo(output);
       if (line.has(Options.HELP)) {
         HelpCommand.describe(line.command(), session.output());
         return Exit.DONE;
+      }
+      if (line.command().byRules()) {
+        session.take(PackOptions.pack(session.usualPack(), line.input().options()));
+        session.writeTo(output.by(session.pack()));
       }
       CommandContext context =
           new CommandContext(line.input(), registry, usual.answers(), new InputReader() {});

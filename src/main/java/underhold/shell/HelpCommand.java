@@ -68,7 +68,7 @@ final class HelpCommand {
     page.blank();
     page.para(
         0,
-        "Every command takes --json, --no-colour, --debug and --help. Without a command an interactive shell starts; there FILE may be left out once a site is open, and exit leaves.");
+        "Every command takes --json, --no-colour, --debug and --help. Commands that answer by rules take --rules DIR, a rule pack of your own, and --limit NAME=VALUE, another value of a limit for a trial. Without a command an interactive shell starts; there FILE may be left out once a site is open, and exit leaves.");
     page.para(0, Program.CAUTION);
     return page.text();
   }

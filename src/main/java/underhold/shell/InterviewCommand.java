@@ -29,7 +29,7 @@ final class InterviewCommand {
         "interview",
         "asks for the facts that matter, saving every answer; goes on where it stopped",
         List.of(Parameter.file()),
-        List.of(),
+        Options.PACK,
         call -> new InterviewCommand(session).run(call));
   }
 
@@ -82,7 +82,7 @@ final class InterviewCommand {
             + file
             + ". Every answer is saved at once. Type ? to learn why a question matters, unknown if"
             + " nobody knows, back to correct the answer before, stop to go on another day.");
-    show(page.text());
+    show(session.output().heading().take(look()) + page.text());
   }
 
   private int ask(Interview interview, Path file, @Nullable OpenSite begun) {

@@ -28,6 +28,8 @@ final class Options {
   static final String OUT = "out";
   static final String SECTION = "section";
   static final String TRIES = "tries";
+  static final String RULES = "rules";
+  static final String LIMIT = "limit";
 
   static final CommandOption ZONE_OPTION = valued(ZONE, "NAME", "only the zone of that name");
   static final CommandOption SET_OPTION =
@@ -66,6 +68,15 @@ final class Options {
   static final CommandOption SITE_OPTION = valued(SITE, "FILE", "the site file");
   static final CommandOption NAME_OPTION = valued(NAME, "NAME", "the name of the site");
 
+  /** What every command takes that answers by rules. */
+  static final List<CommandOption> PACK =
+      List.of(
+          valued(RULES, "DIR", "the folder of a rule pack, in place of the rules built in"),
+          valued(
+              LIMIT,
+              "NAME=VALUE",
+              "another value of a limit, for a trial; may stand several times"));
+
   /** What every command takes. */
   private static final List<CommandOption> COMMON =
       List.of(
@@ -76,8 +87,13 @@ final class Options {
 
   private Options() {}
 
-  static List<CommandOption> with(List<CommandOption> own) {
+  /** The options of a command: its own, those of its group, and those of every command. */
+  static List<CommandOption> with(String group, List<CommandOption> own) {
     List<CommandOption> all = new ArrayList<>(own);
+    boolean byRules = group.equals(Commands.ADVICE) || group.equals(Commands.KNOWLEDGE);
+    if (byRules && !all.containsAll(PACK)) {
+      all.addAll(PACK);
+    }
     all.addAll(COMMON);
     return all;
   }

@@ -3,6 +3,7 @@ package underhold.shell;
 import java.io.PrintWriter;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import underhold.advice.RulePack;
 import underhold.report.Json;
 import underhold.report.Look;
 import underhold.report.Plain;
@@ -15,25 +16,54 @@ import underhold.report.Plain;
  * @param messages what is to be said beside it
  * @param look how texts are laid out
  * @param json whether answers are JSON
+ * @param heading what stands above answers that do not rest on the rules built in
  */
 record Output(
-    PrintWriter answers, PrintWriter trees, PrintWriter messages, Look look, boolean json) {
+    PrintWriter answers,
+    PrintWriter trees,
+    PrintWriter messages,
+    Look look,
+    boolean json,
+    PackHeading heading) {
+
+  Output(PrintWriter answers, PrintWriter trees, PrintWriter messages, Look look, boolean json) {
+    this(answers, trees, messages, look, json, PackHeading.NONE);
+  }
 
   /** The same places with what one command line asks for. */
   Output with(boolean wantsJson, boolean wantsNoColour) {
     Look plainer = new Look(look.width(), look.colour() && !wantsNoColour, look.charset());
-    return new Output(answers, trees, messages, plainer, wantsJson);
+    return new Output(answers, trees, messages, plainer, wantsJson, heading);
+  }
+
+  /** The same places for answers by the rules of a pack. */
+  Output by(RulePack pack) {
+    return new Output(answers, trees, messages, look, json, new PackHeading(pack));
+  }
+
+  /** The same places for an answer that itself says which rules it speaks of. */
+  Output bare() {
+    return new Output(answers, trees, messages, look, json, PackHeading.NONE);
   }
 
   /** Writes the answer, as text or as JSON; only the form wanted is made. */
   void answer(Function<Look, String> text, Supplier<Object> tree) {
-    print(json ? Json.text(tree.get()) : text.apply(look));
+    if (json) {
+      tree(tree.get());
+    } else {
+      print(text.apply(look));
+    }
+  }
+
+  /** Writes an answer in JSON. */
+  void tree(Object tree) {
+    print(Json.text(heading.on(tree)));
   }
 
   /** Writes a text that is an answer. */
   void print(String text) {
     PrintWriter place = json ? trees : answers;
-    place.print(json ? text : Plain.in(look.charset(), text));
+    place.print(json ? text : Plain.in(look.charset(), heading.take(look) + text));
     place.flush();
   }
 

@@ -14,6 +14,8 @@ final class Session {
   private final Lines lines;
   private Output output;
   private @Nullable OpenSite current;
+  private RulePack usualPack = BuiltInPack.pack();
+  private RulePack pack = usualPack;
   private @Nullable Consultant consultant;
 
   Session(boolean interactive, Lines lines, Output output) {
@@ -66,14 +68,34 @@ final class Session {
     current = null;
   }
 
+  /** The rules by which the command at hand answers. */
   RulePack pack() {
-    return BuiltInPack.pack();
+    return pack;
+  }
+
+  /** The rules by which commands answer that name no others. */
+  RulePack usualPack() {
+    return usualPack;
+  }
+
+  /** Lets commands answer by other rules from now on. */
+  void use(RulePack other) {
+    usualPack = other;
+    take(other);
+  }
+
+  /** Lets the command at hand answer by these rules. */
+  void take(RulePack other) {
+    if (pack != other) {
+      pack = other;
+      consultant = null;
+    }
   }
 
   Consultant consultant() {
     Consultant made = consultant;
     if (made == null) {
-      made = Consultant.standard();
+      made = Consultant.of(pack);
       consultant = made;
     }
     return made;

@@ -32,7 +32,7 @@ final class ShellCommand implements Command {
     this.group = group;
     this.summary = summary;
     this.parameters = List.copyOf(parameters);
-    this.options = Options.with(options);
+    this.options = Options.with(group, options);
     this.action = action;
   }
 
@@ -59,6 +59,11 @@ final class ShellCommand implements Command {
   @Override
   public List<CommandOption> getOptions() {
     return options;
+  }
+
+  /** Whether it answers by rules, which may be those of another pack. */
+  boolean byRules() {
+    return options.containsAll(Options.PACK);
   }
 
   List<Parameter> parameters() {

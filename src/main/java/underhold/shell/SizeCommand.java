@@ -48,10 +48,7 @@ final class SizeCommand {
     if (session.output().json()) {
       session
           .output()
-          .print(
-              Json.text(
-                  Json.object(
-                      "site", answer.site().name(), "method", option.id(), "sheets", trees)));
+          .tree(Json.object("site", answer.site().name(), "method", option.id(), "sheets", trees));
     } else {
       session.output().print(Program.CAUTION + "\n");
     }

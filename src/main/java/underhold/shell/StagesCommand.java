@@ -43,9 +43,7 @@ final class StagesCommand {
     }
     SchemeOutcome.NotMade none = (SchemeOutcome.NotMade) outcome;
     if (session.output().json()) {
-      session
-          .output()
-          .print(Json.text(Json.object("site", site.name(), "scheme", SchemeJson.of(none))));
+      session.output().tree(Json.object("site", site.name(), "scheme", SchemeJson.of(none)));
       return Exit.SITE;
     }
     throw Refusal.site(none.reason());

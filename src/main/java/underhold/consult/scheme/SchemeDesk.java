@@ -11,6 +11,7 @@ import java.util.Set;
 import underhold.advice.BuiltInPack;
 import underhold.advice.Rule;
 import underhold.advice.RuleEngine;
+import underhold.advice.RulePack;
 import underhold.consult.Consultation;
 import underhold.consult.ZoneAdvice;
 import underhold.quantity.Quantity;
@@ -30,9 +31,9 @@ public final class SchemeDesk {
     this.engine = engine;
   }
 
-  /** Judges by the rules built in; made once. */
-  public static SchemeDesk standard() {
-    return Holder.STANDARD;
+  /** Judges by the rules of a pack; for those built in it is made once. */
+  public static SchemeDesk of(RulePack pack) {
+    return BuiltInPack.is(pack) ? Holder.STANDARD : new SchemeDesk(RuleEngine.of(pack));
   }
 
   private static final class Holder {
