@@ -6,11 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import java.util.Set;
 import java.util.SplittableRandom;
 import underhold.advice.Points;
 import underhold.advice.SupportOption;
-import underhold.consult.trial.Outcome;
 import underhold.consult.trial.Trials;
 import underhold.site.FactValue;
 import underhold.site.FactView;
@@ -47,7 +45,7 @@ public final class FirmnessFinder {
    */
   public Firmness find(int draws, long seed) {
     FactView known = trials.view(zone);
-    Optional<SupportOption> leader = trials.of(zone).leader();
+    Optional<SupportOption> leader = trials.leading(known).leader();
     Map<SupportOption, Integer> firsts = new EnumMap<>(SupportOption.class);
     List<Drawn> sample = new ArrayList<>();
     int byWeights = 0;
@@ -61,7 +59,7 @@ public final class FirmnessFinder {
       Map<String, FactValue> drawn = facts.draw(random);
       Zone changed = facts.zone(drawn);
       Trials everything = trials.by(trials.rules().with(limits), weights);
-      Optional<SupportOption> first = everything.of(changed).leader();
+      Optional<SupportOption> first = everything.leading(changed).leader();
       first.ifPresent(option -> firsts.merge(option, 1, Integer::sum));
       byWeights += stays(leader, trials.by(trials.rules(), weights), known);
       byLimits += stays(leader, trials.by(trials.rules().with(limits), usual), zone);
@@ -83,11 +81,10 @@ public final class FirmnessFinder {
   }
 
   private static int stays(Optional<SupportOption> leader, Trials drawn, Zone zone) {
-    return drawn.of(zone).leader().equals(leader) ? 1 : 0;
+    return drawn.leading(zone).leader().equals(leader) ? 1 : 0;
   }
 
   private static int stays(Optional<SupportOption> leader, Trials drawn, FactView view) {
-    Outcome outcome = drawn.of(view, Set.of());
-    return outcome.leader().equals(leader) ? 1 : 0;
+    return drawn.leading(view).leader().equals(leader) ? 1 : 0;
   }
 }
