@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import org.springframework.shell.core.InputReader;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.CommandRegistry;
+import underhold.advice.BuiltInPack;
 
 /** Runs one command line and turns whatever goes wrong into messages and an exit code. */
 final class Dispatcher {
@@ -35,6 +36,9 @@ final class Dispatcher {
       if (line.has(Options.HELP)) {
         HelpCommand.describe(line.command(), session.output());
         return Exit.DONE;
+      }
+      if (Commands.ADVICE.equals(line.command().getGroup())) {
+        BuiltInPack.expectEngine();
       }
       CommandContext context =
           new CommandContext(line.input(), registry, usual.answers(), new InputReader() {});

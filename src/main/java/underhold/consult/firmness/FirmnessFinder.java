@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.SplittableRandom;
+import underhold.advice.PlainRules;
 import underhold.advice.Points;
 import underhold.advice.SupportOption;
 import underhold.consult.trial.Trials;
@@ -44,8 +45,9 @@ public final class FirmnessFinder {
    * @param seed the same seed gives the same draws
    */
   public Firmness find(int draws, long seed) {
-    FactView known = trials.view(zone);
-    Optional<SupportOption> leader = trials.leading(known).leader();
+    FactView known = trials.known(zone);
+    FactView whole = trials.rules().complete(known);
+    Optional<SupportOption> leader = trials.leading(whole).leader();
     Map<SupportOption, Integer> firsts = new EnumMap<>(SupportOption.class);
     List<Drawn> sample = new ArrayList<>();
     int byWeights = 0;
@@ -57,14 +59,15 @@ public final class FirmnessFinder {
       Points weights = pack.weights(random);
       Map<String, Double> limits = pack.limits(random);
       Map<String, FactValue> drawn = facts.draw(random);
-      Zone changed = facts.zone(drawn);
-      Trials everything = trials.by(trials.rules().with(limits), weights);
-      Optional<SupportOption> first = everything.leading(changed).leader();
+      FactView changed = trials.known(facts.zone(drawn));
+      PlainRules moved = trials.rules().with(limits);
+      Optional<SupportOption> first =
+          trials.by(moved, weights).leading(moved.complete(changed)).leader();
       first.ifPresent(option -> firsts.merge(option, 1, Integer::sum));
-      byWeights += stays(leader, trials.by(trials.rules(), weights), known);
-      byLimits += stays(leader, trials.by(trials.rules().with(limits), usual), zone);
-      boolean stayed = stays(leader, trials.by(trials.rules(), usual), changed) == 1;
-      byFacts += stayed ? 1 : 0;
+      byWeights += stays(leader, trials.by(trials.rules(), weights), whole);
+      byLimits += stays(leader, trials.by(moved, usual), moved.complete(known));
+      FactView is = trials.rules().complete(changed);
+      byFacts += stays(leader, trials.by(trials.rules(), usual), is);
       sample.add(new Drawn(drawn, first.equals(leader)));
     }
     return new Firmness(
@@ -78,10 +81,6 @@ public final class FirmnessFinder {
         facts.unknown().size(),
         pack.uncertain().size(),
         Drivers.of(facts.unknown(), sample));
-  }
-
-  private static int stays(Optional<SupportOption> leader, Trials drawn, Zone zone) {
-    return drawn.leading(zone).leader().equals(leader) ? 1 : 0;
   }
 
   private static int stays(Optional<SupportOption> leader, Trials drawn, FactView view) {

@@ -84,7 +84,12 @@ public final class Trials {
 
   /** All that is known of a zone of the site, with what the rules derive from it. */
   public FactView view(Zone zone) {
-    return rules.complete(ZoneViews.known(site, zone, dictionary));
+    return rules.complete(known(zone));
+  }
+
+  /** All that is known of a zone of the site, without what the rules derive from it. */
+  public FactView known(Zone zone) {
+    return ZoneViews.known(site, zone, dictionary);
   }
 
   /** How a zone stands. */
