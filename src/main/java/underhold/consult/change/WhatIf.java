@@ -32,8 +32,8 @@ public final class WhatIf {
             .mapToObj(
                 i ->
                     i % 2 == 0
-                        ? consultant.reasons(trial.before(), before.get(i / 2))
-                        : consultant.reasons(trial.after(), after.get(i / 2)))
+                        ? consultant.advise(trial.before(), before.get(i / 2))
+                        : consultant.advise(trial.after(), after.get(i / 2)))
             .toList();
     List<ZoneChange> changes = new ArrayList<>();
     for (int i = 0; i < advice.size(); i += 2) {
