@@ -78,6 +78,13 @@ public final class OptionRules {
     return speakers.intersects(fired);
   }
 
+  /** The least that its points can be once all that other rules about it may add has fired. */
+  double least(BitSet fired, BitSet others, Points points) {
+    BitSet all = (BitSet) fired.clone();
+    all.or(others);
+    return score(all, points);
+  }
+
   /** Its points: of each cause the strongest for, less the strongest against. */
   public double score(BitSet fired, Points points) {
     double score = 0;

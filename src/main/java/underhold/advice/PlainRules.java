@@ -174,6 +174,14 @@ public final class PlainRules {
     }
   }
 
+  /**
+   * The points that an option keeps whatever its sheet says; where sizing does more than take
+   * points this says nothing.
+   */
+  public double leastScore(SupportOption option, BitSet fired, Points points) {
+    return of(option).least(fired, phase(Rule.Phase.CONFIRM), points);
+  }
+
   /** Those of the rules that fired that do not read the sheets. */
   public BitSet withoutSizing(BitSet fired) {
     BitSet rest = (BitSet) fired.clone();

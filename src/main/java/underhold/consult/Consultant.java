@@ -1,8 +1,9 @@
 package underhold.consult;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import underhold.advice.BuiltInPack;
 import underhold.advice.Confirmation;
 import underhold.advice.PlainRules;
@@ -12,6 +13,7 @@ import underhold.advice.RulePack;
 import underhold.advice.Screener;
 import underhold.advice.Screening;
 import underhold.advice.Wording;
+import underhold.consult.firmness.Firmness;
 import underhold.consult.firmness.FirmnessFinder;
 import underhold.consult.trial.Trials;
 import underhold.consult.turning.TurningFinder;
@@ -22,7 +24,10 @@ import underhold.site.Zone;
 import underhold.site.ZoneViews;
 import underhold.sizing.Guesses;
 
-/** Answers sites. */
+/**
+ * Answers sites. May be asked by several threads at once, and uses those at hand; the answer does
+ * not depend on how many there are.
+ */
 public final class Consultant {
   private final RuleEngine engine;
   private final FactDictionary dictionary;
@@ -61,23 +66,27 @@ public final class Consultant {
 
   /** The whole answer, with how firm it is. */
   public Consultation advise(Site site) {
-    List<ZoneAdvice> zones = new ArrayList<>();
-    for (Zone zone : site.zones()) {
-      zones.add(firm(site, zone));
-    }
+    List<ZoneAdvice> zones = site.zones().parallelStream().map(zone -> firm(site, zone)).toList();
     return new Consultation(site, screener.pack(), zones);
   }
 
   /** The answer to one zone of a site. */
   public ZoneAdvice advise(Site site, Zone zone) {
+    ZoneAdvice reasons = reasons(site, zone);
+    return reasons.asking(finder.find(zone, reasons.screening(), trials(site, zone)));
+  }
+
+  /**
+   * The answer to one zone of a site, its open questions left out: for whoever shows reasons alone.
+   */
+  public ZoneAdvice reasons(Site site, Zone zone) {
     Wording wording = new Wording(screener.pack(), site.units());
     FactView facts = ZoneViews.known(site, zone, dictionary);
     QuickDesk quick = new QuickDesk(desk, site, zone.name());
     Screening screening = screener.screen(facts, wording, quick);
     Ranking ranking = Ranking.of(screening, screener.pack(), wording);
-    List<QuickSizing> sizings = quick.sizings(); // before the trials of the questions
-    OpenQuestions questions = finder.find(zone, screening, trials(site, zone));
-    return new ZoneAdvice(zone.name(), screening, ranking, questions, sizings, Optional.empty());
+    return new ZoneAdvice(
+        zone.name(), screening, ranking, OpenQuestions.NONE, quick.sizings(), Optional.empty());
   }
 
   /**
@@ -87,8 +96,10 @@ public final class Consultant {
    * @param seed the same seed gives the same draws
    */
   public ZoneAdvice firm(Site site, Zone zone, int draws, long seed) {
-    FirmnessFinder firmness = new FirmnessFinder(trials(site, zone), zone);
-    return advise(site, zone).firm(firmness.find(draws, seed));
+    ForkJoinTask<Firmness> firmness =
+        ForkJoinPool.commonPool()
+            .submit(() -> new FirmnessFinder(trials(site, zone), zone).find(draws, seed));
+    return advise(site, zone).firm(firmness.join());
   }
 
   /** The answer to one zone with how firm its first place is, by the usual draws. */

@@ -10,6 +10,9 @@ import java.util.List;
  * @param kept in how many of the trials the same option, or none, still led
  */
 public record OpenQuestions(List<OpenQuestion> list, int trials, int kept) {
+  /** Nothing asked. */
+  static final OpenQuestions NONE = new OpenQuestions(List.of(), 0, 0);
+
   public OpenQuestions {
     list = List.copyOf(list);
   }

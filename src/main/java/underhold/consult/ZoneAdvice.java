@@ -42,6 +42,11 @@ public record ZoneAdvice(
     this(name, screening, ranking, questions, sizings, Optional.empty());
   }
 
+  /** The same advice with its open questions. */
+  ZoneAdvice asking(OpenQuestions found) {
+    return new ZoneAdvice(name, screening, ranking, found, sizings, firmness);
+  }
+
   /** The same advice with how firm it is. */
   ZoneAdvice firm(Firmness found) {
     return new ZoneAdvice(name, screening, ranking, questions, sizings, Optional.of(found));

@@ -13,7 +13,6 @@ import underhold.consult.Consultation;
 import underhold.consult.ZoneAdvice;
 import underhold.consult.contrast.Contrast;
 import underhold.consult.turning.Goal;
-import underhold.consult.turning.TurningFinder;
 import underhold.consult.turning.TurningPoints;
 import underhold.report.AdviceJson;
 import underhold.report.AdviceText;
@@ -108,7 +107,7 @@ final class AdviceCommands {
 
   private int why(Call call) {
     SupportOption option = method(call.needed(0));
-    Consultation answer = consult(session, call, 1);
+    Consultation answer = reasons(session, call, 1);
     session
         .output()
         .answer(
@@ -119,7 +118,7 @@ final class AdviceCommands {
 
   private int whyNot(Call call) {
     SupportOption option = method(call.needed(0));
-    Consultation answer = consult(session, call, 1);
+    Consultation answer = reasons(session, call, 1);
     Map<String, TurningPoints> ways = ways(answer, option);
     session
         .output()
@@ -131,17 +130,27 @@ final class AdviceCommands {
 
   /** What would bring the option back where it is ruled out, or put it first where it is not. */
   private Map<String, TurningPoints> ways(Consultation answer, SupportOption option) {
+    List<ZoneAdvice> behind =
+        answer.zones().stream()
+            .filter(advice -> advice.ranking().of(option).standing() != Standing.LEADS)
+            .toList();
+    Consultant consultant = session.consultant();
+    List<TurningPoints> found =
+        behind.parallelStream().map(advice -> way(consultant, answer, advice, option)).toList();
     Map<String, TurningPoints> ways = new LinkedHashMap<>();
-    for (ZoneAdvice advice : answer.zones()) {
-      Standing standing = advice.ranking().of(option).standing();
-      if (standing != Standing.LEADS) {
-        Goal goal = standing == Standing.RULED_OUT ? Goal.back(option) : Goal.first(option);
-        Zone zone = zones(answer.site(), Optional.of(advice.name())).get(0);
-        TurningFinder finder = session.consultant().turning(answer.site(), zone);
-        ways.put(advice.name(), finder.cheapest(goal));
-      }
+    for (int i = 0; i < behind.size(); i++) {
+      ways.put(behind.get(i).name(), found.get(i));
     }
     return ways;
+  }
+
+  private static TurningPoints way(
+      Consultant consultant, Consultation answer, ZoneAdvice advice, SupportOption option) {
+    boolean out = advice.ranking().of(option).standing() == Standing.RULED_OUT;
+    Zone zone = zones(answer.site(), Optional.of(advice.name())).get(0);
+    return consultant
+        .turning(answer.site(), zone)
+        .cheapest(out ? Goal.back(option) : Goal.first(option));
   }
 
   private int compare(Call call) {
@@ -150,7 +159,7 @@ final class AdviceCommands {
     if (one == other) {
       throw Refusal.usage("Two different methods are needed to compare.");
     }
-    Consultation answer = consult(session, call, 2);
+    Consultation answer = reasons(session, call, 2);
     List<Contrast> contrasts =
         answer.zones().stream().map(zone -> Contrast.of(zone, answer.pack(), one, other)).toList();
     session
@@ -162,7 +171,7 @@ final class AdviceCommands {
   }
 
   private int trace(Call call) {
-    Consultation answer = consult(session, call, 0);
+    Consultation answer = reasons(session, call, 0);
     session
         .output()
         .answer(
@@ -179,9 +188,21 @@ final class AdviceCommands {
 
   /** The answer to some zones of a site, without how firm it is. */
   static Consultation consult(Session session, Site site, List<Zone> zones) {
+    Consultant consultant = session.consultant();
     List<ZoneAdvice> advice =
-        zones.stream().map(zone -> session.consultant().advise(site, zone)).toList();
-    return new Consultation(site, session.consultant().pack(), advice);
+        zones.parallelStream().map(zone -> consultant.advise(site, zone)).toList();
+    return new Consultation(site, consultant.pack(), advice);
+  }
+
+  /** The same without the open questions, for what shows reasons alone. */
+  static Consultation reasons(Session session, Call call, int fileAt) {
+    Site site = session.site(call.word(fileAt)).site();
+    Consultant consultant = session.consultant();
+    List<ZoneAdvice> advice =
+        zones(site, call.option(Options.ZONE)).parallelStream()
+            .map(zone -> consultant.reasons(site, zone))
+            .toList();
+    return new Consultation(site, consultant.pack(), advice);
   }
 
   /** The zones that the command line asks for. */

@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import org.springframework.shell.core.InputReader;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.CommandRegistry;
+import underhold.advice.BuiltInPack;
 
 /** Runs one command line and turns whatever goes wrong into messages and an exit code. */
 final class Dispatcher {
@@ -40,6 +41,9 @@ final class Dispatcher {
       if (line.command().byRules()) {
         session.take(PackOptions.pack(session.usualPack(), line.input().options()));
         session.writeTo(output.by(session.pack()));
+      }
+      if (Commands.ADVICE.equals(line.command().getGroup()) && BuiltInPack.is(session.pack())) {
+        BuiltInPack.expectEngine();
       }
       CommandContext context =
           new CommandContext(line.input(), registry, usual.answers(), new InputReader() {});

@@ -28,7 +28,7 @@ final class SizeCommand {
 
   int run(Call call) {
     SupportOption option = AdviceCommands.method(call.needed(0));
-    Consultation answer = AdviceCommands.consult(session, call, 1);
+    Consultation answer = AdviceCommands.reasons(session, call, 1);
     UnitSystem units = units(call, answer);
     List<Object> trees = new ArrayList<>();
     for (ZoneAdvice zone : answer.zones()) {

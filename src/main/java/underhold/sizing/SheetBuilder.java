@@ -8,6 +8,7 @@ import java.util.Optional;
 public final class SheetBuilder {
   private final String title;
   private final String methodId;
+  private final boolean whole;
   private final List<SheetInput> inputs = new ArrayList<>();
   private final List<MissingInput> missing = new ArrayList<>();
   private final List<Step> steps = new ArrayList<>();
@@ -18,26 +19,44 @@ public final class SheetBuilder {
   private final List<Caution> cautions = new ArrayList<>();
   private final List<String> notCovered = new ArrayList<>();
 
-  private SheetBuilder(String title, String methodId) {
+  private SheetBuilder(String title, String methodId, boolean whole) {
     this.title = title;
     this.methodId = methodId;
+    this.whole = whole;
   }
 
   /** Begins a sheet. */
   public static SheetBuilder titled(String title, String methodId) {
-    return new SheetBuilder(title, methodId);
+    return new SheetBuilder(title, methodId, true);
+  }
+
+  /**
+   * Begins a sheet that keeps its checks and drops the rest of what is written on it: for trials of
+   * many sites, which ask only what the checks say.
+   */
+  public static SheetBuilder ofChecks(String title, String methodId) {
+    return new SheetBuilder(title, methodId, false);
+  }
+
+  /** Whether all that is written is kept, or the checks alone. */
+  public boolean whole() {
+    return whole;
   }
 
   /** Notes an amount that goes in. */
   public SheetBuilder input(
       String name, String label, Amount amount, Origin origin, Source source) {
-    inputs.add(new SheetInput(name, label, Optional.of(amount), "", origin, source));
+    if (whole) {
+      inputs.add(new SheetInput(name, label, Optional.of(amount), "", origin, source));
+    }
     return this;
   }
 
   /** Notes a choice that goes in. */
   public SheetBuilder input(String name, String label, String words, Origin origin, Source source) {
-    inputs.add(new SheetInput(name, label, Optional.empty(), words, origin, source));
+    if (whole) {
+      inputs.add(new SheetInput(name, label, Optional.empty(), words, origin, source));
+    }
     return this;
   }
 
@@ -97,31 +116,41 @@ public final class SheetBuilder {
 
   /** Adds a line to the bill. */
   public SheetBuilder quantity(String name, Amount amount, String note) {
-    quantities.add(new BillItem(name, amount, Phrase.of(note)));
+    if (whole) {
+      quantities.add(new BillItem(name, amount, Phrase.of(note)));
+    }
     return this;
   }
 
   /** Adds a line to the time plan. */
   public SheetBuilder time(String name, Amount amount, Phrase note) {
-    time.add(new BillItem(name, amount, note));
+    if (whole) {
+      time.add(new BillItem(name, amount, note));
+    }
     return this;
   }
 
   /** Adds a stage. */
   public SheetBuilder stage(Stage stage) {
-    stages.add(stage);
+    if (whole) {
+      stages.add(stage);
+    }
     return this;
   }
 
   /** Adds a caution. */
   public SheetBuilder caution(String hazard, Phrase advice, String decidedBy, Source source) {
-    cautions.add(new Caution(hazard, advice, decidedBy, source));
+    if (whole) {
+      cautions.add(new Caution(hazard, advice, decidedBy, source));
+    }
     return this;
   }
 
   /** Says what the sheet leaves out. */
   public SheetBuilder notCovered(String what) {
-    notCovered.add(what);
+    if (whole) {
+      notCovered.add(what);
+    }
     return this;
   }
 

@@ -6,6 +6,8 @@ import underhold.sizing.Formula.Symbol;
 
 /** One step while it is written. */
 public final class StepBuilder {
+  private static final Phrase NO_NOTE = Phrase.of("");
+
   private final SheetBuilder sheet;
   private final String id;
   private final String title;
@@ -13,7 +15,7 @@ public final class StepBuilder {
   private final String usFormula;
   private final List<Symbol> symbols = new ArrayList<>();
   private Source source = Source.statics();
-  private Phrase note = Phrase.of("");
+  private Phrase note = NO_NOTE;
 
   StepBuilder(SheetBuilder sheet, String id, String title, String siFormula, String usFormula) {
     this.sheet = sheet;
@@ -25,7 +27,9 @@ public final class StepBuilder {
 
   /** Gives a symbol its meaning and value. */
   public StepBuilder with(String sign, String meaning, Amount amount) {
-    symbols.add(new Symbol(sign, meaning, amount));
+    if (sheet.whole()) {
+      symbols.add(new Symbol(sign, meaning, amount));
+    }
     return this;
   }
 
@@ -37,7 +41,9 @@ public final class StepBuilder {
 
   /** Adds a remark. */
   public StepBuilder note(String words) {
-    note = Phrase.of(words);
+    if (sheet.whole()) {
+      note = Phrase.of(words);
+    }
     return this;
   }
 
@@ -49,8 +55,10 @@ public final class StepBuilder {
 
   /** Closes the step with its result, which it returns. */
   public double gives(Amount result) {
-    sheet.add(
-        new Step(id, title, new Formula(siFormula, usFormula, symbols), result, source, note));
+    if (sheet.whole()) {
+      sheet.add(
+          new Step(id, title, new Formula(siFormula, usFormula, symbols), result, source, note));
+    }
     return result.si();
   }
 }

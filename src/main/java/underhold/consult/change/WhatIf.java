@@ -3,7 +3,9 @@ package underhold.consult.change;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import underhold.consult.Consultant;
+import underhold.consult.ZoneAdvice;
 import underhold.site.Site;
 import underhold.site.Zone;
 
@@ -22,18 +24,25 @@ public final class WhatIf {
    * @param zone the place of the only zone to look at; empty for all
    */
   public SiteChange of(Trial trial, OptionalInt zone) {
-    List<ZoneChange> zones = new ArrayList<>();
-    for (int i = 0; i < trial.before().zones().size(); i++) {
-      if (zone.isEmpty() || zone.getAsInt() == i) {
-        zones.add(zone(trial.before(), trial.after(), i));
-      }
+    List<Zone> before = zones(trial.before(), zone);
+    List<Zone> after = zones(trial.after(), zone);
+    List<ZoneAdvice> advice =
+        IntStream.range(0, 2 * before.size())
+            .parallel()
+            .mapToObj(
+                i ->
+                    i % 2 == 0
+                        ? consultant.advise(trial.before(), before.get(i / 2))
+                        : consultant.advise(trial.after(), after.get(i / 2)))
+            .toList();
+    List<ZoneChange> changes = new ArrayList<>();
+    for (int i = 0; i < advice.size(); i += 2) {
+      changes.add(ZoneChange.between(advice.get(i), advice.get(i + 1)));
     }
-    return new SiteChange(trial, consultant.pack(), zones);
+    return new SiteChange(trial, consultant.pack(), changes);
   }
 
-  private ZoneChange zone(Site before, Site after, int index) {
-    Zone was = before.zones().get(index);
-    Zone is = after.zones().get(index);
-    return ZoneChange.between(consultant.advise(before, was), consultant.advise(after, is));
+  private static List<Zone> zones(Site site, OptionalInt zone) {
+    return zone.isEmpty() ? site.zones() : List.of(site.zones().get(zone.getAsInt()));
   }
 }

@@ -6,11 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import java.util.Set;
 import java.util.SplittableRandom;
+import underhold.advice.PlainRules;
 import underhold.advice.Points;
 import underhold.advice.SupportOption;
-import underhold.consult.trial.Outcome;
 import underhold.consult.trial.Trials;
 import underhold.site.FactValue;
 import underhold.site.FactView;
@@ -46,8 +45,9 @@ public final class FirmnessFinder {
    * @param seed the same seed gives the same draws
    */
   public Firmness find(int draws, long seed) {
-    FactView known = trials.view(zone);
-    Optional<SupportOption> leader = trials.of(zone).leader();
+    FactView known = trials.known(zone);
+    FactView whole = trials.rules().complete(known);
+    Optional<SupportOption> leader = trials.leading(whole).leader();
     Map<SupportOption, Integer> firsts = new EnumMap<>(SupportOption.class);
     List<Drawn> sample = new ArrayList<>();
     int byWeights = 0;
@@ -59,14 +59,15 @@ public final class FirmnessFinder {
       Points weights = pack.weights(random);
       Map<String, Double> limits = pack.limits(random);
       Map<String, FactValue> drawn = facts.draw(random);
-      Zone changed = facts.zone(drawn);
-      Trials everything = trials.by(trials.rules().with(limits), weights);
-      Optional<SupportOption> first = everything.of(changed).leader();
+      FactView changed = trials.known(facts.zone(drawn));
+      PlainRules moved = trials.rules().with(limits);
+      Optional<SupportOption> first =
+          trials.by(moved, weights).leading(moved.complete(changed)).leader();
       first.ifPresent(option -> firsts.merge(option, 1, Integer::sum));
-      byWeights += stays(leader, trials.by(trials.rules(), weights), known);
-      byLimits += stays(leader, trials.by(trials.rules().with(limits), usual), zone);
-      boolean stayed = stays(leader, trials.by(trials.rules(), usual), changed) == 1;
-      byFacts += stayed ? 1 : 0;
+      byWeights += stays(leader, trials.by(trials.rules(), weights), whole);
+      byLimits += stays(leader, trials.by(moved, usual), moved.complete(known));
+      FactView is = trials.rules().complete(changed);
+      byFacts += stays(leader, trials.by(trials.rules(), usual), is);
       sample.add(new Drawn(drawn, first.equals(leader)));
     }
     return new Firmness(
@@ -82,12 +83,7 @@ public final class FirmnessFinder {
         Drivers.of(facts.unknown(), sample));
   }
 
-  private static int stays(Optional<SupportOption> leader, Trials drawn, Zone zone) {
-    return drawn.of(zone).leader().equals(leader) ? 1 : 0;
-  }
-
   private static int stays(Optional<SupportOption> leader, Trials drawn, FactView view) {
-    Outcome outcome = drawn.of(view, Set.of());
-    return outcome.leader().equals(leader) ? 1 : 0;
+    return drawn.leading(view).leader().equals(leader) ? 1 : 0;
   }
 }

@@ -84,7 +84,12 @@ public final class Trials {
 
   /** All that is known of a zone of the site, with what the rules derive from it. */
   public FactView view(Zone zone) {
-    return rules.complete(ZoneViews.known(site, zone, dictionary));
+    return rules.complete(known(zone));
+  }
+
+  /** All that is known of a zone of the site, without what the rules derive from it. */
+  public FactView known(Zone zone) {
+    return ZoneViews.known(site, zone, dictionary);
   }
 
   /** How a zone stands. */
@@ -100,6 +105,22 @@ public final class Trials {
    */
   public Outcome of(FactView view, Set<SupportOption> also) {
     return new Run(view).run(also);
+  }
+
+  /** How a zone stands as to who leads; of the rest see {@link #leading(FactView)}. */
+  public Outcome leading(Zone zone) {
+    return leading(view(zone));
+  }
+
+  /**
+   * How a zone stands as to who leads and what is ruled out: the leader is that of {@link #of}, but
+   * no more is sized than it takes to tell, so that ties, and the scores of the others, are not
+   * settled.
+   *
+   * @param view all that is known of it, with what the rules derive
+   */
+  public Outcome leading(FactView view) {
+    return new Run(view).lead();
   }
 
   /** One trial under way. */
@@ -134,6 +155,29 @@ public final class Trials {
         ranked = ranked();
       }
       return new Outcome(view, fired, holding, placings(), leaders(ranked), sized);
+    }
+
+    Outcome lead() {
+      if (!rules.sizingOnlyTakes()) {
+        return run(Set.of());
+      }
+      settle();
+      List<SupportOption> ranked = ranked();
+      while (!leadsWhateverTheSheets(ranked) && unsizedContender(ranked)) {
+        ranked = ranked();
+      }
+      List<SupportOption> leaders = leaders(ranked);
+      return new Outcome(
+          view, fired, holding, placings(), leaders.subList(0, Math.min(1, leaders.size())), sized);
+    }
+
+    /** Whether the first one leads even if every sheet took all that it could. */
+    private boolean leadsWhateverTheSheets(List<SupportOption> ranked) {
+      if (ranked.isEmpty()) {
+        return true;
+      }
+      double least = rules.leastScore(ranked.get(0), fired, points);
+      return least > 0 && ranked.stream().skip(1).allMatch(option -> score(option) < least);
     }
 
     /** Sizes the first option that may lead or tie and has no sheet yet; whether there was one. */

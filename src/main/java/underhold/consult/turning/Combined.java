@@ -84,7 +84,7 @@ final class Combined {
     for (List<Single> fact : singles.byFact()) {
       Map<Object, Promise.Part> kinds = new HashMap<>();
       for (Single single : fact) {
-        if (single.possible() && goal.met(single.outcome())) {
+        if (goal.met(single.outcome()) && single.possible()) {
           continue;
         }
         Promise.Part part = promise.part(single);
@@ -117,8 +117,8 @@ final class Combined {
         break;
       }
       Map<String, FactValue> values = values(parts);
-      Outcome outcome = trying.outcome(values);
-      if (goal.met(outcome) && trying.possible(values) && needsAll(goal, parts)) {
+      if (goal.met(trying.leading(values)) && trying.possible(values) && needsAll(goal, parts)) {
+        Outcome outcome = trying.outcome(values);
         List<Change> changes =
             parts.stream().map(p -> Change.to(p.single().was(), p.single().value())).toList();
         found.put(names, trying.point(changes, outcome, Set.of(goal.option())));
@@ -133,7 +133,7 @@ final class Combined {
       List<Promise.Part> fewer = new ArrayList<>(parts);
       fewer.remove(left);
       Map<String, FactValue> values = values(fewer);
-      if (goal.met(trying.outcome(values)) && trying.possible(values)) {
+      if (goal.met(trying.leading(values)) && trying.possible(values)) {
         return false;
       }
     }

@@ -75,7 +75,7 @@ final class Runs {
   }
 
   private boolean turned(Single single) {
-    return single.possible() && turns.test(single.outcome());
+    return turns.test(single.outcome()) && single.possible();
   }
 
   /** Whether the change after this one belongs to the same run: the value of today ends a run. */
@@ -204,6 +204,6 @@ final class Runs {
     }
     FactValue value = new FactValue.Amount(quantity(single.was().definition(), si));
     Map<String, FactValue> values = Map.of(single.name(), value);
-    return turns.test(trying.outcome(values)) && trying.possible(values);
+    return turns.test(trying.leading(values)) && trying.possible(values);
   }
 }

@@ -2,8 +2,6 @@ package underhold.consult.turning;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import underhold.consult.trial.Outcome;
 import underhold.site.Fact;
 import underhold.site.FactDefinition;
 import underhold.site.FactValue;
@@ -35,10 +33,7 @@ final class Singles {
   private List<Single> of(Fact was) {
     List<Single> singles = new ArrayList<>();
     for (FactValue value : grid.of(was)) {
-      Map<String, FactValue> values = Map.of(was.name(), value);
-      Outcome outcome = trying.outcome(values);
-      boolean possible = trying.possible(values);
-      singles.add(new Single(was, value, possible, outcome, Costs.of(was, value)));
+      singles.add(new Single(was, value, trying));
     }
     return singles;
   }

@@ -60,6 +60,11 @@ final class Trying {
     return trials.of(changes.with(values));
   }
 
+  /** The same as to who leads and what is ruled out, which is all that goals ask for. */
+  Outcome leading(Map<String, FactValue> values) {
+    return trials.leading(changes.with(values));
+  }
+
   boolean possible(Map<String, FactValue> values) {
     return changes.possible(changes.with(values));
   }

@@ -146,10 +146,9 @@ public final class TurningFinder {
     for (List<Single> fact : singles.byFact()) {
       Set<Optional<SupportOption>> leaders = new LinkedHashSet<>();
       fact.stream()
+          .filter(single -> !single.outcome().leader().equals(trying.base().leader()))
           .filter(Single::possible)
-          .map(Single::outcome)
-          .filter(outcome -> !outcome.leader().equals(trying.base().leader()))
-          .forEach(outcome -> leaders.add(outcome.leader()));
+          .forEach(single -> leaders.add(single.outcome().leader()));
       for (Optional<SupportOption> leader : leaders) {
         Predicate<Outcome> leads = outcome -> outcome.leader().equals(leader);
         turns.addAll(new Runs(trying, singles.grid(), fact, leads).turns());

@@ -51,11 +51,13 @@ public final class BracketPilesMethod implements SizingMethod {
       return sheet.missing(inputs.missing()).build();
     }
     return AssumedInputs.referred(
-        inputs, guesses, one -> reckon(new BracketCase(one, all, column)));
+        inputs,
+        guesses,
+        one -> reckon(new BracketCase(one, all, column), SheetBuilder.titled(TITLE, METHOD)),
+        one -> reckon(new BracketCase(one, all, column), SheetBuilder.ofChecks(TITLE, METHOD)));
   }
 
-  private static Sheet reckon(BracketCase site) {
-    SheetBuilder sheet = SheetBuilder.titled(TITLE, METHOD);
+  private static Sheet reckon(BracketCase site, SheetBuilder sheet) {
     site.inputs().write(sheet);
     site.settings().all().write(sheet);
     PileTrial pile = PileTrial.choose(site);
@@ -69,10 +71,12 @@ public final class BracketPilesMethod implements SizingMethod {
     AnchorSection.write(site, pile, sheet);
     SeatSection.write(site, pile, sheet);
     new MovementSection(site, pile, bond).write(sheet);
-    TestSection.write(site, pile, sheet);
-    BillSection.write(site, pile, bond, sheet);
-    StageSection.write(site, pile, sheet);
-    CautionSection.write(site, pile, sheet);
+    if (sheet.whole()) {
+      TestSection.write(site, pile, sheet);
+      BillSection.write(site, pile, bond, sheet);
+      StageSection.write(site, pile, sheet);
+      CautionSection.write(site, pile, sheet);
+    }
     return sheet.build();
   }
 }

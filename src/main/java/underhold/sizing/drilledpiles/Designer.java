@@ -26,7 +26,11 @@ final class Designer {
   private final double fixity;
   private final List<BaringStages.Stage> stages;
   private final double bared;
-  private final List<Toe> toes;
+  private final double least;
+  private final int steps;
+
+  /** The toes tried so far, the shallowest first. */
+  private final List<Toe> toes = new ArrayList<>();
 
   /** A toe with its resistance. */
   private record Toe(
@@ -43,45 +47,47 @@ final class Designer {
     this.fixity = strength.fixity();
     this.stages = strength.stages();
     this.bared = strength.bared(stages);
-    this.toes = toes();
+    this.least = site.notCounted() + site.get(PileNumbers.LEAST_BOND);
+    double longest = Math.max(site.get(PileNumbers.LONGEST_BOND), least);
+    this.steps = (int) Math.floor((longest - least) / STEP_METRES + 1e-9);
   }
 
   static PileDesign design(PileCase site) {
     return new Designer(site).design();
   }
 
-  private List<Toe> toes() {
-    List<Toe> all = new ArrayList<>();
-    double least = site.notCounted() + site.get(PileNumbers.LEAST_BOND);
-    double longest = Math.max(site.get(PileNumbers.LONGEST_BOND), least);
-    int steps = (int) Math.floor((longest - least) / STEP_METRES + 1e-9);
-    for (int i = 0; i <= steps; i++) {
-      double toe = site.dugLevel() + least + i * STEP_METRES;
+  /** The toe so many steps below the least, reckoned when it is first asked for. */
+  private Toe toe(int step) {
+    while (toes.size() <= step) {
+      double toe = site.dugLevel() + least + toes.size() * STEP_METRES;
       List<SidePiece> pieces = ground.pieces(toe);
       double side = pieces.stream().mapToDouble(SidePiece::resistanceKilonewtons).sum();
-      all.add(new Toe(toe, pieces, side, ground.base(toe), strength.allowable(pieces)));
+      toes.add(new Toe(toe, pieces, side, ground.base(toe), strength.allowable(pieces)));
     }
-    return all;
+    return toes.get(step);
   }
 
   private PileDesign design() {
     List<PileLayout> layouts = PileLayout.options(site);
     for (PileLayout layout : layouts) {
-      Optional<Toe> toe =
-          toes.stream()
-              .filter(one -> strongEnough(layout, one) && groundSuffices(layout, one))
-              .findFirst();
-      if (toe.isPresent()) {
-        return finished(layout, toe.get());
+      if (!strongEnough(layout, bared)) {
+        continue; // whatever the toe
+      }
+      for (int step = 0; step <= steps; step++) {
+        Toe toe = toe(step);
+        if (strongEnough(layout, Math.min(toe.structural(), bared))
+            && groundSuffices(layout, toe)) {
+          return finished(layout, toe);
+        }
       }
     }
+    toe(steps);
     PileLayout last = layouts.get(layouts.size() - 1);
     return finished(
         last, toes.stream().max(Comparator.comparingDouble(Toe::ultimate)).orElseThrow());
   }
 
-  private boolean strongEnough(PileLayout layout, Toe toe) {
-    double section = Math.min(toe.structural(), bared);
+  private boolean strongEnough(PileLayout layout, double section) {
     return layout.pileKilonewtons() <= section
         && layout.lossKilonewtons() <= (1 + site.get(GroupNumbers.OVERSTRESS)) * section;
   }

@@ -66,8 +66,8 @@ public final class DrilledPiles implements SizingMethod {
     return AssumedInputs.referred(
         inputs,
         guesses,
-        one -> reckon(PileCase.of(one, settings, layers), true),
-        one -> reckon(PileCase.of(one, settings, layers), false));
+        one -> reckon(PileCase.of(one, settings, layers), SheetBuilder.titled(TITLE, METHOD)),
+        one -> reckon(PileCase.of(one, settings, layers), SheetBuilder.ofChecks(TITLE, METHOD)));
   }
 
   /**
@@ -108,8 +108,7 @@ public final class DrilledPiles implements SizingMethod {
     return inputs.build();
   }
 
-  private static Sheet reckon(PileCase site, boolean curve) {
-    SheetBuilder sheet = SheetBuilder.titled(TITLE, METHOD);
+  private static Sheet reckon(PileCase site, SheetBuilder sheet) {
     site.inputs().write(sheet);
     site.settings().write(sheet);
     PileDesign design = Designer.design(site);
@@ -117,15 +116,17 @@ public final class DrilledPiles implements SizingMethod {
     SideSection.write(site, design, sheet);
     StrengthSection.write(site, design, sheet);
     GroupSection.write(site, design, sheet);
-    if (curve) {
+    if (sheet.whole()) {
       SettlementSection.writeCurve(site, design, sheet);
     }
     SettlementSection.write(site, design, sheet);
     DepthSection.write(site, design, sheet);
     TransferSection.write(site, design, sheet);
     WorkSection.write(site, design, sheet);
-    StageSection.write(site, design, sheet);
-    CautionSection.write(site, sheet);
+    if (sheet.whole()) {
+      StageSection.write(site, design, sheet);
+      CautionSection.write(site, sheet);
+    }
     return sheet.build();
   }
 }

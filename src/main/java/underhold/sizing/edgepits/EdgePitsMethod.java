@@ -80,7 +80,8 @@ public final class EdgePitsMethod implements SizingMethod {
     return AssumedInputs.referred(
         inputs,
         guesses,
-        one -> reckon(new EdgeCase(one, settings, summary.shareOnGround()), summary));
+        one -> reckon(one, settings, summary, SheetBuilder.titled(TITLE, id())),
+        one -> reckon(one, settings, summary, SheetBuilder.ofChecks(TITLE, id())));
   }
 
   private static List<MissingInput> ofPiles(Sheet sheet) {
@@ -101,8 +102,9 @@ public final class EdgePitsMethod implements SizingMethod {
     return missing.stream().filter(one -> names.remove(one.name())).toList();
   }
 
-  private Sheet reckon(EdgeCase site, PileSummary primary) {
-    SheetBuilder sheet = SheetBuilder.titled(TITLE, id());
+  private static Sheet reckon(
+      Inputs inputs, Settings settings, PileSummary primary, SheetBuilder sheet) {
+    EdgeCase site = new EdgeCase(inputs, settings, primary.shareOnGround());
     site.inputs.write(sheet);
     site.settings.write(sheet);
     primary.write(sheet);
@@ -114,9 +116,11 @@ public final class EdgePitsMethod implements SizingMethod {
     WallSection.write(site, sheet, held);
     GroundSection.write(site, sheet);
     OpenPits dug = DigSection.write(site, sheet);
-    BillSection.write(site, sheet, dug, held, dowels);
-    StageSection.write(site, sheet, primary.piles(), new StageSection.Work(dug, held, dowels));
-    CautionSection.write(site, sheet);
+    if (sheet.whole()) {
+      BillSection.write(site, sheet, dug, held, dowels);
+      StageSection.write(site, sheet, primary.piles(), new StageSection.Work(dug, held, dowels));
+      CautionSection.write(site, sheet);
+    }
     return sheet.build();
   }
 }

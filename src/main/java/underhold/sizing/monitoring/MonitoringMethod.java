@@ -43,11 +43,13 @@ public final class MonitoringMethod implements SizingMethod {
       return sheet.missing(inputs.missing()).build();
     }
     return AssumedInputs.referred(
-        inputs, guesses, one -> reckon(new MonitoringCase(one, settings)));
+        inputs,
+        guesses,
+        one -> reckon(new MonitoringCase(one, settings), SheetBuilder.titled(TITLE, ID)),
+        one -> reckon(new MonitoringCase(one, settings), SheetBuilder.ofChecks(TITLE, ID)));
   }
 
-  private static Sheet reckon(MonitoringCase site) {
-    SheetBuilder sheet = SheetBuilder.titled(TITLE, ID);
+  private static Sheet reckon(MonitoringCase site, SheetBuilder sheet) {
     site.inputs().write(sheet);
     site.settings().write(sheet);
     ZoneSection.write(site, sheet);
@@ -55,10 +57,12 @@ public final class MonitoringMethod implements SizingMethod {
     FadeSection.Fade fade = FadeSection.write(site, sheet, limits);
     StrainSection.write(site, sheet, limits, fade);
     Triggers triggers = TriggerSection.write(site, sheet, limits);
-    VibrationSection.write(site, sheet);
-    BillSection.write(site, sheet);
-    StageSection.write(site, sheet, triggers);
-    CautionSection.write(site, sheet, triggers);
+    if (sheet.whole()) {
+      VibrationSection.write(site, sheet);
+      BillSection.write(site, sheet);
+      StageSection.write(site, sheet, triggers);
+      CautionSection.write(site, sheet, triggers);
+    }
     return sheet.build();
   }
 }

@@ -48,13 +48,15 @@ public final class NeedleMethod implements SizingMethod {
     return AssumedInputs.referred(
         inputs,
         guesses,
-        some -> {
-          SheetBuilder sheet = SheetBuilder.titled(TITLE, ID);
-          some.write(sheet);
-          settings.write(sheet);
-          NeedleSizing.write(new NeedleCase(some, settings), sheet);
-          return sheet.build();
-        });
+        one -> reckon(one, settings, SheetBuilder.titled(TITLE, ID)),
+        one -> reckon(one, settings, SheetBuilder.ofChecks(TITLE, ID)));
+  }
+
+  private static Sheet reckon(Inputs inputs, Settings settings, SheetBuilder sheet) {
+    inputs.write(sheet);
+    settings.write(sheet);
+    NeedleSizing.write(new NeedleCase(inputs, settings), sheet);
+    return sheet.build();
   }
 
   private static <T> List<T> concat(List<T> one, List<T> other) {

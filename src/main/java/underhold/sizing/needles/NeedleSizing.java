@@ -33,7 +33,9 @@ final class NeedleSizing {
     code.write(sheet, section, beam);
     double deflection = Deflection.write(site, sheet, section, beam);
     section(choice, code);
-    RunnersUp.write(sheet, choice);
+    if (sheet.whole()) {
+      RunnersUp.write(sheet, choice);
+    }
     double own = section.weightKilonewtonsPerMetre();
     double reaction = beam.reaction(own);
     Pad pad = SeatSection.pad(site, load, reaction);
@@ -47,9 +49,11 @@ final class NeedleSizing {
       TailSection.write(site, sheet, tailed);
     }
     MovementSection.write(site, sheet, beam, deflection, settlement);
-    BillSection.write(site, sheet, load, beam, section, pad, timbers, jack);
-    StageSection.write(site, sheet, load, beam, preload);
-    CautionSection.write(site, sheet, section);
+    if (sheet.whole()) {
+      BillSection.write(site, sheet, load, beam, section, pad, timbers, jack);
+      StageSection.write(site, sheet, load, beam, preload);
+      CautionSection.write(site, sheet, section);
+    }
   }
 
   /** A seat's load before a section is chosen; {@link SeatSection} checks it with the section. */

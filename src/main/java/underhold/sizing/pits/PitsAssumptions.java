@@ -43,15 +43,15 @@ final class PitsAssumptions {
   private final Function<PitsInput, Sheet> method;
   private final Sheet sheet;
 
-  private PitsAssumptions(PitsInput input, Function<PitsInput, Sheet> method) {
+  private PitsAssumptions(PitsInput input, Sheet sheet, Function<PitsInput, Sheet> method) {
     this.input = input;
+    this.sheet = sheet;
     this.method = method;
-    this.sheet = method.apply(input);
   }
 
   /** The sheet of a complete input, its checks referred where they rest on assumed ones. */
   static Sheet referred(PitsInput input, Function<PitsInput, Sheet> method) {
-    return referred(input, Guesses.TRIED, method);
+    return referred(input, Guesses.TRIED, method, method);
   }
 
   /**
@@ -59,11 +59,17 @@ final class PitsAssumptions {
    *
    * @param input the input, as far as it was given
    * @param guesses what is done about the assumed ones
-   * @param method sizes an input
+   * @param whole makes the whole sheet
+   * @param checks makes a sheet with the same checks
    */
-  static Sheet referred(PitsInput input, Guesses guesses, Function<PitsInput, Sheet> method) {
-    PitsAssumptions assumed = new PitsAssumptions(input, method);
-    return guesses == Guesses.TRIED ? assumed.referred() : assumed.sheet;
+  static Sheet referred(
+      PitsInput input,
+      Guesses guesses,
+      Function<PitsInput, Sheet> whole,
+      Function<PitsInput, Sheet> checks) {
+    return guesses == Guesses.TRIED
+        ? new PitsAssumptions(input, whole.apply(input), checks).referred()
+        : checks.apply(input);
   }
 
   private Sheet referred() {

@@ -51,11 +51,14 @@ public final class PitsSizing {
       InputSection.writeKnown(input, sheet);
       return sheet.missing(missing).build();
     }
-    return PitsAssumptions.referred(input, guesses, one -> reckon(PitsCase.of(one, settings)));
+    return PitsAssumptions.referred(
+        input,
+        guesses,
+        one -> reckon(PitsCase.of(one, settings), SheetBuilder.titled(TITLE, METHOD)),
+        one -> reckon(PitsCase.of(one, settings), SheetBuilder.ofChecks(TITLE, METHOD)));
   }
 
-  private static Sheet reckon(PitsCase site) {
-    SheetBuilder sheet = SheetBuilder.titled(TITLE, METHOD);
+  private static Sheet reckon(PitsCase site, SheetBuilder sheet) {
     InputSection.write(site, sheet);
     Layout layout = LayoutSection.write(site, sheet, SpanSection.write(site, sheet));
     DiggingPlan plan = OrderSection.write(site, sheet, layout);
@@ -64,9 +67,11 @@ public final class PitsSizing {
     boolean braced = PierSection.write(site, sheet, layout, allowable);
     GroundSection.write(site, sheet, layout);
     DryPackSection.write(site, sheet);
-    BillSection.write(site, sheet, layout, board);
-    StageSection.write(site, sheet, layout, plan, board, braced);
-    CautionSection.write(site, sheet, braced);
+    if (sheet.whole()) {
+      BillSection.write(site, sheet, layout, board);
+      StageSection.write(site, sheet, layout, plan, board, braced);
+      CautionSection.write(site, sheet, braced);
+    }
     return sheet.build();
   }
 

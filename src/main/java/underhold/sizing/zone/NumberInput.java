@@ -56,6 +56,12 @@ public record NumberInput(
     return si >= least && si <= most;
   }
 
+  /** By its name alone, which tells the numbers of a sheet apart; it is asked for often. */
+  @Override
+  public int hashCode() {
+    return name.hashCode();
+  }
+
   /** The value as an amount. */
   public Amount amount(double si) {
     return kind.with(si);

@@ -36,6 +36,12 @@ public record WordInput(
     return new WordInput(name, label, words, fact, "", false);
   }
 
+  /** By its name alone, which tells the words of a sheet apart; it is asked for often. */
+  @Override
+  public int hashCode() {
+    return name.hashCode();
+  }
+
   private static List<String> wordsOf(String fact) {
     return FactDictionary.standard().require(fact).values().stream()
         .map(FactDefinition.Allowed::value)
