@@ -18,8 +18,8 @@ import underhold.report.document.Document;
 import underhold.report.dossier.Audience;
 import underhold.report.dossier.Commission;
 import underhold.report.dossier.Dossier;
+import underhold.report.dossier.Drawings;
 import underhold.report.dossier.Gathering;
-import underhold.report.dossier.Illustrations;
 import underhold.report.dossier.Material;
 import underhold.site.Site;
 import underhold.site.WholeFile;
@@ -61,7 +61,7 @@ final class ReportCommand {
     Material material = new Gathering(session.consultant()).of(site, settings.plan(), audience);
     Commission commission =
         new Commission(audience, LocalDate.now(clock), settings.words(), only(call, site));
-    Document document = Dossier.of(material, commission, Illustrations.NONE);
+    Document document = Dossier.of(material, commission, new Drawings(session.pack()));
     byte[] bytes = bytes(format, material, document);
     if (file.isPresent()) {
       write(file.get(), format, bytes, audience, document);

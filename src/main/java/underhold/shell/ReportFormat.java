@@ -10,22 +10,25 @@ import java.util.stream.Collectors;
 import underhold.report.document.DocumentWriter;
 import underhold.report.dossier.Dossier;
 import underhold.report.dossier.Material;
+import underhold.report.html.HtmlWriter;
 import underhold.report.json.JsonWriter;
 import underhold.report.markdown.MarkdownWriter;
+import underhold.report.pdf.Paper;
+import underhold.report.pdf.PdfWriter;
 
 /** The formats of a report, by the ending of its file. */
 enum ReportFormat {
   // The one place that knows which writer writes what.
-  HTML(".html", "Underhold", material -> Optional.empty()),
-  PDF(".pdf", "Underhold", material -> Optional.empty()),
-  MARKDOWN(".md", MarkdownWriter.MARK, material -> Optional.of(new MarkdownWriter())),
-  JSON(".json", JsonWriter.MARK, material -> Optional.of(new JsonWriter(Dossier.data(material))));
+  HTML(".html", "Underhold", material -> new HtmlWriter()),
+  PDF(".pdf", "Underhold", material -> new PdfWriter(Paper.of(material.units()))),
+  MARKDOWN(".md", MarkdownWriter.MARK, material -> new MarkdownWriter()),
+  JSON(".json", JsonWriter.MARK, material -> new JsonWriter(Dossier.data(material)));
 
   private final String ending;
   private final String mark;
-  private final Function<Material, Optional<DocumentWriter>> writer;
+  private final Function<Material, DocumentWriter> writer;
 
-  ReportFormat(String ending, String mark, Function<Material, Optional<DocumentWriter>> writer) {
+  ReportFormat(String ending, String mark, Function<Material, DocumentWriter> writer) {
     this.ending = ending;
     this.mark = mark;
     this.writer = writer;
@@ -38,9 +41,7 @@ enum ReportFormat {
 
   /** What writes it. */
   DocumentWriter writer(Material material) {
-    return writer
-        .apply(material)
-        .orElseThrow(() -> Refusal.usage("This build does not write " + ending + " yet."));
+    return writer.apply(material);
   }
 
   /** Whether a file holds an earlier report of this format, which a new one may replace. */

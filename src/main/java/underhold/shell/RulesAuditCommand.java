@@ -49,7 +49,10 @@ final class RulesAuditCommand {
         "audits the rules: dead, doubled and opposed ones, gaps, expectations, published jobs",
         List.of(),
         List.of(
-            Options.SECTION_OPTION, Options.FOLDER_OPTION, Options.TRIES_OPTION, Options.SEED_OPTION),
+            Options.SECTION_OPTION,
+            Options.FOLDER_OPTION,
+            Options.TRIES_OPTION,
+            Options.SEED_OPTION),
         command::audit);
   }
 

@@ -36,9 +36,6 @@ final class BriefSection {
     Site site = material.site();
     List<Block> blocks = new ArrayList<>();
     note(site.note()).ifPresent(blocks::add);
-    illustrations.ofSite(site, "site", material.units()).stream()
-        .map(Block.Drawn::new)
-        .forEach(blocks::add);
     blocks.add(
         Cells.table(
             "Stated for the whole site",
@@ -63,11 +60,10 @@ final class BriefSection {
     Zone zone = material.site().zones().get(part.number() - 1);
     List<Block> blocks = new ArrayList<>();
     note(zone.note()).ifPresent(blocks::add);
-    illustrations
-        .ofAdvice(material.site(), part.advice(), Anchor.zone(part.number()), material.units())
-        .stream()
-        .map(Block.Drawn::new)
-        .forEach(blocks::add);
+    blocks.addAll(
+        Cells.drawn(
+            illustrations.ofZone(
+                material.site(), part.advice(), Anchor.zone(part.number()), material.units())));
     blocks.add(
         Cells.table(
             "Stated for this zone",

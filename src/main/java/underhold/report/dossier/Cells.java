@@ -11,6 +11,7 @@ import underhold.report.Words;
 import underhold.report.document.Block;
 import underhold.report.document.Prose;
 import underhold.report.document.Section;
+import underhold.report.drawing.Drawn;
 import underhold.sizing.Amount;
 
 /** Small pieces that the sections share. */
@@ -84,6 +85,18 @@ final class Cells {
   /** A section with one part a zone; the parts' blocks stand in it where the site has one zone. */
   static Section zoned(String id, String title, List<Block> first, List<Section> parts) {
     return new Section(id, title, first, parts);
+  }
+
+  /** Drawings, each where it is, or why there is none. */
+  static List<Block> drawn(List<Drawn> drawings) {
+    List<Block> blocks = new ArrayList<>();
+    for (Drawn drawing : drawings) {
+      drawing.figures().stream().map(Block.Drawn::new).forEach(blocks::add);
+      if (!drawing.why().isEmpty()) {
+        blocks.add(paragraph(sentence(drawing.why())));
+      }
+    }
+    return blocks;
   }
 
   /** One list of several. */

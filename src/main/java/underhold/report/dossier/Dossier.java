@@ -85,12 +85,12 @@ public final class Dossier {
     sections.add(RecommendationSection.of(material, commission));
     sections.add(new NotProvedSection(material).section());
     sections.add(new BriefSection(material, illustrations).section());
-    sections.add(OptionsSection.of(material));
+    sections.add(OptionsSection.of(material, illustrations));
     sections.add(ReasonsSection.of(material));
     sections.add(ConditionsSection.of(material, commission));
     sections.add(QuestionsSection.of(material));
     sections.add(ChangesSection.of(material));
-    sections.add(new SchemeSection(material, illustrations).section());
+    sections.add(new SchemeSection(material).section());
     sections.add(new StageSection(material, illustrations).section());
     PitOrderSection.of(material).ifPresent(sections::add);
     sections.add(HoldSection.of(material));
@@ -118,6 +118,7 @@ public final class Dossier {
     sections.add(ConditionsSection.of(material, commission));
     sections.add(new StageSection(material, illustrations).section());
     PitOrderSection.of(material).ifPresent(sections::add);
+    new DrawingsSection(material, illustrations).section().ifPresent(sections::add);
     sections.add(HoldSection.of(material));
     sections.add(new CautionsSection(material, commission, citations).section());
     sections.add(MonitoringSection.of(material));

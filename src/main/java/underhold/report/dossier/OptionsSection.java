@@ -25,8 +25,9 @@ final class OptionsSection {
 
   private OptionsSection() {}
 
-  static Section of(Material material) {
-    List<Section> parts = material.zones().stream().map(zone -> zone(material, zone)).toList();
+  static Section of(Material material, Illustrations illustrations) {
+    List<Section> parts =
+        material.zones().stream().map(zone -> zone(material, zone, illustrations)).toList();
     return new Section(
         "options",
         "Options side by side",
@@ -40,13 +41,13 @@ final class OptionsSection {
         parts);
   }
 
-  private static Section zone(Material material, ZonePart zone) {
+  private static Section zone(Material material, ZonePart zone, Illustrations illustrations) {
     List<Block.Row> rows =
         zone.advice().ranking().options().stream().map(one -> row(material, zone, one)).toList();
-    return Section.of(
-        "options-" + zone.number(),
-        "Zone: " + zone.name(),
-        List.of(new Block.Table("Options for " + zone.name(), COLUMNS, rows)));
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Table("Options for " + zone.name(), COLUMNS, rows));
+    blocks.addAll(Cells.drawn(illustrations.ofAdvice(zone.advice(), "options-" + zone.number())));
+    return Section.of("options-" + zone.number(), "Zone: " + zone.name(), blocks);
   }
 
   private static Block.Row row(Material material, ZonePart zone, OptionAdvice advice) {

@@ -20,11 +20,9 @@ import underhold.report.document.Section;
 /** The methods of all zones together: which carries, closes, props or watches where, and why. */
 final class SchemeSection {
   private final Material material;
-  private final Illustrations illustrations;
 
-  SchemeSection(Material material, Illustrations illustrations) {
+  SchemeSection(Material material) {
     this.material = material;
-    this.illustrations = illustrations;
   }
 
   Section section() {
@@ -40,9 +38,6 @@ final class SchemeSection {
   }
 
   private void made(Scheme scheme, List<Block> blocks) {
-    illustrations.ofScheme(scheme, "scheme", material.units()).stream()
-        .map(Block.Drawn::new)
-        .forEach(blocks::add);
     blocks.add(
         new Block.Table(
             "What holds where",

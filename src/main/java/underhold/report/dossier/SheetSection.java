@@ -62,11 +62,10 @@ final class SheetSection {
                 Cells.sentence(verdict(sheet.sheet()))
                     + (chosen ? " The method of this zone." : " Not the method of this zone.")
                     + " For review, not for construction.")));
-    illustrations
-        .ofSheet(sheet.sheet(), material.site(), zone.advice(), sheet.anchor(), units)
-        .stream()
-        .map(Block.Drawn::new)
-        .forEach(blocks::add);
+    blocks.addAll(
+        Cells.drawn(
+            illustrations.ofSheet(
+                sheet.sheet(), material.site(), zone.advice(), sheet.anchor(), units)));
     missing(sheet.sheet(), blocks);
     if (!sheet.sheet().cautions().isEmpty()) {
       blocks.add(CautionsSection.sheet(material, citations, sheet, "Cautions of this sheet"));

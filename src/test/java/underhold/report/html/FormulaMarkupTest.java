@@ -46,7 +46,8 @@ class FormulaMarkupTest {
   }
 
   @Test
-  @DisplayName("A division by two divisors one after the other, and one inside brackets, stay in line")
+  @DisplayName(
+      "A division by two divisors one after the other, and one inside brackets, stay in line")
   void inline() {
     assertThat(halves("r = S / 2 / Lb")).isEmpty();
     assertThat(halves("q = q0 × (1 + 1 / k)")).isEmpty();
@@ -110,8 +111,9 @@ class FormulaMarkupTest {
         Matcher matcher = quoted.matcher(Files.readString(file));
         while (matcher.find()) {
           String formula = matcher.group(1).replaceAll("[{}]", "");
-          boolean whole = formula.chars().filter(each -> each == '(').count()
-              == formula.chars().filter(each -> each == ')').count();
+          boolean whole =
+              formula.chars().filter(each -> each == '(').count()
+                  == formula.chars().filter(each -> each == ')').count();
           if (whole && !formula.endsWith(" ") && !formula.contains("\\")) {
             formulas.add(formula);
           }
@@ -136,7 +138,8 @@ class FormulaMarkupTest {
   private static List<String> halves(String formula) {
     List<String> halves = new ArrayList<>();
     Matcher half =
-        Pattern.compile("<span class=\"(?:up|down)\">(.*?)</span>(?=<span class=\"as\"> / |</span>)")
+        Pattern.compile(
+                "<span class=\"(?:up|down)\">(.*?)</span>(?=<span class=\"as\"> / |</span>)")
             .matcher(body(formula));
     while (half.find()) {
       halves.add(plain(half.group(1)));

@@ -54,7 +54,9 @@ class HtmlWriterTest {
   void hostile() throws Exception {
     for (String text : HostileTexts.all()) {
       byte[] html = write(SampleDocuments.filledWith(text));
-      assertThat(HtmlChecks.problems(html)).as(text.substring(0, Math.min(40, text.length()))).isEmpty();
+      assertThat(HtmlChecks.problems(html))
+          .as(text.substring(0, Math.min(40, text.length())))
+          .isEmpty();
       Element root = parse(html).getDocumentElement();
       assertThat(root.getElementsByTagName("script").getLength()).isZero();
       assertThat(texts(root, "strong")).contains(SafeText.of(text));
@@ -116,7 +118,8 @@ class HtmlWriterTest {
   @Test
   @DisplayName("A link that leads nowhere is words, and a doubled anchor stands once")
   void anchors() throws Exception {
-    Section twice = Section.of("same", "A", List.of(new Block.Paragraph(Prose.empty().link("go", "gone"))));
+    Section twice =
+        Section.of("same", "A", List.of(new Block.Paragraph(Prose.empty().link("go", "gone"))));
     Document document = new Document("t", "s", List.of(), List.of(twice, twice));
     assertThat(Anchors.problems(document))
         .containsExactly(
@@ -158,9 +161,14 @@ class HtmlWriterTest {
     }
     Block.Table table =
         new Block.Table(
-            "Long", List.of(Column.words("Row"), Column.amounts("Load"), Column.words("Note")), rows);
+            "Long",
+            List.of(Column.words("Row"), Column.amounts("Load"), Column.words("Note")),
+            rows);
     return new Document(
-        "t", SampleDocuments.STATUS, List.of(), List.of(Section.of("long", "Long", List.of(table))));
+        "t",
+        SampleDocuments.STATUS,
+        List.of(),
+        List.of(Section.of("long", "Long", List.of(table))));
   }
 
   private static byte[] write(Document document) throws Exception {
