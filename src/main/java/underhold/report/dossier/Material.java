@@ -47,7 +47,7 @@ public record Material(
     return consultation.pack();
   }
 
-  UnitSystem units() {
+  public UnitSystem units() {
     return consultation.site().units();
   }
 
