@@ -116,17 +116,19 @@ public record PackDifference(
         pack.fingerprint(),
         without(is, was),
         without(was, is),
-        both(was, is).flatMap(id -> change(was.get(id), is.get(id)).stream()).toList(),
+        common(was, is).stream()
+            .flatMap(pair -> change(pair.getKey(), pair.getValue()).stream())
+            .toList(),
         without(limitsAre, limitsWere),
         without(limitsWere, limitsAre),
-        both(limitsWere, limitsAre)
-            .filter(name -> differ(limitsWere.get(name), limitsAre.get(name)))
-            .map(name -> new LimitChange(limitsWere.get(name), limitsAre.get(name)))
+        common(limitsWere, limitsAre).stream()
+            .filter(pair -> !pair.getKey().equals(pair.getValue()))
+            .map(pair -> new LimitChange(pair.getKey(), pair.getValue()))
             .toList(),
         changes(weights(base), weights(pack)),
         changes(criteria(base), criteria(pack)),
         changes(sources(base), sources(pack)),
-        !both(was, is).toList().equals(both(is, was).toList()),
+        !ids(common(was, is)).equals(ids(common(is, was))),
         circles(pack).stream().filter(circle -> !circles(base).contains(circle)).toList());
   }
 
@@ -169,6 +171,19 @@ public record PackDifference(
     return lost;
   }
 
+  /** The ids of rules that rule an option out by a limit whose value is another. */
+  public List<String> ruleOutsMoved(RulePack pack) {
+    Set<String> moved = new LinkedHashSet<>();
+    limitsChanged.stream()
+        .filter(LimitChange::ofValue)
+        .forEach(change -> moved.add(change.is().name()));
+    return pack.all().stream()
+        .filter(rule -> rule.effect() == Effect.RULE_OUT)
+        .filter(rule -> rule.conditions().stream().anyMatch(c -> c.comparesWith(moved)))
+        .map(Rule::id)
+        .toList();
+  }
+
   private static <T> Map<String, T> byName(Iterable<T> all, Function<T, String> name) {
     Map<String, T> map = new LinkedHashMap<>();
     all.forEach(one -> map.put(name.apply(one), one));
@@ -182,8 +197,21 @@ public record PackDifference(
         .toList();
   }
 
-  private static <T> java.util.stream.Stream<String> both(Map<String, T> one, Map<String, T> two) {
-    return one.keySet().stream().filter(two::containsKey);
+  /** What both have, as the first has it and as the second has it, in the order of the first. */
+  private static <T> List<Map.Entry<T, T>> common(Map<String, T> one, Map<String, T> two) {
+    List<Map.Entry<T, T>> common = new ArrayList<>();
+    one.forEach(
+        (name, first) -> {
+          T second = two.get(name);
+          if (second != null) {
+            common.add(Map.entry(first, second));
+          }
+        });
+    return common;
+  }
+
+  private static List<String> ids(List<Map.Entry<Rule, Rule>> rules) {
+    return rules.stream().map(pair -> pair.getKey().id()).toList();
   }
 
   private static Optional<RuleChange> change(Rule was, Rule is) {
@@ -208,10 +236,6 @@ public record PackDifference(
     if (!was.equals(is)) {
       parts.add(part);
     }
-  }
-
-  private static boolean differ(Limit was, Limit is) {
-    return !was.equals(is);
   }
 
   private static Map<String, String> weights(RulePack pack) {

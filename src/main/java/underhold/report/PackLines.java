@@ -31,6 +31,13 @@ public final class PackLines {
             + verdict(difference)
             + ".");
     few(difference, lines);
+    List<String> readers = difference.ruleOutsMoved(pack);
+    if (!readers.isEmpty()) {
+      lines.add(
+          "Rules that rule an option out read a limit with another value: "
+              + String.join(", ", readers)
+              + ".");
+    }
     List<Rule> lost = difference.ruleOutsLost();
     if (!lost.isEmpty()) {
       lines.add(
@@ -74,7 +81,9 @@ public final class PackLines {
     if (difference.orderChanged()) {
       parts.add("the order of its rules");
     }
-    return "differs from the built-in: " + String.join(", ", parts) + "; see rules differences";
+    return "differs from the built-in: "
+        + String.join(", ", parts)
+        + "; see rules differences with the same options";
   }
 
   private static void part(List<String> parts, int number, String one, String several) {

@@ -38,6 +38,7 @@ final class Dispatcher {
         HelpCommand.describe(line.command(), session.output());
         return Exit.DONE;
       }
+      session.take(session.usualPack());
       if (line.command().byRules()) {
         session.take(PackOptions.pack(session.usualPack(), line.input().options()));
         session.writeTo(output.by(session.pack()));

@@ -142,11 +142,11 @@ class PackCommandsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"alder-row-party-wall.site.json", "harbour-mill-columns.site.json"})
+  @ValueSource(strings = {"alder-row-party-wall.site.json", "three-bridges-interchange.site.json"})
   @DisplayName("our own pack from its folder gives our own answers, to the letter")
   void our_pack_from_a_folder_answers_alike(String demo) {
     Path path = Path.of("cases", "demo", demo);
-    for (String command : List.of("trace", "stages", "ask-next")) {
+    for (String command : List.of("trace", "stages")) {
       String ours = SHELL.run(command, path.toString()).out();
       String theirs = SHELL.run(command, path.toString(), "--rules", "rules").out();
       assertThat(theirs).startsWith("Rules: rules (Underhold rules 1), fingerprint ");
