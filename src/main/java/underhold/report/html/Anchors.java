@@ -40,7 +40,9 @@ public final class Anchors {
     }
   }
 
-  /** Anchors given twice and links that lead nowhere, each in words; a document should have none. */
+  /**
+   * Anchors given twice and links that lead nowhere, each in words; a document should have none.
+   */
   public static List<String> problems(Document document) {
     return List.copyOf(new Anchors(document, Outline.of(document.sections())).problems);
   }

@@ -77,7 +77,8 @@ final class DrawingMarkup {
 
   private void finish(Element element) {
     String tag = element.getLocalName();
-    if (FORBIDDEN.contains(tag.toLowerCase(Locale.ROOT)) || !SVG.equals(element.getNamespaceURI())) {
+    if (FORBIDDEN.contains(tag.toLowerCase(Locale.ROOT))
+        || !SVG.equals(element.getNamespaceURI())) {
       throw refused("it holds the element " + tag, null);
     }
     for (Attr attribute : attributes(element)) {

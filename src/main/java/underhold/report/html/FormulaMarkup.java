@@ -39,7 +39,8 @@ public final class FormulaMarkup implements HtmlContent {
 
   private static final Set<String> STACKED_INSIDE = Set.of("min", "max");
   private static final Pattern INDEXED = Pattern.compile("(\\p{L})([\\p{L}\\p{N}]{1,3})('?)");
-  private static final Pattern WORD = Pattern.compile("(?=\\p{Ll}{3})\\p{Ll}*[aeiou]\\p{Ll}*|\\p{Lu}{2}");
+  private static final Pattern WORD =
+      Pattern.compile("(?=\\p{Ll}{3})\\p{Ll}*[aeiou]\\p{Ll}*|\\p{Lu}{2}");
   private static final Pattern RAISED = Pattern.compile("(?<=[a-z])([2-4])(?![0-9])");
 
   private final String plain;

@@ -101,9 +101,7 @@ final class SafeText {
 
   private static boolean isRightToLeft(int codePoint) {
     byte direction = Character.getDirectionality(codePoint);
-    return direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT
-            && codePoint != 0x200F
-        || direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC
-            && codePoint != 0x061C;
+    return direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT && codePoint != 0x200F
+        || direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC && codePoint != 0x061C;
   }
 }

@@ -50,11 +50,13 @@ class DrawingMarkupTest {
         .contains("role=\"img\"")
         .contains(">Plan &lt;of&gt; the pits</title>")
         .contains(">four pits; 1.2 m wide</desc>");
-    assertThat(markup("<g/>", new Medium(true, "", 100, 100))).contains("width: 100.0mm; height: 50.0mm");
+    assertThat(markup("<g/>", new Medium(true, "", 100, 100)))
+        .contains("width: 100.0mm; height: 50.0mm");
   }
 
   private static String markup(String inside, Medium medium) {
-    String svg = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 2 1\">" + inside + "</svg>";
+    String svg =
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 2 1\">" + inside + "</svg>";
     Figure figure =
         new Figure("plan", "Plan <of> the pits", svg, 200, 100, List.of("four pits", "1.2 m wide"));
     return DrawingMarkup.of(figure, "plan", medium);

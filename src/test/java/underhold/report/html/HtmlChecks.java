@@ -19,15 +19,17 @@ import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
 
 /**
- * What is wrong with an HTML file: by the W3C's checker (errors and warnings), and by our own terms:
- * nothing is fetched, no script, every link leads to a place of the file, well-formed as XML.
+ * What is wrong with an HTML file: by the W3C's checker (errors and warnings), and by our own
+ * terms: nothing is fetched, no script, every link leads to a place of the file, well-formed as
+ * XML.
  */
 public final class HtmlChecks {
   private static final Pattern REFERENCE =
       Pattern.compile("\\s(?:src|href|xlink:href|action|data|poster|srcset)=\"([^\"]*)\"");
   private static final Pattern ID = Pattern.compile("<[^>]*\\sid=\"([^\"]*)\"");
   private static final Pattern STYLE =
-      Pattern.compile("<style[^>]*>(.*?)</style>|<[^>]* (?:style|fill|stroke)=\"([^\"]*)\"", Pattern.DOTALL);
+      Pattern.compile(
+          "<style[^>]*>(.*?)</style>|<[^>]* (?:style|fill|stroke)=\"([^\"]*)\"", Pattern.DOTALL);
   private static final Pattern FETCHING_STYLE = Pattern.compile("@import|url\\((?!#)");
 
   private HtmlChecks() {}

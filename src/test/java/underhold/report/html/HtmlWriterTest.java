@@ -54,7 +54,9 @@ class HtmlWriterTest {
   void hostile() throws Exception {
     for (String text : HostileTexts.all()) {
       byte[] html = write(SampleDocuments.filledWith(text));
-      assertThat(HtmlChecks.problems(html)).as(text.substring(0, Math.min(40, text.length()))).isEmpty();
+      assertThat(HtmlChecks.problems(html))
+          .as(text.substring(0, Math.min(40, text.length())))
+          .isEmpty();
       Element root = parse(html).getDocumentElement();
       assertThat(root.getElementsByTagName("script").getLength()).isZero();
       assertThat(texts(root, "strong")).contains(SafeText.of(text));
@@ -85,7 +87,7 @@ class HtmlWriterTest {
   void everyKind() throws Exception {
     Element root = parse(write(SampleDocuments.rich())).getDocumentElement();
     String text = root.getTextContent();
-    assertThat(text)
+    assertThat(text.replaceAll("\\s+", " "))
         .contains("A cut 7.2 m deep passes beside and under three structures")
         .contains("caution: Cave-in and egress")
         .contains("Dig the first round of pits. Hold point.")
@@ -116,7 +118,8 @@ class HtmlWriterTest {
   @Test
   @DisplayName("A link that leads nowhere is words, and a doubled anchor stands once")
   void anchors() throws Exception {
-    Section twice = Section.of("same", "A", List.of(new Block.Paragraph(Prose.empty().link("go", "gone"))));
+    Section twice =
+        Section.of("same", "A", List.of(new Block.Paragraph(Prose.empty().link("go", "gone"))));
     Document document = new Document("t", "s", List.of(), List.of(twice, twice));
     assertThat(Anchors.problems(document))
         .containsExactly(
@@ -158,9 +161,14 @@ class HtmlWriterTest {
     }
     Block.Table table =
         new Block.Table(
-            "Long", List.of(Column.words("Row"), Column.amounts("Load"), Column.words("Note")), rows);
+            "Long",
+            List.of(Column.words("Row"), Column.amounts("Load"), Column.words("Note")),
+            rows);
     return new Document(
-        "t", SampleDocuments.STATUS, List.of(), List.of(Section.of("long", "Long", List.of(table))));
+        "t",
+        SampleDocuments.STATUS,
+        List.of(),
+        List.of(Section.of("long", "Long", List.of(table))));
   }
 
   private static byte[] write(Document document) throws Exception {
@@ -179,7 +187,8 @@ class HtmlWriterTest {
     List<String> texts = new ArrayList<>();
     NodeList found = root.getElementsByTagName(tag);
     for (int i = 0; i < found.getLength(); i++) {
-      texts.add(found.item(i).getTextContent());
+      String text = found.item(i).getTextContent();
+      texts.add(tag.startsWith("h") ? text.strip() : text);
     }
     return texts;
   }

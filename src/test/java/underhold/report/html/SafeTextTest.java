@@ -32,6 +32,7 @@ class SafeTextTest {
   @Test
   @DisplayName("Words from right to left are isolated from the numbers beside them")
   void isolates() {
-    assertThat(SafeText.of("\u05d0\u05d1 \u05d2 12 m")).isEqualTo("\u2067\u05d0\u05d1 \u05d2\u2069 12 m");
+    assertThat(SafeText.of("\u05d0\u05d1 \u05d2 12 m"))
+        .isEqualTo("\u2067\u05d0\u05d1 \u05d2\u2069 12 m");
   }
 }

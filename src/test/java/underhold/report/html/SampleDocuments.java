@@ -70,7 +70,8 @@ public final class SampleDocuments {
             new Document.Entry("Zones", Prose.of("east wall; column line; platform edge")),
             new Document.Entry("Method", Prose.of("see ").link("zone east wall", "zone-1")),
             new Document.Entry(
-                "Rule pack", Prose.empty().typed("3f9a5c1d77e0b2a4468c0d1e9b7f2233aa55cc77ee990011"))),
+                "Rule pack",
+                Prose.empty().typed("3f9a5c1d77e0b2a4468c0d1e9b7f2233aa55cc77ee990011"))),
         sections);
   }
 
@@ -147,8 +148,7 @@ public final class SampleDocuments {
                 "zone-" + zone + "-steps",
                 "Calculation sheet",
                 List.of(new Block.Drawn(figure("section-" + zone, "Section through the wall"))),
-                List.of(
-                    Section.of("zone-" + zone + "-steps-all", "Steps", workings)))));
+                List.of(Section.of("zone-" + zone + "-steps-all", "Steps", workings)))));
   }
 
   /** The formulas of the sample's workings, as sheets write them. */
@@ -257,7 +257,13 @@ public final class SampleDocuments {
                         List.of(Column.words(text), Column.amounts(text)),
                         List.of(new Row("row", Tone.DOUBT, List.of(words, words)))),
                     new Working(
-                        "step", text, text, List.of(new Symbol(text, text, text)), text, text, words),
+                        "step",
+                        text,
+                        text,
+                        List.of(new Symbol(text, text, text)),
+                        text,
+                        text,
+                        words),
                     new Block.Drawn(
                         new Figure(
                             "drawing", text, figure("x", "x").svg(), 160, 80, List.of(text)))),

@@ -133,7 +133,8 @@ class PdfWriterTest {
   }
 
   @Test
-  @DisplayName("Whatever words a user gives, a file comes out; what the letters lack shows its number")
+  @DisplayName(
+      "Whatever words a user gives, a file comes out; what the letters lack shows its number")
   void hostile() throws Exception {
     for (String text : HostileTexts.all()) {
       String cut = text.substring(0, Math.min(600, text.length()));
@@ -142,7 +143,8 @@ class PdfWriterTest {
         assertThat(read.getNumberOfPages()).isPositive();
       }
     }
-    assertThat(text(write(SampleDocuments.filledWith("<script>alert(1)</script> \u5de5"), Paper.A4)))
+    assertThat(
+            text(write(SampleDocuments.filledWith("<script>alert(1)</script> \u5de5"), Paper.A4)))
         .contains("<script>alert(1)</script> [U+5DE5]");
   }
 
