@@ -91,6 +91,18 @@ public final class PageMarkup {
     return paged() && FormulaMarkup.of(formula).hidesSigns();
   }
 
+  /** The sign of a tone, and its word for whoever does not see the sign. */
+  public Content sign(Block.Tone tone) {
+    return new Trusted(
+        tone == Block.Tone.PLAIN
+            ? ""
+            : "<span class=\"sign\" aria-hidden=\"true\">"
+                + Tones.sign(tone)
+                + "</span><span class=\"spoken\">"
+                + Tones.word(tone)
+                + " </span>");
+  }
+
   /** Links to the sections from which something leads to the anchor. */
   public Content back(String anchor) {
     return new BackLinks(List.copyOf(anchors.leadingTo(anchor)), anchors);

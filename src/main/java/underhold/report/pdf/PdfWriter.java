@@ -49,7 +49,18 @@ public final class PdfWriter implements DocumentWriter {
     try {
       return pages(page, true);
     } catch (RuntimeException tagging) {
+      return untagged(page);
+    }
+  }
+
+  private static ByteArrayOutputStream untagged(String page) throws IOException {
+    try {
       return pages(page, false);
+    } catch (RuntimeException failure) {
+      throw new IOException(
+          "the PDF cannot be set; where Java finds no font on the machine at all, the words of the"
+              + " drawings cannot be drawn: install any font package, or write HTML instead",
+          failure);
     }
   }
 

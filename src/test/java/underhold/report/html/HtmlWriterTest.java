@@ -87,7 +87,7 @@ class HtmlWriterTest {
   void everyKind() throws Exception {
     Element root = parse(write(SampleDocuments.rich())).getDocumentElement();
     String text = root.getTextContent();
-    assertThat(text)
+    assertThat(text.replaceAll("\\s+", " "))
         .contains("A cut 7.2 m deep passes beside and under three structures")
         .contains("caution: Cave-in and egress")
         .contains("Dig the first round of pits. Hold point.")
@@ -187,7 +187,8 @@ class HtmlWriterTest {
     List<String> texts = new ArrayList<>();
     NodeList found = root.getElementsByTagName(tag);
     for (int i = 0; i < found.getLength(); i++) {
-      texts.add(found.item(i).getTextContent());
+      String text = found.item(i).getTextContent();
+      texts.add(tag.startsWith("h") ? text.strip() : text);
     }
     return texts;
   }
