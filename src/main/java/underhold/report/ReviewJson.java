@@ -76,6 +76,7 @@ public final class ReviewJson {
         "instead", entry.instead().orElse(""),
         "by", entry.by(),
         "why", entry.why().orElse(""),
+        "againstSafety", one.againstSafety(),
         "state", one.state().words());
   }
 

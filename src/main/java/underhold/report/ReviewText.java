@@ -19,6 +19,9 @@ public final class ReviewText {
   private final ReviewRecord record;
   private final TextPage page;
 
+  private static final String AGAINST_SAFETY =
+      "Mind: the original rules out, fails or holds. Who overrides it answers for it.";
+
   private ReviewText(ReviewRecord record, Look look) {
     this.record = record;
     this.page = new TextPage(look);
@@ -134,6 +137,9 @@ public final class ReviewText {
           NUMBER,
           safe(entry.target().orElse("")) + ", " + one.state().words());
       beside(entry);
+      if (one.againstSafety()) {
+        page.tinted(Tint.BAD, MARGIN + NUMBER, AGAINST_SAFETY);
+      }
     }
   }
 

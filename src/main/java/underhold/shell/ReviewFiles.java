@@ -4,9 +4,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import underhold.review.file.FileReading;
+import underhold.review.record.Entry;
 import underhold.review.record.ReviewFile;
 import underhold.review.record.ReviewRecord;
+import underhold.review.record.Target;
+import underhold.review.record.Targets;
 import underhold.review.saved.SavedAdvice;
 import underhold.site.SavedState;
 
@@ -63,6 +67,14 @@ final class ReviewFiles {
             });
   }
 
+  /** Whether the original that an entry quotes is what the consultation says. */
+  private static boolean quotes(Entry entry, Targets targets) {
+    return entry
+        .target()
+        .map(path -> targets.find(path).map(Target::original).equals(entry.original()))
+        .orElse(true);
+  }
+
   /** What became of the consultation reviewed, in words; empty where it is as it was. */
   static String ofAdvice(Opened opened) {
     Path file = opened.advice();
@@ -76,6 +88,11 @@ final class ReviewFiles {
     if (!opened.record().isOf(advice.get().fingerprint())) {
       return file + " is not what was reviewed: its content has changed since.";
     }
-    return "";
+    Targets targets = new Targets(advice.get());
+    return opened.record().entries().stream()
+        .filter(entry -> !quotes(entry, targets))
+        .map(entry -> "Entry " + entry.number() + " quotes what the consultation does not say. ")
+        .collect(Collectors.joining())
+        .strip();
   }
 }

@@ -8,12 +8,19 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import underhold.report.Look;
+import underhold.review.file.FileReading;
+import underhold.review.file.Fingerprint;
+import underhold.review.file.RecordTree;
+import underhold.review.record.ReviewFile;
+import underhold.review.record.ReviewRecord;
 import underhold.shell.ShellClient.Ran;
 
 /** Saving, running again and reviewing by command. */
@@ -238,6 +245,28 @@ class ReviewCommandsTest {
     assertThat(status.code()).isEqualTo(Exit.SITE);
     assertThat(status.out()).contains("NOT WHOLE", "Entry 2 (comment by X) was changed");
     refused(Exit.SITE, "Nothing is added to it", "review", "comment", review, "Hm.", "--by", "X");
+  }
+
+  /** All fingerprints made anew, the original of an override made smaller than it was. */
+  @Test
+  void a_quoted_original_that_is_not_there_is_told() {
+    String review = review();
+    done("review", "override", review, ZONE + "ranking", "refer", "--why", "Fill.", "--by", "X");
+    FileReading<ReviewFile> read = ReviewFile.FILES.read(Path.of(review));
+    String forged =
+        read.text().replaceFirst("\"original\": \"[^\"]*\"", "\"original\": \"nothing led\"");
+    ReviewFile other = ReviewFile.FILES.read(forged, "x").content().orElseThrow();
+    assertThat(ReviewRecord.of(other, forged).intact()).isFalse();
+    String hash = ReviewRecord.of(other, forged).entries().get(1).hash();
+    Map<String, Object> tree = new LinkedHashMap<>(RecordTree.of(other.entries().get(1)));
+    tree.remove("hash");
+    file(folder, "yard.review.json", forged.replace(hash, Fingerprint.ofTree(tree)));
+
+    Ran status = SHELL.run("review", "status", review);
+    assertThat(status.code()).isEqualTo(Exit.SITE);
+    assertThat(flat(status.out()))
+        .contains("whole: 2 entries")
+        .contains("Entry 2 quotes what the consultation does not say.");
   }
 
   @Test

@@ -41,6 +41,20 @@ public record ReviewRecord(ReviewFile file, List<Fault> faults) {
 
   /** An override with what became of it; the entry holds what was there before. */
   public record Overridden(Entry entry, State state) {
+    private static final List<String> UNSAFE = List.of("rule out", "fails");
+
+    /**
+     * Whether it speaks against a rule that rules out, a check that fails, or an option put first
+     * that was held or ruled out: then whoever relies on it must know.
+     */
+    public boolean againstSafety() {
+      String original = entry.original().orElse("");
+      String instead = entry.instead().orElse("");
+      return UNSAFE.stream().anyMatch(original::startsWith)
+          || original.contains(instead + " held")
+          || original.contains(instead + " ruled out");
+    }
+
     /** What became of an override. */
     public enum State {
       IN_FORCE("in force"),

@@ -115,7 +115,10 @@ public final class Targets {
             zone.name() + "/ranking",
             Kind.RANKING,
             "the ranking of " + zone.name(),
-            zone.line(),
+            zone.line()
+                + zone.options().stream()
+                    .map(option -> option.id() + " " + option.standing())
+                    .collect(Collectors.joining(", ", " (", ")")),
             leader,
             Stream.concat(options.stream(), Stream.of(NONE)).toList()));
     zone.options()

@@ -59,6 +59,19 @@ class ReviewDeskTest {
     assertThat(reviews.record().overrides()).isEmpty();
   }
 
+  /** Protect and monitor is ruled out at Alder Row: the wall would be bared to its underside. */
+  @Test
+  void an_override_against_what_rules_out_says_so() {
+    Reviews reviews =
+        new Reviews()
+            .override("ranking", "monitor", "The owner wants it.")
+            .override(Reviews.FINDING, "minor", "Looser sand.")
+            .override("finding/NON-03a", "set-aside", "There will be a wall.");
+    assertThat(reviews.record().overrides())
+        .extracting(ReviewRecord.Overridden::againstSafety)
+        .containsExactly(true, false, true);
+  }
+
   @Test
   void a_target_is_there_or_the_nearest_is_named() {
     assertThat(
