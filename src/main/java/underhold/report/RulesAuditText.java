@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import underhold.review.audit.Accepted;
 import underhold.review.audit.AuditSite;
@@ -151,7 +152,8 @@ public final class RulesAuditText {
           MARK,
           defect.text() + " [" + found(defect) + "]");
     }
-    if (section.defects().isEmpty()) {
+    boolean counts = section.results().keySet().equals(Set.of(Method.COUNTED));
+    if (section.defects().isEmpty() && !counts) {
       page.para(MARGIN, "Nothing found.");
     }
     section.notes().forEach(note -> page.para(MARGIN, note));

@@ -155,7 +155,7 @@ final class TendencyProof {
       pairs(new ArrayList<>(cells.entrySet()), unit);
       return false;
     }
-    return every(new ArrayList<>(cells.entrySet()), 0, new LinkedHashMap<>(), unit);
+    return every(new ArrayList<>(cells.entrySet()), 0, Trying.view(Map.of()), unit);
   }
 
   /**
@@ -179,53 +179,52 @@ final class TendencyProof {
           values.put(cells.get(i).getKey(), value);
         }
       }
-      steady(values, unit);
+      steady(Trying.view(values), unit);
     }
   }
 
   private boolean every(
-      List<Map.Entry<String, List<@Nullable FactValue>>> cells,
-      int at,
-      Map<String, FactValue> values,
-      Unit unit) {
+      List<Map.Entry<String, List<@Nullable FactValue>>> cells, int at, FactView view, Unit unit) {
     if (at == cells.size()) {
-      return steady(values, unit);
+      return steady(view, unit);
     }
     boolean steady = true;
-    String name = cells.get(at).getKey();
+    FactDefinition fact = bench.dictionary().require(cells.get(at).getKey());
     for (@Nullable FactValue value : cells.get(at).getValue()) {
-      if (value == null) {
-        values.remove(name);
-      } else {
-        values.put(name, value);
-      }
-      steady &= every(cells, at + 1, values, unit);
+      FactView next = value == null ? view : view.with(new Fact(fact, Origin.STATED, value, ""));
+      steady &= every(cells, at + 1, next, unit);
     }
-    values.remove(name);
     return steady;
   }
 
-  private boolean steady(Map<String, FactValue> values, Unit unit) {
+  private boolean steady(FactView view, Unit unit) {
     double best = Double.POSITIVE_INFINITY;
     for (FactValue value : ladder.values()) {
-      Map<String, FactValue> with = new LinkedHashMap<>(values);
-      with.put(ladder.fact().name(), value);
-      FactView view = complete(Trying.view(with), unit.derivers);
+      FactView stated = view.with(new Fact(ladder.fact(), Origin.STATED, value, ""));
+      FactView complete = complete(stated, unit.derivers);
       combinations++;
-      if (unit.excluded.stream().anyMatch(box -> box.has(view))
-          || unit.outs.stream().anyMatch(rule -> rule.holds(view) == Truth.TRUE)) {
+      if (unit.excluded.stream().anyMatch(box -> box.has(complete))
+          || unit.outs.stream().anyMatch(rule -> rule.holds(complete) == Truth.TRUE)) {
         continue;
       }
-      double given = gives(unit, view);
+      double given = gives(unit, complete);
       if (given > best) {
         if (contrary.size() < MOST_KEPT) {
-          contrary.add(with);
+          contrary.add(values(stated));
         }
         return false;
       }
       best = Math.min(best, given);
     }
     return true;
+  }
+
+  private static Map<String, FactValue> values(FactView stated) {
+    Map<String, FactValue> values = new LinkedHashMap<>();
+    for (Fact fact : stated.present()) {
+      fact.maybe().ifPresent(value -> values.put(fact.name(), value));
+    }
+    return values;
   }
 
   /** What the rules give the option: points for less against; less where one rules it out. */

@@ -15,7 +15,7 @@ import underhold.advice.SupportOption;
  * Packs broken in one place: the audit finds that place, and nothing that it did not find before.
  */
 class BrokenPacksTest {
-  private static final Effort EFFORT = new Effort(300, 1);
+  private static final Effort EFFORT = new Effort(150, 1);
   private static final AuditNotes NOTES =
       new AuditNotes(
           List.of(),
