@@ -36,7 +36,7 @@ final class BriefSection {
     Site site = material.site();
     List<Block> blocks = new ArrayList<>();
     note(site.note()).ifPresent(blocks::add);
-    illustrations.ofSite(site, "site", material.units()).stream()
+    illustrations.ofSite(site, Anchor.figures("site"), material.units()).stream()
         .map(Block.Drawn::new)
         .forEach(blocks::add);
     blocks.add(
@@ -64,7 +64,7 @@ final class BriefSection {
     List<Block> blocks = new ArrayList<>();
     note(zone.note()).ifPresent(blocks::add);
     illustrations
-        .ofAdvice(material.site(), part.advice(), Anchor.zone(part.number()), material.units())
+        .ofAdvice(material.site(), part.advice(), Anchor.figures("zone", part.number()), material.units())
         .stream()
         .map(Block.Drawn::new)
         .forEach(blocks::add);

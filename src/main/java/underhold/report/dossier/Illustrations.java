@@ -10,8 +10,9 @@ import underhold.site.Site;
 import underhold.sizing.Sheet;
 
 /**
- * The drawings of a package. Every drawing made for a call has an id that begins with the prefix
- * given, no two alike; a prefix is made from the place of a zone and is given once.
+ * The drawings of a package. Every drawing made for a call has an id that is the prefix given, or
+ * begins with it and a hyphen, no two alike; a prefix is made from the place of a zone and is given
+ * once.
  */
 public interface Illustrations {
   /** No drawings. */

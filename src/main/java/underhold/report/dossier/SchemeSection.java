@@ -40,7 +40,7 @@ final class SchemeSection {
   }
 
   private void made(Scheme scheme, List<Block> blocks) {
-    illustrations.ofScheme(scheme, "scheme", material.units()).stream()
+    illustrations.ofScheme(scheme, Anchor.figures("scheme"), material.units()).stream()
         .map(Block.Drawn::new)
         .forEach(blocks::add);
     blocks.add(
