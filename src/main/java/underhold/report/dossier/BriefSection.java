@@ -64,7 +64,8 @@ final class BriefSection {
     List<Block> blocks = new ArrayList<>();
     note(zone.note()).ifPresent(blocks::add);
     illustrations
-        .ofAdvice(material.site(), part.advice(), Anchor.figures("zone", part.number()), material.units())
+        .ofAdvice(
+            material.site(), part.advice(), Anchor.figures("zone", part.number()), material.units())
         .stream()
         .map(Block.Drawn::new)
         .forEach(blocks::add);

@@ -63,7 +63,8 @@ final class SheetSection {
                     + (chosen ? " The method of this zone." : " Not the method of this zone.")
                     + " For review, not for construction.")));
     illustrations
-        .ofSheet(sheet.sheet(), material.site(), zone.advice(), Anchor.figures(sheet.anchor()), units)
+        .ofSheet(
+            sheet.sheet(), material.site(), zone.advice(), Anchor.figures(sheet.anchor()), units)
         .stream()
         .map(Block.Drawn::new)
         .forEach(blocks::add);

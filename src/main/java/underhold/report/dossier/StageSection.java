@@ -76,7 +76,9 @@ final class StageSection {
                 + " Times are those of the sheets where they give them, else defaults of judgement."
                 + " No stage begins before those it comes after are released."));
     notes(plan, blocks);
-    illustrations.ofPlan(plan, Anchor.figures("plan"), units).stream().map(Block.Drawn::new).forEach(blocks::add);
+    illustrations.ofPlan(plan, Anchor.figures("plan"), units).stream()
+        .map(Block.Drawn::new)
+        .forEach(blocks::add);
     blocks.add(
         new Block.Table(
             "The stages in order",

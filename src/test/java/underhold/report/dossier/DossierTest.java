@@ -94,8 +94,7 @@ class DossierTest {
           assertThat(targets(told)).contains(Anchor.trace(zone.number(), id));
           assertThat(targets(traced))
               .contains(Anchor.rule(id), Anchor.reason(zone.number(), advice.option(), id));
-          assertThat(targets(row(rows, Anchor.rule(id))))
-              .contains(Anchor.trace(zone.number(), id));
+          assertThat(targets(row(rows, Anchor.rule(id)))).contains(Anchor.trace(zone.number(), id));
         }
       }
       Stream.concat(zone.advice().conditions().stream(), zone.advice().cautions().stream())
@@ -225,8 +224,7 @@ class DossierTest {
     Material material = Demos.material("three-bridges-interchange.site.json");
     List<String> prefixes = new ArrayList<>();
     Document document =
-        Dossier.of(
-            material, Commission.of(Audience.REVIEWER, Demos.DATE), new Sketches(prefixes));
+        Dossier.of(material, Commission.of(Audience.REVIEWER, Demos.DATE), new Sketches(prefixes));
 
     assertThat(Anchors.problems(document)).isEmpty();
     assertThat(Anchors.of(document)).containsAll(prefixes);
