@@ -26,9 +26,9 @@ final class Anchor {
         .replaceAll("^-+|-+$", "");
   }
 
-  /** A zone, for what is made for it alone. */
-  static String zone(int zone) {
-    return of("zone", zone);
+  /** What the ids of drawings begin with: whose they are, apart from all other anchors. */
+  static String figures(Object... whose) {
+    return "figure-" + of(whose);
   }
 
   /** A fact of the whole site (0) or of a zone. */

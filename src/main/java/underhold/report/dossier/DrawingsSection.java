@@ -39,7 +39,7 @@ final class DrawingsSection {
   }
 
   private List<Block> blocks(ZonePart zone) {
-    String prefix = Anchor.zone(zone.number());
+    String prefix = Anchor.figures("zone", zone.number());
     List<Block> blocks =
         new ArrayList<>(
             Cells.drawn(
@@ -54,7 +54,7 @@ final class DrawingsSection {
                             sheet.sheet(),
                             material.site(),
                             zone.advice(),
-                            sheet.anchor(),
+                            Anchor.figures(sheet.anchor()),
                             material.units()))));
     return blocks;
   }

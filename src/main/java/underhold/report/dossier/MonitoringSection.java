@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import underhold.advice.SupportOption;
 import underhold.consult.stage.PlanStage;
 import underhold.consult.stage.StagePlan;
@@ -18,6 +20,9 @@ import underhold.sizing.Stage;
 
 /** What is read, when, and what is done when a reading reaches a level. */
 final class MonitoringSection {
+  /** Of these causes are the rules on survey, limits and watching. */
+  private static final Set<String> WATCHING = Set.of("duty", "movement", "movement limit");
+
   private MonitoringSection() {}
 
   static Section of(Material material) {
@@ -46,6 +51,7 @@ final class MonitoringSection {
                     Prose.of(
                         "Nobody stated one. Agree it with the owner and the engineer of record before"
                             + " any work."))));
+    asked(material, zone, blocks);
     material.madePlan().ifPresent(plan -> plan(plan, zone, blocks));
     levels(material, zone, blocks);
     material
@@ -58,6 +64,25 @@ final class MonitoringSection {
                             .link("the monitoring sheet of this zone", sheet.anchor())
                             .then("."))));
     return Section.of("monitoring-" + zone.number(), "Zone: " + zone.name(), blocks);
+  }
+
+  /** What the rules ask of survey, limits and watching, whichever method or this one is built. */
+  private static void asked(Material material, ZonePart zone, List<Block> blocks) {
+    List<Block.Row> rows =
+        Stream.concat(zone.advice().conditions().stream(), zone.advice().cautions().stream())
+            .filter(finding -> WATCHING.contains(finding.rule().cause()))
+            .filter(finding -> material.method(zone).map(finding.rule()::concerns).orElse(true))
+            .map(
+                finding ->
+                    Block.Row.of(
+                        Prose.of(ConditionsSection.told(finding)),
+                        Cells.tag(zone.number(), finding, true)))
+            .toList();
+    if (!rows.isEmpty()) {
+      blocks.add(
+          new Block.Table(
+              "What the rules ask", Cells.columns("What", "Weight, basis and rule"), rows));
+    }
   }
 
   private static void plan(StagePlan plan, ZonePart zone, List<Block> blocks) {

@@ -91,7 +91,7 @@ final class NotProvedSection {
       items.add(Prose.of("No movement limit is stated, so no movement is proved to be within it."));
     }
     Optional<ZoneSheet> sheet = material.chosen(zone);
-    if (sheet.isEmpty()) {
+    if (sheet.isEmpty() && material.method(zone).isPresent()) {
       items.add(Prose.of("The method of this zone has no sheet here: no number stands behind it."));
     }
     sheet.ifPresent(one -> about(one, items));

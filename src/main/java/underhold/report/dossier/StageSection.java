@@ -76,7 +76,7 @@ final class StageSection {
                 + " Times are those of the sheets where they give them, else defaults of judgement."
                 + " No stage begins before those it comes after are released."));
     notes(plan, blocks);
-    blocks.addAll(Cells.drawn(illustrations.ofPlan(plan, "plan")));
+    blocks.addAll(Cells.drawn(illustrations.ofPlan(plan, Anchor.figures("plan"))));
     blocks.add(
         new Block.Table(
             "The stages in order",

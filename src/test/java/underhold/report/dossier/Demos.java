@@ -31,6 +31,7 @@ final class Demos {
   static final LocalDate DATE = LocalDate.of(2026, 3, 14);
   static final Consultant CONSULTANT = Consultant.standard();
   private static final Map<String, Material> GATHERED = new ConcurrentHashMap<>();
+  private static final Map<String, Document> WHOLE = new ConcurrentHashMap<>();
 
   private Demos() {}
 
@@ -101,6 +102,11 @@ final class Demos {
         site.relations(),
         site.sizing(),
         site.note());
+  }
+
+  /** The reviewer's package of a demo site. */
+  static Document whole(String name) {
+    return WHOLE.computeIfAbsent(name, key -> document(material(key), Audience.REVIEWER));
   }
 
   static Document document(Material material, Audience audience) {

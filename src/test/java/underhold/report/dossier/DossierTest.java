@@ -3,8 +3,10 @@ package underhold.report.dossier;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -15,6 +17,10 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import underhold.advice.Finding;
 import underhold.advice.Rule;
+import underhold.consult.ZoneAdvice;
+import underhold.consult.scheme.Scheme;
+import underhold.consult.stage.StagePlan;
+import underhold.quantity.UnitSystem;
 import underhold.report.AdviceJson;
 import underhold.report.Json;
 import underhold.report.document.Anchors;
@@ -22,10 +28,13 @@ import underhold.report.document.Block;
 import underhold.report.document.Document;
 import underhold.report.document.Prose;
 import underhold.report.document.Section;
+import underhold.report.drawing.Figure;
 import underhold.report.json.JsonWriter;
 import underhold.report.markdown.MarkdownWriter;
 import underhold.site.Origin;
+import underhold.site.Site;
 import underhold.site.ZoneViews;
+import underhold.sizing.Sheet;
 import underhold.sizing.Source;
 
 /** The packages of all demo sites: whole, linked, and saying what the advice says. */
@@ -39,7 +48,8 @@ class DossierTest {
   void every_audience_has_its_package_in_every_format(String demo) {
     Material material = Demos.material(demo);
     for (Audience audience : Audience.values()) {
-      Document document = Demos.document(material, audience);
+      Document document =
+          audience == Audience.REVIEWER ? Demos.whole(demo) : Demos.document(material, audience);
       String markdown = MarkdownWriter.text(document);
       JsonNode json =
           JsonMapper.shared()
@@ -65,8 +75,9 @@ class DossierTest {
   @MethodSource("demos")
   void findings_lead_to_the_trace_the_trace_to_the_rules_and_back(String demo) {
     Material material = Demos.material(demo);
-    Document document = Demos.document(material, Audience.REVIEWER);
+    Document document = Demos.whole(demo);
     Set<String> anchors = new HashSet<>(Anchors.of(document));
+    Map<String, Block.Row> rows = byAnchor(document);
     for (ZonePart zone : material.zones()) {
       var screening = zone.advice().screening();
       Stream.of(screening.derivations(), screening.findings(), screening.assumed())
@@ -77,21 +88,20 @@ class DossierTest {
       for (var advice : zone.advice().ranking().options()) {
         for (Finding finding : advice.findings()) {
           String id = finding.rule().id();
-          Block.Row told = row(document, Anchor.reason(zone.number(), advice.option(), id));
-          Block.Row traced = row(document, Anchor.trace(zone.number(), id));
+          Block.Row told = row(rows, Anchor.reason(zone.number(), advice.option(), id));
+          Block.Row traced = row(rows, Anchor.trace(zone.number(), id));
 
           assertThat(targets(told)).contains(Anchor.trace(zone.number(), id));
           assertThat(targets(traced))
               .contains(Anchor.rule(id), Anchor.reason(zone.number(), advice.option(), id));
-          assertThat(targets(row(document, Anchor.rule(id))))
-              .contains(Anchor.trace(zone.number(), id));
+          assertThat(targets(row(rows, Anchor.rule(id)))).contains(Anchor.trace(zone.number(), id));
         }
       }
       Stream.concat(zone.advice().conditions().stream(), zone.advice().cautions().stream())
           .map(finding -> finding.rule().id())
           .forEach(
               id ->
-                  assertThat(targets(row(document, Anchor.trace(zone.number(), id))))
+                  assertThat(targets(row(rows, Anchor.trace(zone.number(), id))))
                       .containsAnyOf(
                           Anchor.condition(zone.number(), id), Anchor.caution(zone.number(), id)));
     }
@@ -101,7 +111,7 @@ class DossierTest {
   @MethodSource("demos")
   void all_that_nobody_stated_stands_in_the_register(String demo) {
     Material material = Demos.material(demo);
-    Document document = Demos.document(material, Audience.REVIEWER);
+    Document document = Demos.whole(demo);
     Section register = section(document, "assumptions");
     Set<String> led = targets(register);
     Set<String> anchors = new HashSet<>(Anchors.of(document));
@@ -130,8 +140,9 @@ class DossierTest {
   @MethodSource("demos")
   void every_source_cited_stands_in_the_bibliography_with_its_basis(String demo) {
     Material material = Demos.material(demo);
-    Document document = Demos.document(material, Audience.REVIEWER);
-    List<String> rows =
+    Document document = Demos.whole(demo);
+    Map<String, Block.Row> rows = byAnchor(document);
+    List<String> listed =
         rows(section(document, "sources")).stream()
             .map(row -> row.cells().stream().map(Prose::text).collect(Collectors.joining(" / ")))
             .toList();
@@ -140,7 +151,7 @@ class DossierTest {
           .filter(Citations::isSource)
           .forEach(
               source ->
-                  assertThat(rows)
+                  assertThat(listed)
                       .anyMatch(
                           row ->
                               row.startsWith(source.citation() + " / ")
@@ -149,7 +160,7 @@ class DossierTest {
     for (ZonePart zone : material.zones()) {
       for (Finding finding : zone.advice().screening().findings()) {
         for (Rule.Citation citation : finding.rule().citations()) {
-          Block.Row row = row(document, Anchor.source(citation.key()));
+          Block.Row row = row(rows, Anchor.source(citation.key()));
 
           assertThat(row.cells().get(1).text()).contains(finding.rule().basis().notice());
           assertThat(targets(row)).contains(Anchor.rule(finding.rule().id()));
@@ -165,7 +176,7 @@ class DossierTest {
   @MethodSource("demos")
   void it_says_what_the_advice_says(String demo) {
     Material material = Demos.material(demo);
-    Document document = Demos.document(material, Audience.REVIEWER);
+    Document document = Demos.whole(demo);
     JsonNode advice =
         JsonMapper.shared().readTree(Json.text(AdviceJson.of(material.consultation())));
     for (ZonePart zone : material.zones()) {
@@ -205,6 +216,55 @@ class DossierTest {
                         .filter(check -> !check.verdict().label().equals("passes"))
                         .forEach(check -> assertThat(words(open)).contains(check.title())));
       }
+    }
+  }
+
+  @Test
+  void drawings_stand_where_they_belong_each_with_an_anchor_of_its_own() {
+    Material material = Demos.material("three-bridges-interchange.site.json");
+    List<String> prefixes = new ArrayList<>();
+    Document document =
+        Dossier.of(material, Commission.of(Audience.REVIEWER, Demos.DATE), new Sketches(prefixes));
+
+    assertThat(Anchors.problems(document)).isEmpty();
+    assertThat(Anchors.of(document)).containsAll(prefixes);
+    assertThat(prefixes)
+        .doesNotHaveDuplicates()
+        .contains("figure-site", "figure-zone-3", "figure-scheme", "figure-plan")
+        .contains("figure-sheet-2-edge-pits");
+  }
+
+  /** One sketch for every call, whose id is the prefix itself. */
+  private record Sketches(List<String> prefixes) implements Illustrations {
+    @Override
+    public List<Figure> ofSite(Site site, String prefix, UnitSystem units) {
+      return sketch(prefix);
+    }
+
+    @Override
+    public List<Figure> ofAdvice(Site site, ZoneAdvice advice, String prefix, UnitSystem units) {
+      return sketch(prefix);
+    }
+
+    @Override
+    public List<Figure> ofSheet(
+        Sheet sheet, Site site, ZoneAdvice advice, String prefix, UnitSystem units) {
+      return sketch(prefix);
+    }
+
+    @Override
+    public List<Figure> ofScheme(Scheme scheme, String prefix, UnitSystem units) {
+      return sketch(prefix);
+    }
+
+    @Override
+    public List<Figure> ofPlan(StagePlan plan, String prefix, UnitSystem units) {
+      return sketch(prefix);
+    }
+
+    private List<Figure> sketch(String prefix) {
+      prefixes.add(prefix);
+      return List.of(new Figure(prefix, "sketch", "<svg></svg>", 10, 10, List.of("a sketch")));
     }
   }
 
@@ -256,12 +316,20 @@ class DossierTest {
         .toList();
   }
 
-  private static Block.Row row(Document document, String anchor) {
-    return document.sections().stream()
+  private static Map<String, Block.Row> byAnchor(Document document) {
+    Map<String, Block.Row> byAnchor = new HashMap<>();
+    document.sections().stream()
         .flatMap(section -> rows(section).stream())
-        .filter(row -> row.anchor().equals(anchor))
-        .findFirst()
-        .orElseThrow(() -> new AssertionError("no row " + anchor));
+        .forEach(row -> byAnchor.put(row.anchor(), row));
+    return byAnchor;
+  }
+
+  private static Block.Row row(Map<String, Block.Row> rows, String anchor) {
+    Block.Row row = rows.get(anchor);
+    if (row == null) {
+      throw new AssertionError("no row " + anchor);
+    }
+    return row;
   }
 
   private static Set<String> targets(Block.Row row) {

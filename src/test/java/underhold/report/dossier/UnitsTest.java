@@ -53,7 +53,7 @@ class UnitsTest {
   @MethodSource("demos")
   void every_amount_has_its_unit(String demo) {
     Material material = Demos.material(demo);
-    check(Demos.document(material, Audience.REVIEWER), material.sheets().size() > 0);
+    check(Demos.whole(demo), material.sheets().size() > 0);
   }
 
   @Test
