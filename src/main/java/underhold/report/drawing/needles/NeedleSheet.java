@@ -8,6 +8,7 @@ import underhold.sizing.Formula;
 import underhold.sizing.Sheet;
 import underhold.sizing.SheetInput;
 import underhold.sizing.Step;
+import underhold.sizing.Verdict;
 
 /**
  * What a drawing of needles reads from their sheet. The load is at x = 0; the nearer seat, or the
@@ -99,5 +100,13 @@ record NeedleSheet(Sheet sheet, boolean cantilever, Amount near, Amount far) {
   /** Width of what is picked up, seen along the needle. */
   Optional<Amount> carried() {
     return row() ? input("wall-thickness") : input("column-width");
+  }
+
+  /** Whether the check of the setback does not pass. */
+  boolean insideLine() {
+    return sheet
+        .check("seat-setback")
+        .filter(check -> check.verdict() != Verdict.PASSES)
+        .isPresent();
   }
 }

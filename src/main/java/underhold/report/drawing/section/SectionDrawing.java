@@ -98,6 +98,10 @@ public final class SectionDrawing {
     if (model.digs()) {
       holes.add(view.box(0, 0, model.dugRight(), model.excavation()));
     }
+    if (model.slab()) {
+      holes.add(
+          view.box(model.footingLeft(), model.inside(), model.footingRight(), model.founding()));
+    }
     return holes;
   }
 
@@ -121,7 +125,12 @@ public final class SectionDrawing {
     canvas.group(
         "excavation",
         () -> {
-          canvas.line(face, view.x(0), view.y(0), view.x(0), view.y(deep));
+          boolean through = model.slab() && model.partlyUnder();
+          double upper = through ? model.inside() : deep;
+          canvas.line(face, view.x(0), view.y(0), view.x(0), view.y(upper));
+          if (through) {
+            canvas.line(face, view.x(0), view.y(model.founding()), view.x(0), view.y(deep));
+          }
           canvas.line(base, view.x(0), view.y(deep), view.x(model.dugRight()), view.y(deep));
           if (model.whollyUnder()) {
             Pen far = model.known("underminedWidth").isPresent() ? Pen.OUTLINE : Pen.UNKNOWN;
@@ -139,10 +148,11 @@ public final class SectionDrawing {
       return;
     }
     double toe = Math.min(model.bottom() - 0.2, 1.25 * deep);
+    double top = model.partlyUnder() ? Math.min(model.founding(), 0.8 * deep) : 0;
     Area band =
         new Area(
             new java.awt.geom.Rectangle2D.Double(
-                view.x(0) - 1.8, view.y(0), 1.8, view.y(toe) - view.y(0)));
+                view.x(0) - 1.8, view.y(top), 1.8, view.y(toe) - view.y(top)));
     canvas.group(
         "excavation-wall",
         () -> {

@@ -105,7 +105,14 @@ record SectionModel(
   }
 
   double footing() {
-    return known("footingWidth").orElseGet(() -> slab() ? excavation() : 1.2 * SCHEMATIC);
+    double least = slab() ? excavation() : 1.2 * SCHEMATIC;
+    double over = partlyUnder() ? 1.7 * known("underminedWidth").orElse(0.0) : 0;
+    return known("footingWidth").orElse(Math.max(least, over));
+  }
+
+  /** Where the inside of a raft's cellar or of a box begins; a box has a roof of unknown depth. */
+  double inside() {
+    return word("foundationKind").equals("box-slab") ? 0.35 * founding() : 0;
   }
 
   /** A raft or a box, whose width is no fact. */

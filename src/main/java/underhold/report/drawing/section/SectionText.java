@@ -177,8 +177,9 @@ public final class SectionText {
       }
     }
     if (model.slab()) {
-      sketch.box(model.footingLeft(), 0.35 * top, model.footingLeft() + half, top, '▒');
-      sketch.box(model.footingRight() - half, 0.35 * top, model.footingRight(), top, '▒');
+      sketch.box(model.footingLeft(), model.inside(), model.footingRight(), top, ' ');
+      sketch.box(model.footingLeft(), model.inside(), model.footingLeft() + half, top, '▒');
+      sketch.box(model.footingRight() - half, model.inside(), model.footingRight(), top, '▒');
     } else {
       sketch.box(
           middle - half,

@@ -63,10 +63,13 @@ final class StructurePart {
     if (model.slab()) {
       for (double side : new double[] {model.footingLeft(), model.footingRight()}) {
         double inner = side < middle ? side + 2 * half : side - 2 * half;
-        Shape wall = view.box(side, 0.35 * top(), inner, top());
+        Shape wall = view.box(side, model.inside(), inner, top());
         canvas.hatch(material(), wall);
         canvas.outline(Pen.UNKNOWN, wall);
       }
+      double roof = view.y(model.inside());
+      canvas.line(
+          Pen.UNKNOWN, view.x(model.footingLeft()), roof, view.x(model.footingRight()), roof);
       return;
     }
     Shape wall = view.box(middle - half, -model.above(), middle + half, top());
