@@ -96,6 +96,63 @@ class MoreDrawingsTest {
     }
   }
 
+  private static void sound(
+      String demo, SupportOption option, String[] changes, String... settings) {
+    Consultation advised = DemoDrawings.advised(demo, changes);
+    String zone = advised.zones().get(0).name();
+    Sheet sheet = DemoDrawings.sheet(advised, option, settings);
+    List<Drawn> drawn = MoreDrawings.of(advised.site(), zone, option, sheet, UnitSystem.SI, "v-");
+    assertThat(drawn)
+        .allSatisfy(
+            one -> {
+              assertThat(one.why()).isEmpty();
+              one.figures().forEach(figure -> new SvgCheck(figure).sound());
+            });
+  }
+
+  @Test
+  @DisplayName(
+      "other ways to hold a wall of pits are drawn soundly: rakers, ties, drained, on rock")
+  void other_walls() {
+    String[] none = {};
+    String[] rock = {"\"hard-clay-or-till\"", "\"rock\"", "\"220 kPa\"", "\"unknown\""};
+    sound("orchard-line-box", SupportOption.EDGE_PITS, none, "brace-kind=raker");
+    sound("orchard-line-box", SupportOption.EDGE_PITS, none, "brace-kind=tie", "water=drained");
+    sound("orchard-line-box", SupportOption.EDGE_PITS, none, "first-brace=2 m");
+    sound("orchard-line-box", SupportOption.EDGE_PITS, rock);
+    Consultation wet = DemoDrawings.advised("orchard-line-box", "\"22 m\"", "\"10 m\"");
+    Sheet sheet = DemoDrawings.sheet(wet, SupportOption.EDGE_PITS);
+    Figure figure =
+        MoreDrawings.of(
+                wet.site(),
+                wet.zones().get(0).name(),
+                SupportOption.EDGE_PITS,
+                sheet,
+                UnitSystem.SI,
+                "w-")
+            .get(1)
+            .figure()
+            .orElseThrow();
+    SvgCheck check = new SvgCheck(figure);
+    check.sound();
+    // water 1.5 m below the top of a wall 7.1 m high: 9.81 x 5.6 = 54.94 kPa at its base
+    assertThat(check.group("pressure-water").getAttribute("data-base")).isEqualTo("54.94 kPa");
+  }
+
+  @Test
+  @DisplayName(
+      "other piles are drawn soundly: braced more, not bared, in rows, few, a couple, walers")
+  void other_piles() {
+    String[] none = {};
+    sound("orchard-line-box", SupportOption.DRILLED_PILES, none, "brace-levels=3");
+    sound("orchard-line-box", SupportOption.DRILLED_PILES, none, "bared=no", "rig=small");
+    sound("orchard-line-box", SupportOption.DRILLED_PILES, none, "slab-layout=rows");
+    sound("ferry-street-column", SupportOption.DRILLED_PILES, none, "piles=8", "base=counted");
+    sound("kestrel-road-platform", SupportOption.BRACKET_PILES, none, "brace-levels=2");
+    sound("kestrel-road-platform", SupportOption.BRACKET_PILES, none, "moment-path=paired");
+    sound("alder-row-party-wall", SupportOption.BRACKET_PILES, none, "moment-path=couple");
+  }
+
   @Test
   @DisplayName("the words of every figure give every amount with a unit")
   void words() {

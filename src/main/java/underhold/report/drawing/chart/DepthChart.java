@@ -91,7 +91,7 @@ final class DepthChart {
     Notes notes = new Notes(canvas, NOTES, top - 2, ChartPage.WIDTH - ChartPage.EDGE - NOTES);
     for (Level level : levels) {
       double y = depth.at(shown(level.depth()));
-      canvas.line(level.pen(), LEFT, y, RIGHT, y);
+      canvas.line(level.pen(), LEFT + LAYERS, y, RIGHT, y);
       notes.add(RIGHT, y, level.words() + " " + numbers.length(level.depth()));
     }
     for (int i = 0; i < pieces.size(); i++) {

@@ -3,7 +3,6 @@ package underhold.report.drawing.edgepits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import underhold.quantity.UnitSystem;
 import underhold.report.drawing.Drawn;
 import underhold.report.drawing.edgepits.EdgeWallNumbers.Level;
@@ -29,7 +28,7 @@ public final class EdgeWallSection {
   private static final double DIAGRAM = 40;
   private static final double LEFT = 57;
   private static final double RIGHT = 112;
-  private static final double NOTES = 120;
+  private static final double NOTES = 117.5;
   private static final double WALL = 80;
   private static final double HIGHEST = 140;
   private static final double BELOW = 1.22;
@@ -110,7 +109,8 @@ public final class EdgeWallSection {
     notes();
     canvas.text("pressure behind the wall", DIAGRAM, view.y(0) - 5.2, Letters.DIMENSION.end());
     double y = diagram.key(EDGE, canvas.bottom() + 3) + 1;
-    List<String> below = below(diagram);
+    EdgeWallWords wording = new EdgeWallWords(numbers, wall);
+    List<String> below = wording.below(diagram, pressures.height());
     for (String note : below) {
       y = canvas.paragraph(note, EDGE, y + 3, WIDTH - 2 * EDGE, Letters.NOTE) - 1.5;
     }
@@ -118,7 +118,7 @@ public final class EdgeWallSection {
     List<String> words = new ArrayList<>();
     words.add("The wall of pits at the edge of the excavation under " + zone + ".");
     words.addAll(strata.words(numbers.units()));
-    words.addAll(told());
+    words.addAll(wording.told());
     words.addAll(below);
     return Drawn.of(
         canvas.finish(
@@ -358,56 +358,6 @@ public final class EdgeWallSection {
                         + numbers.in(numbers.input("primary-pile-toe"))
                         + " below ground"));
     notes.draw();
-  }
-
-  private List<String> told() {
-    List<String> words = new ArrayList<>();
-    words.add(
-        "Wall "
-            + numbers.length(wall.height())
-            + " high and "
-            + numbers.length(wall.thickness())
-            + " thick; excavation "
-            + numbers.length(wall.excavation())
-            + " below the structure.");
-    for (int i = 0; i < wall.levels().size(); i++) {
-      Level level = wall.levels().get(i);
-      words.add(
-          "Level %d of %ss, %s below the structure: %s of wall, %s in each; the ground in front is then at %s."
-              .formatted(
-                  i + 1,
-                  wall.kind(),
-                  numbers.length(level.depth()),
-                  level.line().in(numbers.units()),
-                  level.brace().in(numbers.units()),
-                  level.ground().in(numbers.units())));
-    }
-    if (wall.levels().isEmpty()) {
-      words.add("No braces or ties are on the sheet.");
-    }
-    numbers
-        .result("toe-force")
-        .ifPresent(force -> words.add("Force left to the toe: " + force.in(numbers.units()) + "."));
-    return words;
-  }
-
-  private List<String> below(PressureDiagram diagram) {
-    List<String> words = new ArrayList<>();
-    words.add(diagram.words("At the top", 0));
-    words.add(diagram.words("At the base", pressures.height()));
-    Optional<String> share =
-        numbers.symbol("pressure-top-design", "s").map(value -> value.in(numbers.units()));
-    words.add(
-        "Earth pressure "
-            + numbers.word("earth-pressure")
-            + ", with "
-            + share.orElse("")
-            + " of the structure's load on the soil. Brace forces are the greatest of all stages. "
-            + numbers
-                .check("brace-capacity")
-                .map(check -> "Braces: " + check.verdict().label() + ".")
-                .orElse("No braces are on the sheet."));
-    return words;
   }
 
   private void line(Pen pen, double fromX, double fromY, double toX, double toY) {

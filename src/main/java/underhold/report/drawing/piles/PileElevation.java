@@ -189,14 +189,19 @@ public final class PileElevation {
     }
     levels.fixity().ifPresent(depth -> level(Pen.CENTRE, depth));
     level(Pen.ALERT, levels.counted());
-    levels
-        .water()
-        .filter(depth -> depth <= bottom)
-        .ifPresent(
-            depth -> {
-              level(Pen.WATER, depth);
-              Symbols.water(canvas, view.x(right) - 5, view.y(depth));
-            });
+    levels.water().filter(depth -> depth <= bottom).ifPresent(this::water);
+  }
+
+  /** Water that digging would lower is shown in the strip alone, as it was found. */
+  private void water(double depth) {
+    double y = view.y(depth);
+    if (depth < levels.dug()) {
+      canvas.line(Pen.WATER, LEFT, y, LEFT + LOG, y);
+      Symbols.water(canvas, LEFT + LOG / 2, y);
+    } else {
+      level(Pen.WATER, depth);
+      Symbols.water(canvas, view.x(right) - 5, y);
+    }
   }
 
   private void level(Pen pen, double depth) {
@@ -273,7 +278,12 @@ public final class PileElevation {
     levels
         .water()
         .filter(depth -> depth <= bottom)
-        .ifPresent(depth -> notes.add(edge, view.y(depth), "Ground water " + below(depth)));
+        .ifPresent(
+            depth ->
+                notes.add(
+                    depth < levels.dug() ? LEFT + LOG - 1 : edge,
+                    view.y(depth),
+                    "Ground water as found, " + below(depth)));
     notes.add(
         view.x(half),
         view.y((levels.dug() + levels.casing()) / 2),

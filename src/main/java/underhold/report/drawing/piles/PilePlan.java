@@ -180,7 +180,10 @@ public final class PilePlan {
           canvas.outline(Pen.MEDIUM, Colours.NEW, circle);
         });
     if (isNumbered(place)) {
-      canvas.label(String.valueOf(place.number()), x, y - size / 2 - 0.5, Letters.DIMENSION);
+      String number = String.valueOf(place.number());
+      boolean within = Letters.DIMENSION.width(number) + 1 <= size;
+      double feet = within ? y + 0.9 : y - size / 2 - 0.5;
+      canvas.text(number, x, feet, Letters.DIMENSION);
     }
   }
 
