@@ -13,6 +13,8 @@ public final class Underhold {
 
   /** Runs one command where there are arguments, else the interactive shell. */
   public static void main(String[] args) {
+    // The rule engine would else load and set up a whole logging library of which nothing is shown.
+    System.setProperty("slf4j.provider", "org.slf4j.helpers.NOP_FallbackServiceProvider");
     System.exit(run(List.of(args)));
   }
 

@@ -61,8 +61,8 @@ public final class MonitoringMethod implements SizingMethod {
       VibrationSection.write(site, sheet);
       BillSection.write(site, sheet);
       StageSection.write(site, sheet, triggers);
-      CautionSection.write(site, sheet, triggers);
     }
+    CautionSection.write(site, sheet, triggers);
     return sheet.build();
   }
 }

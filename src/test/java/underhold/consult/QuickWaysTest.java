@@ -1,0 +1,94 @@
+package underhold.consult;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import underhold.advice.PlainRules;
+import underhold.advice.Points;
+import underhold.advice.SupportOption;
+import underhold.consult.trial.Outcome;
+import underhold.consult.trial.Trials;
+import underhold.site.FactView;
+import underhold.site.Site;
+import underhold.site.Zone;
+import underhold.sizing.Check;
+import underhold.sizing.Guesses;
+import underhold.sizing.Sheet;
+import underhold.sizing.Verdict;
+
+/** What the trials leave out changes nothing that they tell. */
+class QuickWaysTest {
+  private static final int SITES = 200;
+  private static final int SHEETS = 60;
+
+  private final Consultant consultant = Consultant.standard();
+
+  @Test
+  @DisplayName(
+      "The leader, and what is ruled out, are the same where no more is sized than it takes to tell: 200 plausible sites, the pack's weights and weights that tie nothing")
+  void the_leader_does_not_depend_on_how_much_is_sized() {
+    PlausibleSites sites = new PlausibleSites(5);
+    int spared = 0;
+    for (int i = 0; i < SITES; i++) {
+      Site site = PlausibleSites.site(sites.forget(sites.next(), (i % 4) * 0.25));
+      Zone zone = site.zones().get(0);
+      Trials usual = consultant.trials(site, zone);
+      PlainRules rules = usual.rules();
+      for (Trials trials : List.of(usual, usual.by(rules, new Points(7.3, 4.1, 2.9, 1.7)))) {
+        Outcome whole = trials.of(trials.view(zone), Set.of(SupportOption.values()));
+        Outcome quick = trials.leading(zone);
+        assertThat(quick.leader()).isEqualTo(whole.leader());
+        for (SupportOption option : SupportOption.values()) {
+          assertThat(quick.of(option).state()).isEqualTo(whole.of(option).state());
+        }
+        spared += trials.of(zone).sized().size() - quick.sized().size();
+      }
+    }
+    assertThat(spared).isPositive();
+  }
+
+  @Test
+  @DisplayName(
+      "A sheet of checks alone holds the checks of the whole sheet, and none passes there that fails here: every method on 60 plausible sites")
+  void a_sheet_of_checks_alone_has_the_checks_of_the_whole_sheet() {
+    PlausibleSites sites = new PlausibleSites(6);
+    SizingDesk desk = new SizingDesk();
+    int compared = 0;
+    for (int i = 0; i < SHEETS; i++) {
+      Site site = PlausibleSites.site(sites.next());
+      Zone zone = site.zones().get(0);
+      FactView view = consultant.trials(site, zone).view(zone);
+      for (SupportOption option : SupportOption.values()) {
+        if (option == SupportOption.REFER) {
+          continue;
+        }
+        Sheet whole = desk.quick(site, zone.name(), view, option, Guesses.TRIED).orElseThrow();
+        Sheet alone = desk.quick(site, zone.name(), view, option, Guesses.TAKEN).orElseThrow();
+        assertThat(alone.missing()).isEqualTo(whole.missing());
+        assertThat(alone.steps()).isEmpty();
+        assertThat(alone.checks()).hasSameSizeAs(whole.checks());
+        for (int j = 0; j < whole.checks().size(); j++) {
+          same(whole.checks().get(j), alone.checks().get(j));
+          compared++;
+        }
+      }
+    }
+    assertThat(compared).isGreaterThan(SHEETS);
+  }
+
+  private static void same(Check whole, Check alone) {
+    assertThat(alone.id()).isEqualTo(whole.id());
+    assertThat(alone.title()).isEqualTo(whole.title());
+    if (whole.id().equals("primary-piles")) { // a sheet's use of guesses says which check governs
+      assertThat(alone.verdict() == Verdict.FAILS).isEqualTo(whole.verdict() == Verdict.FAILS);
+      return;
+    }
+    assertThat(alone.demand()).isEqualTo(whole.demand());
+    assertThat(alone.capacity()).isEqualTo(whole.capacity());
+    boolean referred = whole.verdict() == Verdict.REFER && alone.verdict() == Verdict.PASSES;
+    assertThat(referred || alone.verdict() == whole.verdict()).isTrue();
+  }
+}

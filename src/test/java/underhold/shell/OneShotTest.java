@@ -1,0 +1,65 @@
+package underhold.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** One command in a process of its own: what it loads, and that threads change nothing. */
+class OneShotTest {
+  private static final String SITE = "cases/demo/three-bridges-interchange.site.json";
+
+  @TempDir Path folder;
+
+  /** What the command prints, with so many threads beside the first. */
+  private String printed(int threads, String... words) throws IOException, InterruptedException {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(
+        List.of(
+            "-XX:TieredStopAtLevel=1",
+            "-Xlog:class+load:file=" + folder.resolve("classes" + threads),
+            "-Djava.util.concurrent.ForkJoinPool.common.parallelism=" + threads,
+            "-cp",
+            System.getProperty("java.class.path"),
+            "underhold.shell.Underhold"));
+    command.addAll(List.of(words));
+    Path out = folder.resolve("out" + threads);
+    ProcessBuilder builder =
+        new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(out.toFile());
+    builder.environment().remove("JAVA_TOOL_OPTIONS");
+    assertThat(builder.start().waitFor()).isZero();
+    return Files.readString(out);
+  }
+
+  @Test
+  void an_advice_is_the_same_with_one_thread_and_with_four_and_loads_nothing_of_reports()
+      throws Exception {
+    String alone = printed(0, "advise", SITE, "--json");
+
+    assertThat(printed(3, "advise", SITE, "--json")).isEqualTo(alone);
+
+    List<String> loaded =
+        Files.readAllLines(folder.resolve("classes0")).stream()
+            .map(line -> line.replaceFirst("^\\S+ ", ""))
+            .toList();
+    assertThat(loaded).anyMatch(name -> name.startsWith("underhold.advice."));
+    assertThat(loaded)
+        .noneMatch(name -> name.matches("(java\\.awt|javax\\.swing|javax\\.imageio)\\..*"))
+        .noneMatch(name -> name.matches("(org\\.apache\\.(pdfbox|fontbox|batik)|org\\.jfree)\\..*"))
+        .noneMatch(name -> name.matches("(com\\.openhtmltopdf|gg\\.jte|ch\\.qos\\.logback)\\..*"))
+        .noneMatch(name -> name.startsWith("org.springframework.boot."));
+  }
+
+  @Test
+  void the_way_back_is_the_same_with_one_thread_and_with_four() throws Exception {
+    String alone = printed(0, "why-not", "needles", SITE);
+
+    assertThat(printed(3, "why-not", "needles", SITE)).isEqualTo(alone);
+  }
+}
