@@ -1,14 +1,10 @@
 package underhold.advice;
 
-import java.lang.reflect.Field;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
-import org.kie.api.KieBase;
-import org.kie.api.runtime.KieSession;
 import underhold.quantity.Quantity;
 import underhold.site.FactDictionary;
 
@@ -85,7 +81,8 @@ public final class ChangedPacks {
         limits,
         pack.sources(),
         weights,
-        pack.criteria());
+        pack.criteria(),
+        pack.origin());
   }
 
   private static RuleEngine engine(RulePack pack, Limits limits, RulePack.Weights weights) {
@@ -99,23 +96,6 @@ public final class ChangedPacks {
                             .map(condition -> condition.lookedUp(dictionary, limits))
                             .toList()))
             .toList();
-    return new RuleEngine(pack(pack, rules, limits, weights), compiled());
-  }
-
-  /** The compiled rules of the built-in engine. */
-  private static KieBase compiled() {
-    RuleEngine engine = BuiltInPack.engine();
-    for (Field field : RuleEngine.class.getDeclaredFields()) {
-      if (KieSession.class.isAssignableFrom(field.getType())) {
-        try {
-          field.setAccessible(true);
-          return ((KieSession) field.get(engine)).getKieBase();
-        } catch (IllegalAccessException e) {
-          throw new IllegalStateException(e);
-        }
-      }
-    }
-    throw new IllegalStateException(
-        "no session among " + Arrays.toString(RuleEngine.class.getDeclaredFields()));
+    return RuleEngine.of(pack(pack, rules, limits, weights));
   }
 }

@@ -63,7 +63,10 @@ final class BriefSection {
     blocks.addAll(
         Cells.drawn(
             illustrations.ofZone(
-                material.site(), part.advice(), Anchor.figures("zone", part.number()), material.units())));
+                material.site(),
+                part.advice(),
+                Anchor.figures("zone", part.number()),
+                material.units())));
     blocks.add(
         Cells.table(
             "Stated for this zone",

@@ -46,7 +46,9 @@ final class OptionsSection {
         zone.advice().ranking().options().stream().map(one -> row(material, zone, one)).toList();
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Table("Options for " + zone.name(), COLUMNS, rows));
-    blocks.addAll(Cells.drawn(illustrations.ofAdvice(zone.advice(), Anchor.figures("options", zone.number()))));
+    blocks.addAll(
+        Cells.drawn(
+            illustrations.ofAdvice(zone.advice(), Anchor.figures("options", zone.number()))));
     return Section.of("options-" + zone.number(), "Zone: " + zone.name(), blocks);
   }
 

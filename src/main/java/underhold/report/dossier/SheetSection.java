@@ -65,7 +65,11 @@ final class SheetSection {
     blocks.addAll(
         Cells.drawn(
             illustrations.ofSheet(
-                sheet.sheet(), material.site(), zone.advice(), Anchor.figures(sheet.anchor()), units)));
+                sheet.sheet(),
+                material.site(),
+                zone.advice(),
+                Anchor.figures(sheet.anchor()),
+                units)));
     missing(sheet.sheet(), blocks);
     if (!sheet.sheet().cautions().isEmpty()) {
       blocks.add(CautionsSection.sheet(material, citations, sheet, "Cautions of this sheet"));

@@ -28,6 +28,7 @@ import underhold.report.document.Block;
 import underhold.report.document.Document;
 import underhold.report.document.Prose;
 import underhold.report.document.Section;
+import underhold.report.drawing.Drawn;
 import underhold.report.drawing.Figure;
 import underhold.report.json.JsonWriter;
 import underhold.report.markdown.MarkdownWriter;
@@ -230,41 +231,37 @@ class DossierTest {
     assertThat(Anchors.of(document)).containsAll(prefixes);
     assertThat(prefixes)
         .doesNotHaveDuplicates()
-        .contains("figure-site", "figure-zone-3", "figure-scheme", "figure-plan")
+        .contains("figure-zone-3", "figure-options-1", "figure-plan")
         .contains("figure-sheet-2-edge-pits");
   }
 
   /** One sketch for every call, whose id is the prefix itself. */
   private record Sketches(List<String> prefixes) implements Illustrations {
     @Override
-    public List<Figure> ofSite(Site site, String prefix, UnitSystem units) {
+    public List<Drawn> ofZone(Site site, ZoneAdvice advice, String prefix, UnitSystem units) {
       return sketch(prefix);
     }
 
     @Override
-    public List<Figure> ofAdvice(Site site, ZoneAdvice advice, String prefix, UnitSystem units) {
+    public List<Drawn> ofAdvice(ZoneAdvice advice, String prefix) {
       return sketch(prefix);
     }
 
     @Override
-    public List<Figure> ofSheet(
+    public List<Drawn> ofSheet(
         Sheet sheet, Site site, ZoneAdvice advice, String prefix, UnitSystem units) {
       return sketch(prefix);
     }
 
     @Override
-    public List<Figure> ofScheme(Scheme scheme, String prefix, UnitSystem units) {
+    public List<Drawn> ofPlan(StagePlan plan, String prefix) {
       return sketch(prefix);
     }
 
-    @Override
-    public List<Figure> ofPlan(StagePlan plan, String prefix, UnitSystem units) {
-      return sketch(prefix);
-    }
-
-    private List<Figure> sketch(String prefix) {
+    private List<Drawn> sketch(String prefix) {
       prefixes.add(prefix);
-      return List.of(new Figure(prefix, "sketch", "<svg></svg>", 10, 10, List.of("a sketch")));
+      return List.of(
+          Drawn.of(new Figure(prefix, "sketch", "<svg></svg>", 10, 10, List.of("a sketch"))));
     }
   }
 

@@ -98,7 +98,7 @@ final class MoreDrawings {
   }
 
   private static Optional<StagePlan> planned(Consultation advised) {
-    SchemeOutcome outcome = SchemeDesk.standard().scheme(advised);
+    SchemeOutcome outcome = SchemeDesk.of(advised.pack()).scheme(advised);
     if (outcome instanceof SchemeOutcome.Made made
         && StagePlanner.plan(made.scheme(), PlanSettings.TABLE.defaults())
             instanceof PlanOutcome.Made plan) {
