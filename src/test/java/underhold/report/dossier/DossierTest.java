@@ -18,7 +18,6 @@ import tools.jackson.databind.json.JsonMapper;
 import underhold.advice.Finding;
 import underhold.advice.Rule;
 import underhold.consult.ZoneAdvice;
-import underhold.consult.scheme.Scheme;
 import underhold.consult.stage.StagePlan;
 import underhold.quantity.UnitSystem;
 import underhold.report.AdviceJson;
