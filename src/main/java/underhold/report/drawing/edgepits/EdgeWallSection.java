@@ -152,6 +152,11 @@ public final class EdgeWallSection {
     if (water < wall.height() && pressures.above() == 0) {
       line(Pen.WATER, left, water, 0, water);
       Symbols.water(canvas, view.x(left) + 5, view.y(water));
+      canvas.label(
+          numbers.length(water) + " down",
+          view.x(left) + 8,
+          view.y(water) - 1.2,
+          Letters.DIMENSION.start());
     }
     wall.rock()
         .filter(depth -> depth <= bottom)
@@ -279,6 +284,14 @@ public final class EdgeWallSection {
                             view.y(wall.height()) - 0.6)));
   }
 
+  /** What holds the toe: on rock its dowels or the rock, else what was chosen. */
+  private String toeSupport() {
+    if (wall.rock().filter(depth -> depth <= wall.height()).isEmpty()) {
+      return "held by: " + numbers.word("toe-support");
+    }
+    return numbers.check("toe-dowels").isPresent() ? "on rock, dowels" : "on rock";
+  }
+
   private void dimensions() {
     Dimensions beside = new Dimensions(canvas, view, Dimensions.Side.LEFT, LEFT - 4);
     beside.add("wall-height", 0, wall.height(), left, "wall " + numbers.length(wall.height()));
@@ -335,10 +348,7 @@ public final class EdgeWallSection {
                 notes.add(
                     view.x(front) + 12,
                     view.y(wall.height()) - 0.6,
-                    "Toe "
-                        + force.in(numbers.units())
-                        + ", held by: "
-                        + numbers.word("toe-support")));
+                    "Toe " + force.in(numbers.units()) + ", " + toeSupport()));
     wall.rock()
         .filter(depth -> depth <= bottom)
         .ifPresent(
