@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
+import underhold.advice.BuiltInPack;
 import underhold.advice.Limits;
 import underhold.advice.SupportOption;
 import underhold.consult.Consultant;
@@ -70,7 +71,7 @@ final class DemoDrawings {
 
   /** The thresholds of the rules built in. */
   static Limits limits() {
-    return advised("alder-row-party-wall").pack().limits();
+    return BuiltInPack.pack().limits();
   }
 
   static Zone zone(Consultation consultation, String name) {

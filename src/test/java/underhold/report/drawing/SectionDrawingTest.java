@@ -3,14 +3,21 @@ package underhold.report.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
 import underhold.quantity.UnitSystem;
 import underhold.report.drawing.SvgCheck.Dimension;
 import underhold.report.drawing.section.SectionDrawing;
+import underhold.report.drawing.section.SectionText;
 import underhold.site.Site;
+import underhold.site.SiteReader;
+import underhold.site.Zone;
 
 /** The section of a zone shows the facts of the site file, and what nobody knows as unknown. */
 class SectionDrawingTest {
@@ -135,6 +142,40 @@ class SectionDrawingTest {
             site, site.zones().get(0), DemoDrawings.limits(), UnitSystem.SI, "section");
     assertThat(drawn.figures()).isEmpty();
     assertThat(drawn.why()).contains("foundingDepth").contains("excavationDepth");
+  }
+
+  /** Sites of every shape: what a source does not tell is left out there. */
+  @Test
+  void every_zone_of_the_published_jobs_is_drawn_soundly_or_says_why_not() throws IOException {
+    int drawn = 0;
+    try (Stream<Path> files = Files.walk(Path.of("cases/published"))) {
+      for (Path file : files.filter(path -> path.toString().endsWith(".site.json")).toList()) {
+        Site site =
+            SiteReader.read(file)
+                .fold(
+                    valid -> valid.site(),
+                    invalid -> {
+                      throw new AssertionError(file);
+                    });
+        for (Zone zone : site.zones()) {
+          Drawn section =
+              SectionDrawing.of(site, zone, DemoDrawings.limits(), site.units(), "section");
+          assertThat(section.figures().isEmpty()).isEqualTo(!section.why().isEmpty());
+          for (Figure figure : section.figures()) {
+            new SvgCheck(figure).sound();
+            drawn++;
+          }
+          SectionText.of(site, zone, DemoDrawings.limits(), site.units())
+              .ifPresent(
+                  text ->
+                      assertThat(text.lines(80))
+                          .as(zone.name())
+                          .hasSizeLessThan(40)
+                          .allMatch(line -> line.length() <= 80));
+        }
+      }
+    }
+    assertThat(drawn).isGreaterThan(5);
   }
 
   @Test

@@ -6,11 +6,9 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.StringReader;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import javax.imageio.ImageIO;
-import nu.validator.client.EmbeddedValidator;
 import org.apache.batik.transcoder.TranscoderInput;
 import org.apache.batik.transcoder.TranscoderOutput;
 import org.apache.batik.transcoder.image.PNGTranscoder;
@@ -78,29 +76,5 @@ class ViewersTest {
       }
     }
     return dark / (double) (image.getWidth() * image.getHeight());
-  }
-
-  @Test
-  @DisplayName("Nu Html Checker 20.7.2: all of them in one HTML page, no error")
-  void they_stand_in_one_html_page() throws Exception {
-    StringBuilder page =
-        new StringBuilder(
-            "<!DOCTYPE html><html lang=\"en\"><head><meta charset=\"utf-8\"><title>Drawings</title></head><body>");
-    figures().forEach(figure -> page.append("<figure>").append(figure.svg()).append("</figure>"));
-    page.append("</body></html>");
-    assertThat(complaints(page.toString())).isEmpty();
-    assertThat(complaints(page.toString().replaceFirst("role=\"img\"", "role=\"nothing\"")))
-        .as("the checker finds what is wrong")
-        .isNotEmpty();
-  }
-
-  private static List<String> complaints(String page) throws Exception {
-    EmbeddedValidator validator = new EmbeddedValidator();
-    validator.setOutputFormat(EmbeddedValidator.OutputFormat.GNU);
-    return validator
-        .validate(new ByteArrayInputStream(page.getBytes(StandardCharsets.UTF_8)))
-        .lines()
-        .filter(line -> line.contains("error"))
-        .toList();
   }
 }
