@@ -15,6 +15,7 @@ public final class Underhold {
   public static void main(String[] args) {
     // The rule engine would else load and set up a whole logging library of which nothing is shown.
     System.setProperty("slf4j.provider", "org.slf4j.helpers.NOP_FallbackServiceProvider");
+    System.setProperty("slf4j.internal.verbosity", "WARN"); // and not say so
     System.exit(run(List.of(args)));
   }
 

@@ -60,6 +60,8 @@ class OneShotTest {
   void the_way_back_is_the_same_with_one_thread_and_with_four() throws Exception {
     String alone = printed(0, "why-not", "needles", SITE);
 
+    assertThat(alone).startsWith("Three Bridges").doesNotContain("SLF4J");
+
     assertThat(printed(3, "why-not", "needles", SITE)).isEqualTo(alone);
   }
 }
