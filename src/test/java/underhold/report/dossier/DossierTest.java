@@ -53,8 +53,7 @@ class DossierTest {
       String markdown = MarkdownWriter.text(document);
       Map<String, Object> data =
           audience == Audience.CLIENT ? Dossier.data(material) : Map.of(); // the same for all
-      JsonNode json =
-          JsonMapper.shared().readTree(Json.text(new JsonWriter(data).tree(document)));
+      JsonNode json = JsonMapper.shared().readTree(Json.text(new JsonWriter(data).tree(document)));
 
       assertThat(Anchors.problems(document)).as(audience.word()).isEmpty();
       assertThat(Anchors.of(document)).allMatch(id -> id.matches("[a-z0-9]+(-[a-z0-9]+)*"));
