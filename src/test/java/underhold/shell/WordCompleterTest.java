@@ -25,7 +25,8 @@ class WordCompleterTest {
     assertThat(completer.words(List.of()))
         .contains("advise", "site", "rules", "interview")
         .doesNotHaveDuplicates();
-    assertThat(completer.words(List.of("rules"))).containsExactly("audit", "find", "list", "show");
+    assertThat(completer.words(List.of("rules")))
+        .containsExactly("audit", "differences", "find", "limits", "list", "show", "use");
   }
 
   @Test
