@@ -72,8 +72,12 @@ public final class Consultant {
 
   /** The answer to one zone of a site. */
   public ZoneAdvice advise(Site site, Zone zone) {
+    return advise(site, zone, trials(site, zone));
+  }
+
+  private ZoneAdvice advise(Site site, Zone zone, Trials trials) {
     ZoneAdvice reasons = reasons(site, zone);
-    return reasons.asking(finder.find(zone, reasons.screening(), trials(site, zone)));
+    return reasons.asking(finder.find(zone, reasons.screening(), trials));
   }
 
   /**
@@ -96,10 +100,10 @@ public final class Consultant {
    * @param seed the same seed gives the same draws
    */
   public ZoneAdvice firm(Site site, Zone zone, int draws, long seed) {
+    Trials trials = trials(site, zone);
     ForkJoinTask<Firmness> firmness =
-        ForkJoinPool.commonPool()
-            .submit(() -> new FirmnessFinder(trials(site, zone), zone).find(draws, seed));
-    return advise(site, zone).firm(firmness.join());
+        ForkJoinPool.commonPool().submit(() -> new FirmnessFinder(trials, zone).find(draws, seed));
+    return advise(site, zone, trials).firm(firmness.join());
   }
 
   /** The answer to one zone with how firm its first place is, by the usual draws. */

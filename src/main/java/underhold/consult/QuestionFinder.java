@@ -44,11 +44,11 @@ final class QuestionFinder {
   OpenQuestions find(Zone zone, Screening screening, Trials trials) {
     Asking asking = new Asking(zone, trials);
     Map<String, List<String>> frees = frees(screening);
-    List<OpenQuestion> all = new ArrayList<>();
-    for (String name : open.of(screening.view())) {
-      Fact fact = screening.view().fact(name);
-      all.add(asking.ask(fact, frees.getOrDefault(name, List.of())));
-    }
+    List<OpenQuestion> all =
+        open.of(screening.view()).parallelStream()
+            .map(screening.view()::fact)
+            .map(fact -> asking.ask(fact, frees.getOrDefault(fact.name(), List.of())))
+            .toList();
     int trialled = all.stream().mapToInt(question -> question.answers().size()).sum();
     int turned = all.stream().mapToInt(OpenQuestion::leaderChanges).sum();
     List<OpenQuestion> questions =
@@ -82,7 +82,7 @@ final class QuestionFinder {
 
     Asking(Zone zone, Trials trials) {
       this.trials = trials;
-      this.changes = new Changes(trials.site(), zone);
+      this.changes = trials.changes(zone);
       this.before = trials.of(zone);
       this.values = new TrialValues(trials.rules().pack(), trials.site().units());
     }

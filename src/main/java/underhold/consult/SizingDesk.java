@@ -3,6 +3,7 @@ package underhold.consult;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -19,6 +20,7 @@ import underhold.sizing.SizingMethod;
 import underhold.sizing.bracketpiles.BracketPilesMethod;
 import underhold.sizing.drilledpiles.DrilledPiles;
 import underhold.sizing.edgepits.EdgePitsMethod;
+import underhold.sizing.edgepits.PileSizer;
 import underhold.sizing.monitoring.MonitoringMethod;
 import underhold.sizing.needles.NeedleMethod;
 import underhold.sizing.pits.PitsMethod;
@@ -83,22 +85,48 @@ public final class SizingDesk {
    */
   Optional<Sheet> quick(
       Site site, String zone, FactView facts, SupportOption option, Guesses guesses) {
-    SizingMethod method = method(site, option);
+    return quick(site, zone, facts, option, guesses, piles(site));
+  }
+
+  /**
+   * The same sheet.
+   *
+   * @param guesses what is done about inputs that nobody stated
+   * @param piles sizes the drilled piles, those beside edge pits too, as {@link #piles} does
+   */
+  Optional<Sheet> quick(
+      Site site,
+      String zone,
+      FactView facts,
+      SupportOption option,
+      Guesses guesses,
+      PileSizer piles) {
+    SizingMethod method =
+        option == SupportOption.EDGE_PITS ? new EdgePitsMethod(piles) : METHODS.get(option);
     if (method == null) {
       return Optional.empty();
     }
     SettingTable.Read read = method.settings().parse(filed(site, method));
+    if (!read.problems().isEmpty()) {
+      return Optional.of(refused(option, read.problems()));
+    }
+    GroundProfile ground = ground(site, zone);
     return Optional.of(
-        read.problems().isEmpty()
-            ? method.size(facts, ground(site, zone), read.settings(), guesses)
-            : refused(option, read.problems()));
+        option == SupportOption.DRILLED_PILES
+            ? piles.sized(facts, ground, guesses).sheet()
+            : method.size(facts, ground, read.settings(), guesses));
+  }
+
+  /** Sizes drilled piles with the site's settings of them. */
+  static PileSizer piles(Site site) {
+    SizingMethod piles = Objects.requireNonNull(METHODS.get(SupportOption.DRILLED_PILES));
+    return PileSizer.with(piles.settings().parse(filed(site, piles)).settings());
   }
 
   /** The method of an option; edge pits stand beside piles sized with the site's settings. */
   private static @Nullable SizingMethod method(Site site, SupportOption option) {
-    SizingMethod piles = METHODS.get(SupportOption.DRILLED_PILES);
-    return option == SupportOption.EDGE_PITS && piles != null
-        ? new EdgePitsMethod(piles.settings().parse(filed(site, piles)).settings())
+    return option == SupportOption.EDGE_PITS
+        ? new EdgePitsMethod(piles(site))
         : METHODS.get(option);
   }
 

@@ -121,8 +121,10 @@ public enum Measure {
    * @throws IllegalArgumentException if this measure has no such unit
    */
   public MeasureUnit requireUnit(String spelling) {
-    return unit(spelling)
-        .orElseThrow(
-            () -> new IllegalArgumentException("\"" + spelling + "\" is not a unit of " + phrase));
+    Optional<MeasureUnit> unit = unit(spelling);
+    if (unit.isEmpty()) {
+      throw new IllegalArgumentException("\"" + spelling + "\" is not a unit of " + phrase);
+    }
+    return unit.get();
   }
 }

@@ -1,5 +1,7 @@
 package underhold.quantity;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A quantity as it was typed and as the program holds it.
  *
@@ -29,6 +31,22 @@ public record Quantity(double si, Measure measure, String unit, String text) {
       throw new IllegalArgumentException(
           "the text must have 1 to " + LONGEST_TEXT + " characters, not " + text.length());
     }
+  }
+
+  // Written out because trials compare quantities millions of times.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return this == other
+        || other instanceof Quantity quantity
+            && Double.compare(si, quantity.si) == 0
+            && measure == quantity.measure
+            && unit.equals(quantity.unit)
+            && text.equals(quantity.text);
+  }
+
+  @Override
+  public int hashCode() {
+    return Double.hashCode(si) * 31 + text.hashCode();
   }
 
   /**

@@ -83,7 +83,8 @@ final class UnitTable {
     if (spelling.isBlank()) {
       return of(measure).stream().filter(unit -> unit.symbol().isEmpty()).findFirst();
     }
-    return find(spelling).filter(unit -> unit.measure() == measure);
+    Optional<MeasureUnit> unit = find(spelling);
+    return unit.isPresent() && unit.get().measure() == measure ? unit : Optional.empty();
   }
 
   private static void lengthsAreasVolumes() {

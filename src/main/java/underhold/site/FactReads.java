@@ -1,24 +1,35 @@
 package underhold.site;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
 import java.util.function.Supplier;
 
-/**
- * What a calculation looked at in a view, so that it need not be done again for another view in
- * which all of that is the same. It holds for calculations that depend on nothing else.
- */
+/** What a calculation looked at in a view, in the order in which it first did. */
 public final class FactReads {
-  private final Map<String, Fact> known = new LinkedHashMap<>();
-  private final Map<String, Fact> assumed = new LinkedHashMap<>();
+  private final List<Read> reads = new ArrayList<>();
+  private final Set<Integer> seen = new HashSet<>();
+
+  /**
+   * One look at a fact.
+   *
+   * @param fact the fact as it was
+   * @param assumed whether it was looked at with the worse value assumed
+   */
+  record Read(Fact fact, boolean assumed) {}
 
   void note(Fact fact) {
-    known.put(fact.name(), fact);
+    if (seen.add(fact.definition().index())) {
+      reads.add(new Read(fact, false));
+    }
   }
 
   /** Notes a fact that was read with the worse value assumed. */
   public void noteAssumed(Fact fact) {
-    assumed.put(fact.name(), fact);
+    if (seen.add(-1 - fact.definition().index())) {
+      reads.add(new Read(fact, true));
+    }
   }
 
   /**
@@ -28,12 +39,16 @@ public final class FactReads {
    * @param cautious the same with the worse values assumed; asked for only where needed
    */
   public boolean same(FactView view, Supplier<FactView> cautious) {
-    for (Map.Entry<String, Fact> read : known.entrySet()) {
-      if (!view.fact(read.getKey()).equals(read.getValue())) {
-        return false;
-      }
-    }
-    return assumed.entrySet().stream()
-        .allMatch(read -> cautious.get().fact(read.getKey()).equals(read.getValue()));
+    return reads.stream()
+        .allMatch(
+            read -> {
+              FactView other = read.assumed() ? cautious.get() : view;
+              return other.fact(read.fact().definition().index()).equals(read.fact());
+            });
+  }
+
+  /** All that was looked at. */
+  List<Read> all() {
+    return reads;
   }
 }

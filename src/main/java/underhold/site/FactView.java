@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import underhold.quantity.Quantity;
 
@@ -14,21 +15,43 @@ public final class FactView {
   private final FactDictionary dictionary;
   private final Fact[] facts;
   private final @Nullable FactReads reads;
+  private final Cautious cautious;
 
-  private FactView(FactDictionary dictionary, Fact[] facts, @Nullable FactReads reads) {
+  private FactView(FactDictionary dictionary, Fact[] facts) {
+    this(dictionary, facts, null, new Cautious());
+  }
+
+  private FactView(
+      FactDictionary dictionary, Fact[] facts, @Nullable FactReads reads, Cautious cautious) {
     this.dictionary = dictionary;
     this.facts = facts;
     this.reads = reads;
+    this.cautious = cautious;
+  }
+
+  /** The same facts with the worse values assumed, once that was made. */
+  private static final class Cautious {
+    private volatile @Nullable FactView made;
+  }
+
+  /** The view with the worse values assumed: made once for these facts, by whoever asks first. */
+  FactView cautious(UnaryOperator<FactView> make) {
+    FactView view = cautious.made;
+    if (view == null) {
+      view = make.apply(quiet());
+      cautious.made = view;
+    }
+    return view;
   }
 
   /** The same facts; each one looked at from now on is noted. */
   public FactView noting(FactReads noted) {
-    return new FactView(dictionary, facts, noted);
+    return new FactView(dictionary, facts, noted, cautious);
   }
 
   /** The same facts; none looked at is noted. */
   public FactView quiet() {
-    return reads == null ? this : new FactView(dictionary, facts, null);
+    return reads == null ? this : new FactView(dictionary, facts, null, cautious);
   }
 
   /** Where facts looked at are noted, if anywhere. */
@@ -51,7 +74,7 @@ public final class FactView {
       Fact fact = known.get(definition.name());
       facts[definition.index()] = fact == null ? Fact.unknown(definition) : fact;
     }
-    return new FactView(dictionary, facts, null);
+    return new FactView(dictionary, facts);
   }
 
   /** The same view with one fact replaced. */
@@ -68,7 +91,7 @@ public final class FactView {
     for (Fact fact : changed) {
       copy[fact.definition().index()] = fact;
     }
-    return new FactView(dictionary, copy, null);
+    return new FactView(dictionary, copy);
   }
 
   public FactDictionary dictionary() {

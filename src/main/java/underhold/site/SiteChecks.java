@@ -47,11 +47,40 @@ public final class SiteChecks {
     checks.purpose();
   }
 
+  /**
+   * Whether the facts of a zone alone can all be true.
+   *
+   * @param known all that is known of it
+   * @param deductions what followed before in its ground
+   */
+  public static boolean fits(Site site, Zone zone, FactView known, Deductions deductions) {
+    Problems problems = new Problems("");
+    new SiteChecks(of(site, List.of(zone)), known.dictionary(), problems)
+        .zone(0, known, deductions);
+    return problems.isEmpty();
+  }
+
+  /** Whether a new excavation, where one is the purpose, passes at least one of the zones. */
+  public static boolean fitsPurpose(Site site, List<Zone> zones, FactDictionary dictionary) {
+    Problems problems = new Problems("");
+    new SiteChecks(of(site, zones), dictionary, problems).purpose();
+    return problems.isEmpty();
+  }
+
+  private static Site of(Site site, List<Zone> zones) {
+    return new Site(
+        site.name(), site.units(), site.facts(), site.ground(), zones, site.sizing(), "");
+  }
+
   private void zone(int index) {
     Zone zone = site.zones().get(index);
-    FactView known = ZoneViews.known(site, zone, dictionary);
-    GroundProfile ground = ZoneViews.ground(site, zone);
-    againstDerived(index, known, ground);
+    Deductions deductions = Deductions.once(ZoneViews.ground(site, zone));
+    zone(index, ZoneViews.known(site, zone, dictionary, deductions), deductions);
+  }
+
+  private void zone(int index, FactView known, Deductions deductions) {
+    GroundProfile ground = deductions.ground();
+    againstDerived(index, known, deductions);
     String bearing = BearingCheck.contradiction(known, ground);
     if (bearing != null) {
       report(index, List.of("bearingDepth", "bearingKind", "ground"), bearing);
@@ -75,22 +104,23 @@ public final class SiteChecks {
    * Each stated fact against what follows from the others. Where one relation can be turned round
    * several ways it is reported once, and only if it holds in none of them.
    */
-  private void againstDerived(int index, FactView known, GroundProfile ground) {
+  private void againstDerived(int index, FactView known, Deductions deductions) {
     Set<Set<String>> agreed = new HashSet<>();
     Map<Set<String>, Runnable> disagreed = new LinkedHashMap<>();
-    for (Derivation derivation : Derivations.ALL) {
+    for (int i = 0; i < Derivations.ALL.size(); i++) {
+      Derivation derivation = Derivations.ALL.get(i);
       Fact stated = known.fact(derivation.target());
       FactValue value = stated.value();
       if (stated.origin() != Origin.STATED || value == null || JUDGED.contains(stated.name())) {
         continue;
       }
-      Inputs inputs = new Inputs(known, ground);
-      Derived derived = derivation.rule().from(inputs);
+      Deductions.Found found = deductions.of(i, known);
+      Derived derived = found.derived();
       if (derived == null) {
         continue;
       }
       Set<String> facts = new LinkedHashSet<>(List.of(derivation.target()));
-      facts.addAll(inputs.read());
+      facts.addAll(found.read());
       facts.remove("excavationPosition");
       if (Agreement.agree(stated.definition(), value, derived.value())) {
         agreed.add(facts);

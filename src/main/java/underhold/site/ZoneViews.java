@@ -10,7 +10,17 @@ public final class ZoneViews {
 
   /** What was stated for the zone or the whole site, and what follows from it. */
   public static FactView known(Site site, Zone zone, FactDictionary dictionary) {
-    return derived(stated(site, zone, dictionary), ground(site, zone));
+    return known(site, zone, dictionary, Deductions.once(ground(site, zone)));
+  }
+
+  /**
+   * The same, for many trials of one zone.
+   *
+   * @param deductions what followed before in the zone's ground
+   */
+  public static FactView known(
+      Site site, Zone zone, FactDictionary dictionary, Deductions deductions) {
+    return derived(stated(site, zone, dictionary), deductions);
   }
 
   /**
@@ -19,7 +29,7 @@ public final class ZoneViews {
    * Origin#ASSUMED}.
    */
   public static FactView cautious(FactView known) {
-    return derived(Assumptions.added(known), GroundProfile.NONE);
+    return known.cautious(view -> derived(Assumptions.added(view), GroundProfile.NONE));
   }
 
   /** The facts from which a fact may follow by calculation; empty where rules make it. */
@@ -48,19 +58,23 @@ public final class ZoneViews {
 
   /** The view with all that follows from it. */
   static FactView derived(FactView view, GroundProfile ground) {
+    return derived(view, Deductions.once(ground));
+  }
+
+  private static FactView derived(FactView view, Deductions deductions) {
     FactView current = view;
     boolean changed = true;
     while (changed) { // ends: each round makes at least one more fact known
       changed = false;
-      for (Derivation derivation : Derivations.ALL) {
-        Fact before = current.fact(derivation.target());
+      for (int i = 0; i < Derivations.ALL.size(); i++) {
+        Fact before = current.fact(Derivations.ALL.get(i).target());
         if (before.origin() != Origin.UNKNOWN) {
           continue;
         }
-        Inputs inputs = new Inputs(current, ground);
-        Derived derived = derivation.rule().from(inputs);
+        Deductions.Found found = deductions.of(i, current);
+        Derived derived = found.derived();
         if (derived != null) {
-          Origin origin = inputs.restOnAssumption() ? Origin.ASSUMED : Origin.DERIVED;
+          Origin origin = found.assumed() ? Origin.ASSUMED : Origin.DERIVED;
           current =
               current.with(new Fact(before.definition(), origin, derived.value(), derived.how()));
           changed = true;

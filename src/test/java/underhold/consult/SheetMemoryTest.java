@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import underhold.advice.SupportOption;
@@ -14,6 +15,7 @@ import underhold.site.Site;
 import underhold.site.StatedFact;
 import underhold.site.Zone;
 import underhold.site.ZoneViews;
+import underhold.sizing.Guesses;
 import underhold.sizing.Sheet;
 
 class SheetMemoryTest {
@@ -30,16 +32,15 @@ class SheetMemoryTest {
       for (String fact : List.of("utilities", "footingWidth", "standUp", "insideAccess")) {
         FactView other = view(site, without(zone, fact));
         for (SupportOption option : SupportOption.values()) {
-          SheetMemory memory = new SheetMemory();
+          SheetMemory memory = new SheetMemory(Guesses.TRIED);
           int[] made = {0};
-          SheetMemory.Maker maker =
+          Function<FactView, Optional<Sheet>> maker =
               noting -> {
                 made[0]++;
                 return desk.quick(site, zone.name(), noting, option);
               };
-          memory.sheet(option, base, () -> ZoneViews.cautious(base), maker);
-          Optional<Sheet> remembered =
-              memory.sheet(option, other, () -> ZoneViews.cautious(other), maker);
+          memory.sheet(option, base, maker);
+          Optional<Sheet> remembered = memory.sheet(option, other, maker);
           kept += made[0] == 1 ? 1 : 0;
           if (made[0] == 1) {
             assertThat(remembered).isEqualTo(desk.quick(site, zone.name(), other, option));

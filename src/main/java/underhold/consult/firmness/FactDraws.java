@@ -35,7 +35,7 @@ final class FactDraws {
   FactDraws(Trials trials, Zone zone, PlainRules rules) {
     this.trials = trials;
     this.zone = zone;
-    this.changes = new Changes(trials.site(), zone);
+    this.changes = trials.changes(zone);
     this.values = new ValueDraws(trials.site().units());
     this.open = new OpenFacts(rules);
     this.unknown = open.of(trials.view(zone));

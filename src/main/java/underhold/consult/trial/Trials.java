@@ -23,12 +23,12 @@ import underhold.site.FactView;
 import underhold.site.Origin;
 import underhold.site.Site;
 import underhold.site.Zone;
-import underhold.site.ZoneViews;
 
 /**
  * Ranks one zone of a site again and again. The leader, and those tied with it, are those of the
  * whole consultation: an option is sized when it stands first, and since sizing only takes points
- * away the search ends as soon as the first one is sized. Not for use by several threads at once.
+ * away the search ends as soon as the first one is sized. Several threads may ask at once if the
+ * desk bears it.
  */
 public final class Trials {
   private static final String ORDINARY_LEFT = "ordinaryOptionsLeft";
@@ -39,6 +39,7 @@ public final class Trials {
   private final PlainRules rules;
   private final Points points;
   private final double tie;
+  private final Known known;
   private final List<SupportOption> order = new ArrayList<>();
 
   /**
@@ -49,11 +50,19 @@ public final class Trials {
    * @param desk sizes the options of the zone tried
    */
   public Trials(PlainRules rules, Site site, Confirmation desk) {
-    this(rules, site, desk, Points.of(rules.pack().weights()), rules.pack().weights().tie());
+    this(
+        rules,
+        new Known(site, FactDictionary.standard()),
+        site,
+        desk,
+        Points.of(rules.pack().weights()),
+        rules.pack().weights().tie());
   }
 
-  private Trials(PlainRules rules, Site site, Confirmation desk, Points points, double tie) {
+  private Trials(
+      PlainRules rules, Known known, Site site, Confirmation desk, Points points, double tie) {
     this.rules = rules;
+    this.known = known;
     this.site = site;
     this.desk = desk;
     this.points = points;
@@ -64,14 +73,14 @@ public final class Trials {
 
   /** The same trials by other rules and weights, in which only equal scores are a tie. */
   public Trials by(PlainRules other, Points weights) {
-    return new Trials(other, site, desk, weights, 0);
+    return new Trials(other, known, site, desk, weights, 0);
   }
 
   /**
    * The same trials without any sizing, where only what the rules of the screening say is asked.
    */
   public Trials unsized() {
-    return new Trials(rules, site, Confirmation.NONE, points, tie);
+    return new Trials(rules, known, site, Confirmation.NONE, points, tie);
   }
 
   public PlainRules rules() {
@@ -89,7 +98,12 @@ public final class Trials {
 
   /** All that is known of a zone of the site, without what the rules derive from it. */
   public FactView known(Zone zone) {
-    return ZoneViews.known(site, zone, dictionary);
+    return known.of(zone);
+  }
+
+  /** Changes of a zone of the site. */
+  public Changes changes(Zone zone) {
+    return new Changes(site, zone, known);
   }
 
   /** How a zone stands. */

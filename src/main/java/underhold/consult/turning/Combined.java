@@ -103,9 +103,10 @@ final class Combined {
         Comparator.comparing(parts -> parts.stream().mapToDouble(p -> p.single().cost()).sum()));
     Map<Set<String>, TurningPoint> found = new LinkedHashMap<>();
     int trials = 0;
-    for (List<Promise.Part> parts : combinations) {
-      Set<String> names = new HashSet<>();
-      parts.forEach(part -> names.add(part.name()));
+    Ahead ahead = new Ahead(goal, combinations, found.keySet());
+    for (int i = 0; i < combinations.size(); i++) {
+      List<Promise.Part> parts = combinations.get(i);
+      Set<String> names = names(parts);
       if (found.containsKey(names)) {
         continue;
       }
@@ -116,8 +117,8 @@ final class Combined {
         spent = true;
         break;
       }
-      Map<String, FactValue> values = values(parts);
-      if (goal.met(trying.leading(values)) && trying.possible(values) && needsAll(goal, parts)) {
+      if (ahead.reaches(i) && needsAll(goal, parts)) {
+        Map<String, FactValue> values = values(parts);
         Outcome outcome = trying.outcome(values);
         List<Change> changes =
             parts.stream().map(p -> Change.to(p.single().was(), p.single().value())).toList();
@@ -132,12 +133,59 @@ final class Combined {
     for (int left = 0; parts.size() > 2 && left < parts.size(); left++) {
       List<Promise.Part> fewer = new ArrayList<>(parts);
       fewer.remove(left);
-      Map<String, FactValue> values = values(fewer);
-      if (goal.met(trying.leading(values)) && trying.possible(values)) {
+      if (reaches(goal, fewer)) {
         return false;
       }
     }
     return true;
+  }
+
+  private boolean reaches(Goal goal, List<Promise.Part> parts) {
+    Map<String, FactValue> values = values(parts);
+    return goal.met(trying.leading(values)) && trying.possible(values);
+  }
+
+  /** Tries the next few combinations side by side; those of facts already found are left out. */
+  private final class Ahead {
+    private static final int FEW = 12;
+
+    private final Goal goal;
+    private final List<List<Promise.Part>> combinations;
+    private final Set<Set<String>> found;
+    private final Map<Integer, Boolean> known = new HashMap<>();
+    private int next;
+
+    Ahead(Goal goal, List<List<Promise.Part>> combinations, Set<Set<String>> found) {
+      this.goal = goal;
+      this.combinations = combinations;
+      this.found = found;
+    }
+
+    boolean reaches(int place) {
+      if (!known.containsKey(place)) {
+        next = Math.max(next, place);
+        List<Integer> few = new ArrayList<>();
+        for (; few.size() < FEW && next < combinations.size(); next++) {
+          if (!found.contains(names(combinations.get(next)))) {
+            few.add(next);
+          }
+        }
+        List<Boolean> tried =
+            few.parallelStream()
+                .map(one -> Combined.this.reaches(goal, combinations.get(one)))
+                .toList();
+        for (int i = 0; i < few.size(); i++) {
+          known.put(few.get(i), tried.get(i));
+        }
+      }
+      return Boolean.TRUE.equals(known.get(place));
+    }
+  }
+
+  private static Set<String> names(List<Promise.Part> parts) {
+    Set<String> names = new HashSet<>();
+    parts.forEach(part -> names.add(part.name()));
+    return names;
   }
 
   private static Map<String, FactValue> values(List<Promise.Part> parts) {

@@ -12,7 +12,7 @@ final class Single {
   private final FactValue value;
   private final Outcome outcome;
   private final Trying trying;
-  private @Nullable Boolean possible;
+  private volatile @Nullable Boolean possible;
 
   /**
    * A change.

@@ -3,7 +3,6 @@ package underhold.consult.turning;
 import java.util.ArrayList;
 import java.util.List;
 import underhold.site.Fact;
-import underhold.site.FactDefinition;
 import underhold.site.FactValue;
 import underhold.site.FactView;
 import underhold.site.Origin;
@@ -15,19 +14,18 @@ import underhold.site.Origin;
 final class Singles {
   private final Trying trying;
   private final Grid grid;
-  private final List<List<Single>> byFact = new ArrayList<>();
+  private final List<List<Single>> byFact;
 
   Singles(Trying trying) {
     this.trying = trying;
     this.grid = new Grid(trying.trials(), trying.changes());
     FactView calculated = trying.calculated();
-    for (Fact was : trying.base().view().all()) {
-      FactDefinition definition = was.definition();
-      boolean follows = calculated.fact(was.name()).origin() == Origin.DERIVED;
-      if (!definition.derived() && !follows) {
-        byFact.add(of(was));
-      }
-    }
+    this.byFact =
+        trying.base().view().all().parallelStream()
+            .filter(was -> !was.definition().derived())
+            .filter(was -> calculated.fact(was.name()).origin() != Origin.DERIVED)
+            .map(this::of)
+            .toList();
   }
 
   private List<Single> of(Fact was) {

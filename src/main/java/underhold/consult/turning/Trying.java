@@ -14,11 +14,9 @@ import underhold.consult.trial.Changes;
 import underhold.consult.trial.Outcome;
 import underhold.consult.trial.Trials;
 import underhold.site.Fact;
-import underhold.site.FactDictionary;
 import underhold.site.FactValue;
 import underhold.site.FactView;
 import underhold.site.Zone;
-import underhold.site.ZoneViews;
 
 /** One zone, how it stands, and how it would stand with facts changed. */
 final class Trying {
@@ -30,7 +28,7 @@ final class Trying {
   Trying(Trials trials, Zone zone) {
     this.trials = trials;
     this.zone = zone;
-    this.changes = new Changes(trials.site(), zone);
+    this.changes = trials.changes(zone);
     this.base = trials.of(zone);
   }
 
@@ -44,7 +42,7 @@ final class Trying {
 
   /** What is known of the zone with what follows by calculation, without the rules. */
   FactView calculated() {
-    return ZoneViews.known(trials.site(), zone, FactDictionary.standard());
+    return trials.known(zone);
   }
 
   /** How the zone stands as it is. */

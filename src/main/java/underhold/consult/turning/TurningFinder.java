@@ -102,9 +102,10 @@ public final class TurningFinder {
     List<TurningPoint> singles() {
       List<Runs.Turn> turns = new ArrayList<>();
       if (!met) {
-        for (List<Single> fact : changes.byFact()) {
-          turns.addAll(new Runs(way, changes.grid(), fact, goal::met).turns());
-        }
+        changes.byFact().parallelStream()
+            .map(fact -> new Runs(way, changes.grid(), fact, goal::met).turns())
+            .toList()
+            .forEach(turns::addAll);
       }
       return points(turns, Optional.of(goal.option()));
     }
@@ -143,18 +144,25 @@ public final class TurningFinder {
   /** Run by run for each option that comes first, since one fact may lead to several. */
   private List<TurningPoint> turned(Singles singles) {
     List<Runs.Turn> turns = new ArrayList<>();
-    for (List<Single> fact : singles.byFact()) {
-      Set<Optional<SupportOption>> leaders = new LinkedHashSet<>();
-      fact.stream()
-          .filter(single -> !single.outcome().leader().equals(trying.base().leader()))
-          .filter(Single::possible)
-          .forEach(single -> leaders.add(single.outcome().leader()));
-      for (Optional<SupportOption> leader : leaders) {
-        Predicate<Outcome> leads = outcome -> outcome.leader().equals(leader);
-        turns.addAll(new Runs(trying, singles.grid(), fact, leads).turns());
-      }
-    }
+    singles.byFact().parallelStream()
+        .map(fact -> turned(singles, fact))
+        .toList()
+        .forEach(turns::addAll);
     return points(turns, Optional.empty());
+  }
+
+  private List<Runs.Turn> turned(Singles singles, List<Single> fact) {
+    List<Runs.Turn> turns = new ArrayList<>();
+    Set<Optional<SupportOption>> leaders = new LinkedHashSet<>();
+    fact.stream()
+        .filter(single -> !single.outcome().leader().equals(trying.base().leader()))
+        .filter(Single::possible)
+        .forEach(single -> leaders.add(single.outcome().leader()));
+    for (Optional<SupportOption> leader : leaders) {
+      Predicate<Outcome> leads = outcome -> outcome.leader().equals(leader);
+      turns.addAll(new Runs(trying, singles.grid(), fact, leads).turns());
+    }
+    return turns;
   }
 
   private List<TurningPoint> points(List<Runs.Turn> turns, Optional<SupportOption> about) {

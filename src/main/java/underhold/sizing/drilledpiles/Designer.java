@@ -132,7 +132,12 @@ final class Designer {
   }
 
   static boolean meets(List<SidePiece> pieces, Kind kind) {
-    return pieces.stream().anyMatch(one -> one.layer().kind() == kind);
+    for (SidePiece one : pieces) {
+      if (one.layer().kind() == kind) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Depth of the block, its counted length, m; empty where rock carries or piles stand apart. */

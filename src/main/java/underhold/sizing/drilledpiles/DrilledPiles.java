@@ -56,18 +56,44 @@ public final class DrilledPiles implements SizingMethod {
 
   @Override
   public Sheet size(FactView facts, GroundProfile ground, Settings settings, Guesses guesses) {
+    return sized(facts, ground, settings, guesses).sheet();
+  }
+
+  /**
+   * Piles that were sized.
+   *
+   * @param sheet their sheet
+   * @param piles what it comes to, for methods that add to them; empty where an essential input is
+   *     missing
+   */
+  public record Sized(Sheet sheet, Optional<PrimaryPiles> piles) {}
+
+  /** The sheet, as {@link #size}, with what it comes to. */
+  public static Sized sized(
+      FactView facts, GroundProfile ground, Settings settings, Guesses guesses) {
     List<LayerInputs> layers = layers(facts, ground);
     Inputs inputs = inputs(facts, ground, layers);
     if (!inputs.missing().isEmpty()) {
       SheetBuilder sheet = SheetBuilder.titled(TITLE, METHOD);
       inputs.write(sheet);
-      return sheet.missing(inputs.missing()).build();
+      return new Sized(sheet.missing(inputs.missing()).build(), Optional.empty());
     }
-    return AssumedInputs.referred(
-        inputs,
-        guesses,
-        one -> reckon(PileCase.of(one, settings, layers), SheetBuilder.titled(TITLE, METHOD)),
-        one -> reckon(PileCase.of(one, settings, layers), SheetBuilder.ofChecks(TITLE, METHOD)));
+    PileCase site = PileCase.of(inputs, settings, layers);
+    PileDesign design = Designer.design(site);
+    Sheet sheet =
+        AssumedInputs.referred(
+            inputs,
+            guesses,
+            one -> reckon(site, design, SheetBuilder.titled(TITLE, METHOD)),
+            one ->
+                one == inputs
+                    ? reckon(site, design, SheetBuilder.ofChecks(TITLE, METHOD))
+                    : checks(PileCase.of(one, settings, layers)));
+    return new Sized(sheet, Optional.of(primary(site, design)));
+  }
+
+  private static Sheet checks(PileCase site) {
+    return reckon(site, Designer.design(site), SheetBuilder.ofChecks(TITLE, METHOD));
   }
 
   /**
@@ -82,19 +108,21 @@ public final class DrilledPiles implements SizingMethod {
       return Optional.empty();
     }
     PileCase site = PileCase.of(inputs, settings, layers);
-    PileDesign design = Designer.design(site);
+    return Optional.of(primary(site, Designer.design(site)));
+  }
+
+  private static PrimaryPiles primary(PileCase site, PileDesign design) {
     WorkPlan plan = WorkPlan.of(site, design);
-    return Optional.of(
-        new PrimaryPiles(
-            plan.piles(),
-            design.layout().pileKilonewtons(),
-            site.totalLoad(),
-            site.diameter(),
-            design.toeMetres(),
-            site.dugLevel(),
-            design.layout().leastSpacingMetres(),
-            Math.min(1, site.get(WorkNumbers.LOCK_OFF)),
-            plan.pileHours() * plan.piles() / site.get(WorkNumbers.RIGS)));
+    return new PrimaryPiles(
+        plan.piles(),
+        design.layout().pileKilonewtons(),
+        site.totalLoad(),
+        site.diameter(),
+        design.toeMetres(),
+        site.dugLevel(),
+        design.layout().leastSpacingMetres(),
+        Math.min(1, site.get(WorkNumbers.LOCK_OFF)),
+        plan.pileHours() * plan.piles() / site.get(WorkNumbers.RIGS));
   }
 
   private static List<LayerInputs> layers(FactView facts, GroundProfile ground) {
@@ -108,10 +136,9 @@ public final class DrilledPiles implements SizingMethod {
     return inputs.build();
   }
 
-  private static Sheet reckon(PileCase site, SheetBuilder sheet) {
+  private static Sheet reckon(PileCase site, PileDesign design, SheetBuilder sheet) {
     site.inputs().write(sheet);
     site.settings().write(sheet);
-    PileDesign design = Designer.design(site);
     LoadSection.write(site, design, sheet);
     SideSection.write(site, design, sheet);
     StrengthSection.write(site, design, sheet);

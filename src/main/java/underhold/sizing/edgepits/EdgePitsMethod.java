@@ -32,7 +32,7 @@ import underhold.sizing.zone.Inputs;
 public final class EdgePitsMethod implements SizingMethod {
   private static final String TITLE = "Drilled piles with edge pits";
 
-  private final PileSummary.Sizer piles;
+  private final PileSizer piles;
 
   /** Edge pits beside drilled piles with their default settings. */
   public EdgePitsMethod() {
@@ -45,10 +45,11 @@ public final class EdgePitsMethod implements SizingMethod {
    * @param pileSettings settings of the sheet of drilled piles
    */
   public EdgePitsMethod(Settings pileSettings) {
-    this(PileSummary.drilled(pileSettings));
+    this(PileSizer.with(pileSettings));
   }
 
-  EdgePitsMethod(PileSummary.Sizer piles) {
+  /** Edge pits beside drilled piles sized elsewhere. */
+  public EdgePitsMethod(PileSizer piles) {
     this.piles = piles;
   }
 
@@ -70,8 +71,9 @@ public final class EdgePitsMethod implements SizingMethod {
       inputs.write(open);
       return open.missing(inputs.missing()).build();
     }
-    Sheet sheet = piles.sheet(facts, ground, guesses);
-    Optional<PrimaryPiles> primary = piles.piles(facts, ground);
+    DrilledPiles.Sized sized = piles.sized(facts, ground, guesses);
+    Sheet sheet = sized.sheet();
+    Optional<PrimaryPiles> primary = sized.piles();
     if (!sheet.complete() || primary.isEmpty()) {
       inputs.write(open);
       return open.missing(ofPiles(sheet)).build();

@@ -3,20 +3,15 @@ package underhold.sizing.edgepits;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import underhold.site.FactView;
-import underhold.site.GroundProfile;
 import underhold.sizing.Amount;
 import underhold.sizing.Basis;
 import underhold.sizing.Check;
-import underhold.sizing.Guesses;
 import underhold.sizing.Origin;
 import underhold.sizing.Phrase;
-import underhold.sizing.Settings;
 import underhold.sizing.Sheet;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.Source;
 import underhold.sizing.Verdict;
-import underhold.sizing.drilledpiles.DrilledPiles;
 import underhold.sizing.drilledpiles.PrimaryPiles;
 
 /**
@@ -26,31 +21,6 @@ import underhold.sizing.drilledpiles.PrimaryPiles;
  * @param piles what it comes to
  */
 record PileSummary(Sheet sheet, PrimaryPiles piles) {
-
-  /** Sizes the piles of a zone. */
-  interface Sizer {
-    /** The sheet of the piles. */
-    Sheet sheet(FactView facts, GroundProfile ground, Guesses guesses);
-
-    /** What it comes to; empty where the sheet asks for something. */
-    Optional<PrimaryPiles> piles(FactView facts, GroundProfile ground);
-  }
-
-  /** Drilled piles by their own sheet with those settings. */
-  static Sizer drilled(Settings settings) {
-    return new Sizer() {
-      @Override
-      public Sheet sheet(FactView facts, GroundProfile ground, Guesses guesses) {
-        return new DrilledPiles().size(facts, ground, settings, guesses);
-      }
-
-      @Override
-      public Optional<PrimaryPiles> piles(FactView facts, GroundProfile ground) {
-        return DrilledPiles.primary(facts, ground, settings);
-      }
-    };
-  }
-
   private static final Source OWN_SHEET =
       new Source(
           "the sheet of the drilled piles, with the site's settings of drilled-piles",

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import underhold.quantity.UnitSystem;
 import underhold.sizing.Amount;
 import underhold.sizing.Given;
@@ -199,9 +200,14 @@ public final class Inputs {
    * @throws IllegalStateException if there is none
    */
   public double get(NumberInput input) {
-    return find(input)
-        .orElseThrow(() -> new IllegalStateException("no value for " + input.name()))
-        .value();
+    return value(numbers.get(input), input.name());
+  }
+
+  private static <T> T value(@Nullable Given<T> given, String name) {
+    if (given == null) {
+      throw new IllegalStateException("no value for " + name);
+    }
+    return given.value();
   }
 
   /** The number as an amount. */
@@ -215,9 +221,7 @@ public final class Inputs {
    * @throws IllegalStateException if there is none
    */
   public String get(WordInput input) {
-    return find(input)
-        .orElseThrow(() -> new IllegalStateException("no value for " + input.name()))
-        .value();
+    return value(words.get(input), input.name());
   }
 
   /** The numbers, in order. */

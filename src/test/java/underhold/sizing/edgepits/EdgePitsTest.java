@@ -197,7 +197,7 @@ class EdgePitsTest {
   @Test
   @DisplayName("The real sheet of drilled piles stands behind the edge")
   void real_piles_are_taken() {
-    Sheet sheet = EdgeSites.size(BOX, PileSummary.drilled(DrilledPiles.TABLE.defaults()));
+    Sheet sheet = EdgeSites.size(BOX, PileSizer.with(DrilledPiles.TABLE.defaults()));
     assertThat(sheet.complete()).isTrue();
     StepProof.redo(sheet);
     assertThat(check(sheet, "primary-piles").note().in(UnitSystem.SI))

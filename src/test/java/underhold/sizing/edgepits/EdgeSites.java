@@ -22,12 +22,12 @@ import underhold.site.StatedFact;
 import underhold.site.Zone;
 import underhold.site.ZoneViews;
 import underhold.sizing.Amount;
-import underhold.sizing.Guesses;
 import underhold.sizing.MissingInput;
 import underhold.sizing.SettingTable;
 import underhold.sizing.Sheet;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.Source;
+import underhold.sizing.drilledpiles.DrilledPiles;
 import underhold.sizing.drilledpiles.PrimaryPiles;
 
 /** Own cases of an edge under a structure, and piles that stand in for the real ones. */
@@ -56,12 +56,12 @@ final class EdgeSites {
   }
 
   /** Piles of which one check is full to that degree. */
-  static PileSummary.Sizer piles(double use) {
+  static PileSizer piles(double use) {
     return piles(use, 0);
   }
 
   /** The same, which leave a share of the structure's load on the soil. */
-  static PileSummary.Sizer piles(double use, double left) {
+  static PileSizer piles(double use, double left) {
     return stub(
         SheetBuilder.titled("Piles", "drilled-piles"),
         left,
@@ -76,7 +76,7 @@ final class EdgeSites {
   }
 
   /** Piles that ask for something. */
-  static PileSummary.Sizer asking(String name) {
+  static PileSizer asking(String name) {
     return stub(
         SheetBuilder.titled("Piles", "drilled-piles"),
         0,
@@ -87,29 +87,21 @@ final class EdgeSites {
     void fill(SheetBuilder sheet);
   }
 
-  private static PileSummary.Sizer stub(SheetBuilder sheet, double left, Filling filling) {
+  private static PileSizer stub(SheetBuilder sheet, double left, Filling filling) {
     filling.fill(sheet);
     Sheet built = sheet.build();
-    return new PileSummary.Sizer() {
-      @Override
-      public Sheet sheet(FactView facts, GroundProfile ground, Guesses guesses) {
-        return built;
-      }
-
-      @Override
-      public Optional<PrimaryPiles> piles(FactView facts, GroundProfile ground) {
-        return built.complete()
+    Optional<PrimaryPiles> piles =
+        built.complete()
             ? Optional.of(new PrimaryPiles(12, 640, 7680, 0.24, 16, 8, 1.5, 1 - left, 40))
             : Optional.empty();
-      }
-    };
+    return (facts, ground, guesses) -> new DrilledPiles.Sized(built, piles);
   }
 
   static Sheet size(Site site, String... settings) {
     return size(site, piles(0.8), settings);
   }
 
-  static Sheet size(Site site, PileSummary.Sizer piles, String... settings) {
+  static Sheet size(Site site, PileSizer piles, String... settings) {
     EdgePitsMethod method = new EdgePitsMethod(piles);
     SettingTable.Read read = method.settings().parse(List.of(settings));
     if (!read.problems().isEmpty()) {
