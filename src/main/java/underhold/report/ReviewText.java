@@ -225,7 +225,7 @@ public final class ReviewText {
   }
 
   /** What a record of this kind proves, and what not. */
-  static final String CAUTION =
+  public static final String CAUTION =
       "Names are typed, not proved; this is no electronic signature in the legal sense. Each entry"
           + " carries the fingerprint of the one before, so a change shows; but whoever can write the"
           + " file can rewrite all of it, or take entries off its end. Note the head on paper:"

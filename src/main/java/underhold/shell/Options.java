@@ -14,6 +14,8 @@ final class Options {
   static final String SITE = "site";
   static final String NAME = "name";
   static final String SET = "set";
+  static final String SHEETS = "sheets";
+  static final String REVIEW = "review";
   static final String UNITS = "units";
   static final String FOR = "for";
   static final String CHANGES = "changes";
@@ -56,6 +58,13 @@ final class Options {
       valued(OUT, "NAME", "the file to write; its ending says in which format");
   static final CommandOption AUDIENCE_OPTION =
       valued(FOR, "AUDIENCE", "for the reviewer (everything), the site or the client");
+  static final CommandOption SHEETS_OPTION =
+      valued(
+          SHEETS,
+          "WHICH",
+          "whole sheets of the methods chosen, others in short (chosen), or of all options (all)");
+  static final CommandOption REVIEW_OPTION =
+      valued(REVIEW, "FILE.review.json", "the review that goes with the report");
   static final CommandOption SET_OF_OPTION =
       valued(
           SET, "METHOD.NAME=VALUE", "a setting of a sheet, or of stages; may stand several times");

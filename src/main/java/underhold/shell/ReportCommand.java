@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -21,6 +22,10 @@ import underhold.report.dossier.Dossier;
 import underhold.report.dossier.Drawings;
 import underhold.report.dossier.Gathering;
 import underhold.report.dossier.Material;
+import underhold.report.dossier.Reviewing;
+import underhold.report.dossier.WhichSheets;
+import underhold.review.saved.AdviceSaver;
+import underhold.review.saved.SavedAdvice;
 import underhold.site.Site;
 import underhold.site.WholeFile;
 import underhold.site.Zone;
@@ -45,6 +50,8 @@ final class ReportCommand {
         List.of(
             Options.OUT_OPTION,
             Options.AUDIENCE_OPTION,
+            Options.SHEETS_OPTION,
+            Options.REVIEW_OPTION,
             Options.ZONE_OPTION,
             Options.UNITS_OPTION,
             Options.SET_OF_OPTION),
@@ -55,12 +62,24 @@ final class ReportCommand {
     Audience audience = audience(call);
     ReportSettings settings = ReportSettings.read(call.all(Options.SET));
     Optional<Path> file = call.option(Options.OUT).map(SiteFiles::path);
+    WhichSheets sheets = sheets(call);
+    Optional<ReviewFiles.Opened> review = call.option(Options.REVIEW).map(ReviewFiles::read);
+    if (review.isPresent() && audience != Audience.REVIEWER) {
+      throw Refusal.usage(
+          "--review goes with --for reviewer: the record stands in no other package.");
+    }
     ReportFormat format = file.map(ReportCommand::format).orElse(usual());
     file.ifPresent(target -> refuseForeign(target, format));
     Site site = site(call, settings);
     Material material = new Gathering(session.consultant()).of(site, settings.plan(), audience);
     Commission commission =
-        new Commission(audience, LocalDate.now(clock), settings.words(), only(call, site));
+        new Commission(
+            audience,
+            LocalDate.now(clock),
+            settings.words(),
+            only(call, site),
+            sheets,
+            review.map(opened -> reviewing(opened, material)));
     Document document = Dossier.of(material, commission, new Drawings(session.pack()));
     byte[] bytes = bytes(format, material, document);
     if (file.isPresent()) {
@@ -87,6 +106,55 @@ final class ReportCommand {
                         + String.join(", ", Audience.words())
                         + "."
                         + Nearest.question(word, Audience.words())));
+  }
+
+  private static WhichSheets sheets(Call call) {
+    String word = call.option(Options.SHEETS).orElse(WhichSheets.CHOSEN.word());
+    return WhichSheets.find(word.strip())
+        .orElseThrow(
+            () ->
+                Refusal.usage(
+                    "--sheets is \""
+                        + word
+                        + "\"; it must be one of: "
+                        + String.join(", ", WhichSheets.words())
+                        + "."
+                        + Nearest.question(word, WhichSheets.words())));
+  }
+
+  /** The review, and whether what was reviewed still says what this package says. */
+  private Reviewing reviewing(ReviewFiles.Opened opened, Material material) {
+    List<String> doubts = new ArrayList<>();
+    String ofAdvice = ReviewFiles.ofAdvice(opened);
+    if (!ofAdvice.isEmpty()) {
+      doubts.add(ofAdvice);
+    }
+    if (Files.exists(opened.advice())) {
+      SavedAdvice.FILES
+          .read(opened.advice())
+          .content()
+          .filter(was -> !sameAnswer(was, material))
+          .ifPresent(
+              was ->
+                  doubts.add(
+                      "What was reviewed differs from what this package says, in its site, its rules"
+                          + " or its answer: recheck "
+                          + opened.advice()
+                          + " tells what."));
+    }
+    return new Reviewing(opened.record(), String.join(" ", doubts));
+  }
+
+  /** Whether site, rules, advice, scheme and plan are the same, whenever and by which build. */
+  private boolean sameAnswer(SavedAdvice was, Material material) {
+    SavedAdvice now =
+        new AdviceSaver(session.consultant().engine())
+            .save(material.consultation(), AdviceFiles.making());
+    return was.rulePack().equals(now.rulePack())
+        && was.site().equals(now.site())
+        && was.zones().equals(now.zones())
+        && was.scheme().equals(now.scheme())
+        && was.plan().equals(now.plan());
   }
 
   private static ReportFormat format(Path file) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import underhold.report.document.DocumentWriter;
 import underhold.report.dossier.Dossier;
@@ -19,18 +20,21 @@ import underhold.report.pdf.PdfWriter;
 /** The formats of a report, by the ending of its file. */
 enum ReportFormat {
   // The one place that knows which writer writes what.
-  HTML(".html", "Underhold", material -> new HtmlWriter()),
-  PDF(".pdf", "Underhold", material -> new PdfWriter(Paper.of(material.units()))),
-  MARKDOWN(".md", MarkdownWriter.MARK, material -> new MarkdownWriter()),
-  JSON(".json", JsonWriter.MARK, material -> new JsonWriter(Dossier.data(material)));
+  HTML(".html", bytes -> holds(bytes, HtmlWriter.MARK), material -> new HtmlWriter()),
+  PDF(".pdf", PdfWriter::wrote, material -> new PdfWriter(Paper.of(material.units()))),
+  MARKDOWN(".md", bytes -> holds(bytes, MarkdownWriter.MARK), material -> new MarkdownWriter()),
+  JSON(
+      ".json",
+      bytes -> holds(bytes, JsonWriter.MARK),
+      material -> new JsonWriter(Dossier.data(material)));
 
   private final String ending;
-  private final String mark;
+  private final Predicate<byte[]> report;
   private final Function<Material, DocumentWriter> writer;
 
-  ReportFormat(String ending, String mark, Function<Material, DocumentWriter> writer) {
+  ReportFormat(String ending, Predicate<byte[]> report, Function<Material, DocumentWriter> writer) {
     this.ending = ending;
-    this.mark = mark;
+    this.report = report;
     this.writer = writer;
   }
 
@@ -46,6 +50,10 @@ enum ReportFormat {
 
   /** Whether a file holds an earlier report of this format, which a new one may replace. */
   boolean isReport(byte[] bytes) {
+    return report.test(bytes);
+  }
+
+  private static boolean holds(byte[] bytes, String mark) {
     return new String(bytes, StandardCharsets.ISO_8859_1).contains(mark);
   }
 

@@ -25,9 +25,11 @@ final class AboutSection {
     blocks.add(
         new Block.Notice(
             Block.Tone.PLAIN,
-            whole ? "Whole package" : "A part only",
+            whole
+                ? commission.sheets() == WhichSheets.ALL ? "Whole package" : "Whole but for sheets"
+                : "A part only",
             Prose.of(
-                commission.audience().leavesOut()
+                leavesOut(commission)
                     + (whole
                         ? ""
                         : " The reviewer's package of the same site, date and fingerprint governs."))));
@@ -36,6 +38,14 @@ final class AboutSection {
       blocks.add(new Block.Listing(false, guide(material)));
     }
     return Section.of("about", "About this package", blocks);
+  }
+
+  private static String leavesOut(Commission commission) {
+    return commission.audience() == Audience.REVIEWER && commission.sheets() != WhichSheets.ALL
+        ? "The calculation sheet of the method of each zone is set whole. Of the other options in"
+            + " play only a short account of the checks is set, and their assumed inputs are not"
+            + " listed: report with --sheets all sets every sheet whole. Nothing else is left out."
+        : commission.audience().leavesOut();
   }
 
   private static List<Prose> guide(Material material) {

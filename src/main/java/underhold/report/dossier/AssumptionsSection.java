@@ -35,21 +35,24 @@ final class AssumptionsSection {
           Block.Column.words("Where it bites"));
 
   private final Material material;
+  private final WhichSheets which;
   private final Citations citations;
   private final UnitSystem units;
 
-  AssumptionsSection(Material material, Citations citations) {
+  AssumptionsSection(Material material, WhichSheets which, Citations citations) {
     this.material = material;
+    this.which = which;
     this.citations = citations;
     this.units = material.units();
   }
 
   Section section() {
     List<Section> parts = new ArrayList<>();
+    List<ZoneSheet> whole = which.of(material);
     for (ZonePart zone : material.zones()) {
       parts.add(facts(zone));
       for (ZoneSheet sheet : material.sheets(zone)) {
-        List<Block.Row> rows = inputs(sheet);
+        List<Block.Row> rows = whole.contains(sheet) ? inputs(sheet) : List.of();
         if (!rows.isEmpty()) {
           parts.add(
               Section.of(
@@ -68,7 +71,11 @@ final class AssumptionsSection {
                 "Everything that something rests on and nobody stated: facts assumed, inputs assumed,"
                     + " defaults of design and practice, and settings changed."
                     + " A fact assumed warns and asks; it never counts for or against an option."
-                    + " A default holds until a setting changes it.")),
+                    + " A default holds until a setting changes it."
+                    + (which == WhichSheets.ALL
+                        ? ""
+                        : " Inputs are listed of the sheets set whole; with --sheets all, of every"
+                            + " sheet."))),
         parts);
   }
 

@@ -2,6 +2,7 @@ package underhold.report.dossier;
 
 import java.util.ArrayList;
 import java.util.List;
+import underhold.report.PackLines;
 import underhold.report.Program;
 import underhold.report.Words;
 import underhold.report.document.Document;
@@ -43,8 +44,28 @@ final class Cover {
             "Rules",
             Prose.of(material.pack().name() + " " + material.pack().version() + ", fingerprint ")
                 .typed(material.pack().fingerprint())));
+    List<String> other = PackLines.of(material.pack());
+    if (!other.isEmpty()) {
+      lines.add(entry("Not the rules built in", Prose.empty().strong(String.join(" ", other))));
+    }
     lines.add(
         entry("Units", Prose.of(material.units().name() + "; what was typed stands as typed")));
+    commission
+        .review()
+        .ifPresent(
+            reviewing ->
+                lines.add(
+                    entry(
+                        "Review",
+                        Prose.of(
+                            "the record is "
+                                + reviewing.record().signed().words()
+                                + (reviewing.record().intact() ? "" : ", AND NOT WHOLE")
+                                + "; head "
+                                + reviewing.record().headForPaper()
+                                + (reviewing.doubt().isEmpty()
+                                    ? ""
+                                    : ". It may not be of this package: " + reviewing.doubt())))));
     if (!commission.settings().isEmpty()) {
       Prose given = Prose.of("beside those of the site file: ");
       lines.add(

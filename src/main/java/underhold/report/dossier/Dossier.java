@@ -76,12 +76,14 @@ public final class Dossier {
             Cover.STATUS,
             Cover.of(material, commission),
             sections);
-    return commission.audience() == Audience.REVIEWER ? document : LiveLinks.only(document);
+    boolean whole =
+        commission.audience() == Audience.REVIEWER && commission.sheets() == WhichSheets.ALL;
+    return whole ? document : LiveLinks.only(document);
   }
 
   private List<Section> reviewer() {
     List<Section> sections = new ArrayList<>();
-    sections.add(AboutSection.of(material, commission));
+    begin(sections);
     sections.add(RecommendationSection.of(material, commission));
     sections.add(new NotProvedSection(material).section());
     sections.add(new BriefSection(material, illustrations).section());
@@ -94,11 +96,13 @@ public final class Dossier {
     sections.add(new StageSection(material, illustrations).section());
     PitOrderSection.of(material).ifPresent(sections::add);
     sections.add(HoldSection.of(material));
-    sections.add(SheetsSection.of(material, new SheetSection(material, citations, illustrations)));
+    sections.add(
+        SheetsSection.of(
+            material, commission.sheets(), new SheetSection(material, citations, illustrations)));
     sections.add(QuantitiesSection.of(material));
     sections.add(MonitoringSection.of(material));
     sections.add(new CautionsSection(material, commission, citations).section());
-    sections.add(new AssumptionsSection(material, citations).section());
+    sections.add(new AssumptionsSection(material, commission.sheets(), citations).section());
     Section trace = new TraceAppendix(material, citations, anchors(sections)).section();
     List<Section> spoken = new ArrayList<>(sections);
     spoken.add(trace);
@@ -112,7 +116,7 @@ public final class Dossier {
 
   private List<Section> site() {
     List<Section> sections = new ArrayList<>();
-    sections.add(AboutSection.of(material, commission));
+    begin(sections);
     sections.add(RecommendationSection.of(material, commission));
     sections.add(new NotProvedSection(material).section());
     sections.add(ConditionsSection.of(material, commission));
@@ -128,9 +132,18 @@ public final class Dossier {
 
   private List<Section> client() {
     List<Section> sections = new ArrayList<>();
-    sections.add(AboutSection.of(material, commission));
+    begin(sections);
     sections.addAll(new ClientSection(material).sections());
     return sections;
+  }
+
+  /** What no reader may miss. */
+  private void begin(List<Section> sections) {
+    sections.add(AboutSection.of(material, commission));
+    PackSection.of(material).ifPresent(sections::add);
+    if (commission.audience() == Audience.REVIEWER) {
+      commission.review().map(ReviewSection::of).ifPresent(sections::add);
+    }
   }
 
   private Document draft(List<Section> sections) {

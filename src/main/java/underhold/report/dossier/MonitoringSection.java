@@ -132,7 +132,9 @@ final class MonitoringSection {
             "When a reading reaches a level",
             Cells.columns("Level", "What is done", "Hold points"),
             rows,
-            "The method of this zone sets no levels of its own: set review and stop levels with the"
-                + " engineer of record before any work."));
+            "The method of this zone sets no levels of its own. The engineer of record sets the levels"
+                + " at which work is looked at again and at which it stops, in writing, before work"
+                + " begins: without them there is no work. With them go points and instruments, how"
+                + " often they are read, who reads, and who stops the work (judgement)."));
   }
 }

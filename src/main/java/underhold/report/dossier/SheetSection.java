@@ -53,15 +53,7 @@ final class SheetSection {
   /** The whole sheet. */
   Section section(ZonePart zone, ZoneSheet sheet) {
     List<Block> blocks = new ArrayList<>();
-    boolean chosen = material.method(zone).filter(sheet.option()::equals).isPresent();
-    blocks.add(
-        new Block.Notice(
-            tone(sheet.sheet()),
-            "Verdict",
-            Prose.of(
-                Cells.sentence(verdict(sheet.sheet()))
-                    + (chosen ? " The method of this zone." : " Not the method of this zone.")
-                    + " For review, not for construction.")));
+    blocks.add(verdictNotice(zone, sheet, "For review, not for construction."));
     blocks.addAll(
         Cells.drawn(
             illustrations.ofSheet(
@@ -82,7 +74,19 @@ final class SheetSection {
         sheet.anchor(), sheet.sheet().title() + ", zone " + zone.name(), blocks, parts(sheet));
   }
 
-  private static void missing(Sheet sheet, List<Block> blocks) {
+  /** The verdict, and whether it is that of the method of the zone. */
+  Block verdictNotice(ZonePart zone, ZoneSheet sheet, String more) {
+    boolean chosen = material.method(zone).filter(sheet.option()::equals).isPresent();
+    return new Block.Notice(
+        tone(sheet.sheet()),
+        "Verdict",
+        Prose.of(
+            Cells.sentence(verdict(sheet.sheet()))
+                + (chosen ? " The method of this zone. " : " Not the method of this zone. ")
+                + more));
+  }
+
+  static void missing(Sheet sheet, List<Block> blocks) {
     if (!sheet.missing().isEmpty()) {
       blocks.add(
           new Block.Table(

@@ -197,7 +197,7 @@ final class StageSection {
       blocks.add(Cells.paragraph("What the rules say here:"));
       blocks.add(new Block.Listing(false, told));
     }
-    return Section.of(Anchor.stage(number), number + ". " + stage.title(), blocks);
+    return Section.of(Anchor.stage(number), stage.title(), blocks);
   }
 
   private List<Block.Row> rows(StagePlan plan, PlanStage stage) {

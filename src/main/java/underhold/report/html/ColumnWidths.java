@@ -6,7 +6,8 @@ import underhold.report.document.Block;
 
 /**
  * Shares of a table's width for its columns. A column gets at least its longest word, or its
- * longest amount, within reason; what is left is dealt out evenly until each has its whole text.
+ * longest amount, within reason; what is left is dealt out by how much text a column holds on the
+ * whole, until each has its whole text, so that the table grows least in height.
  *
  * @param shares the share of each column in hundredths of a percent, together 10,000
  * @param letters how many letters wide the table must be lest it breaks words
@@ -26,6 +27,7 @@ record ColumnWidths(List<Integer> shares, int letters) {
     int count = table.columns().size();
     double[] least = new double[count];
     double[] wanted = new double[count];
+    double[] holds = new double[count];
     for (int i = 0; i < count; i++) {
       Block.Column column = table.columns().get(i);
       least[i] = longestWord(column.title());
@@ -35,11 +37,13 @@ record ColumnWidths(List<Integer> shares, int letters) {
         int whole = Math.min(text.length(), WIDEST_TEXT);
         least[i] = Math.max(least[i], column.amounts() ? whole : longestWord(text));
         wanted[i] = Math.max(wanted[i], whole);
+        holds[i] += text.length();
       }
+      holds[i] = PADDING + holds[i] / Math.max(1, table.rows().size());
       least[i] = Math.min(least[i], WIDEST_WORD) + PADDING;
       wanted[i] = Math.max(least[i], wanted[i] + PADDING);
     }
-    List<Integer> shares = shares(least, wanted);
+    List<Integer> shares = shares(least, wanted, holds);
     double letters = 0;
     for (int i = 0; i < count; i++) {
       letters = Math.max(letters, 10_000 * least[i] / Math.max(1, shares.get(i)));
@@ -47,19 +51,19 @@ record ColumnWidths(List<Integer> shares, int letters) {
     return new ColumnWidths(shares, (int) Math.ceil(letters));
   }
 
-  private static List<Integer> shares(double[] least, double[] wanted) {
+  private static List<Integer> shares(double[] least, double[] wanted, double[] holds) {
     double[] widths = least.clone();
     double left = LINE - sum(least);
     boolean anyWants = true;
     while (left > 0.01 && anyWants) {
-      int wanting = 0;
+      double wanting = 0;
       for (int i = 0; i < widths.length; i++) {
-        wanting += wanted[i] > widths[i] ? 1 : 0;
+        wanting += wanted[i] > widths[i] ? holds[i] : 0;
       }
       anyWants = wanting > 0;
       double each = anyWants ? left / wanting : 0;
       for (int i = 0; i < widths.length; i++) {
-        double given = Math.max(0, Math.min(each, wanted[i] - widths[i]));
+        double given = Math.max(0, Math.min(each * holds[i], wanted[i] - widths[i]));
         widths[i] += given;
         left -= given;
       }

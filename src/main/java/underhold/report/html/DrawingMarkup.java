@@ -147,8 +147,14 @@ final class DrawingMarkup {
     root.setAttribute("aria-labelledby", id + "-name " + id + "-words");
     drop(root, "title");
     drop(root, "desc");
-    add(root, "desc", id + "-words", String.join("; ", figure.equivalent()));
+    add(root, "desc", id + "-words", spoken());
     add(root, "title", id + "-name", figure.title());
+  }
+
+  /** The words of the drawing; its sketch in signs would be read out sign by sign. */
+  private String spoken() {
+    List<String> words = DrawingWords.of(figure.equivalent()).words();
+    return words.isEmpty() ? figure.title() : String.join("; ", words);
   }
 
   private static void drop(Element root, String tag) {

@@ -11,6 +11,8 @@ import underhold.report.document.DocumentWriter;
  * reads on a desktop, on a telephone and in print.
  */
 public final class HtmlWriter implements DocumentWriter {
+  /** Stands in the head of every page, so that an earlier report is known as one. */
+  public static final String MARK = "<meta name=\"generator\" content=\"Underhold\"/>";
 
   @Override
   public void write(Document document, OutputStream out) throws IOException {

@@ -24,6 +24,9 @@ public final class PageMarkup {
   private static final TemplateEngine TEMPLATES =
       TemplateEngine.createPrecompiled(null, ContentType.Html, PageMarkup.class.getClassLoader());
 
+  /** The contents list sections and their parts; the headings below stand where they stand. */
+  public static final int CONTENTS_DEPTH = 2;
+
   private static final int LONGEST_HEAD = 160;
 
   private final Document document;
@@ -129,6 +132,16 @@ public final class PageMarkup {
     String result = working.result().strip();
     boolean whole = result.isEmpty() || line.endsWith(" = " + result) || line.equals(result);
     return whole ? line : line + " = " + result;
+  }
+
+  /** The sketch in signs that stands for a drawing; empty where it has none. */
+  public List<String> sketch(Figure figure) {
+    return DrawingWords.of(figure.equivalent()).sketch();
+  }
+
+  /** The words of a drawing, without its sketch. */
+  public List<String> words(Figure figure) {
+    return DrawingWords.of(figure.equivalent()).words();
   }
 
   /** The drawing of a figure. */

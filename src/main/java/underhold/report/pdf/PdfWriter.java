@@ -15,6 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.zip.CRC32;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.xml.sax.InputSource;
@@ -30,6 +31,8 @@ import underhold.report.html.PageMarkup;
  * names.
  */
 public final class PdfWriter implements DocumentWriter {
+  private static final String PRODUCER = "Underhold";
+
   private final Paper paper;
 
   /** A writer for a size of paper. */
@@ -42,6 +45,16 @@ public final class PdfWriter implements DocumentWriter {
     QuietLog.use();
     String page = Letters.shown(PageMarkup.of(document, paper.medium()));
     pages(page).writeTo(out);
+  }
+
+  /** Whether a file is one that this program wrote: its producer says so. */
+  public static boolean wrote(byte[] file) {
+    QuietLog.use();
+    try (PDDocument pdf = Loader.loadPDF(file)) {
+      return PRODUCER.equals(pdf.getDocumentInformation().getProducer());
+    } catch (IOException unreadable) {
+      return false;
+    }
   }
 
   /** The file, tagged for readers of the screen; untagged where the library cannot tag it. */
@@ -81,7 +94,7 @@ public final class PdfWriter implements DocumentWriter {
             (uri, type) -> uri != null && uri.startsWith(Letters.PROTOCOL + ":"), when);
       }
       builder.withW3cDocument(read(page), "");
-      builder.withProducer("Underhold");
+      builder.withProducer(PRODUCER);
       builder.toStream(file);
       try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
         renderer.setListener(new Undated(checksum(page)));
