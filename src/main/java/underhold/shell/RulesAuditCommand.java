@@ -68,11 +68,11 @@ final class RulesAuditCommand {
     RulePack pack = session.pack();
     AuditNotes notes =
         AuditNotes.of(pack, PackFolder.files(SiteFiles.path(pack.origin().folder())));
-    RulesAudit rules = RulesAudit.of(pack, cases(), notes, effort, wanted, this::begins);
+    RulesAudit rules = RulesAudit.of(pack, cases(), notes, effort, wanted, section -> begins(call, section));
     Map<Defect, String> files = new LinkedHashMap<>();
     out.ifPresent(folder -> files.putAll(written(rules, folder)));
     Optional<Audit> published =
-        wanted.contains(PUBLISHED) ? Optional.of(published()) : Optional.empty();
+        wanted.contains(PUBLISHED) ? Optional.of(published(call)) : Optional.empty();
     session
         .output()
         .answer(
@@ -88,13 +88,16 @@ final class RulesAuditCommand {
     return rules.unaccepted().isEmpty() ? Exit.DONE : OPEN_DEFECT;
   }
 
-  private Audit published() {
-    begins(PUBLISHED);
+  private Audit published(Call call) {
+    begins(call, PUBLISHED);
     return Audit.of(session.consultant());
   }
 
-  private void begins(String section) {
-    session.output().say("Auditing: " + section + " ...");
+  /** Says what is done now, where one has to wait for it. */
+  private void begins(Call call, String section) {
+    if (call.all(Options.SECTION).isEmpty() || call.has(Options.TRIES)) {
+      session.output().say("Auditing: " + section + " ...");
+    }
   }
 
   /** The sections asked for; all where none is named. */
