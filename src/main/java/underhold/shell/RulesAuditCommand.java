@@ -68,7 +68,8 @@ final class RulesAuditCommand {
     RulePack pack = session.pack();
     AuditNotes notes =
         AuditNotes.of(pack, PackFolder.files(SiteFiles.path(pack.origin().folder())));
-    RulesAudit rules = RulesAudit.of(pack, cases(), notes, effort, wanted, section -> begins(call, section));
+    RulesAudit rules =
+        RulesAudit.of(pack, cases(), notes, effort, wanted, section -> begins(call, section));
     Map<Defect, String> files = new LinkedHashMap<>();
     out.ifPresent(folder -> files.putAll(written(rules, folder)));
     Optional<Audit> published =

@@ -13,8 +13,7 @@ import java.util.stream.Collectors;
  * @param because why they may stand
  * @param basis what the reason rests on, such as judgement
  */
-public record Accepted(
-    String section, List<Set<String>> findings, String because, String basis) {
+public record Accepted(String section, List<Set<String>> findings, String because, String basis) {
   public Accepted {
     findings = List.copyOf(findings);
   }
