@@ -96,7 +96,7 @@ final class RulesAuditCommand {
 
   /** Says what is done now, where one has to wait for it. */
   private void begins(Call call, String section) {
-    if (call.all(Options.SECTION).isEmpty() || call.has(Options.TRIES)) {
+    if (call.all(Options.SECTION).isEmpty()) {
       session.output().say("Auditing: " + section + " ...");
     }
   }
