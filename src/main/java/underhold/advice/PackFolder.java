@@ -68,6 +68,11 @@ public final class PackFolder implements RulePackReader.Files {
         : new PackReading.Refused(reader.problems());
   }
 
+  /** The files of a folder, each looked at when it is asked for. */
+  public static RulePackReader.Files files(Path folder) {
+    return new PackFolder(folder);
+  }
+
   @Override
   public String whyNot(String name) {
     return reasons.getOrDefault(name, NOT_THERE);

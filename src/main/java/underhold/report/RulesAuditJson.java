@@ -61,7 +61,8 @@ public final class RulesAuditJson {
   private static Map<String, Object> accepted(Accepted accepted) {
     return Json.object(
         "section", accepted.section(),
-        "about", accepted.about(),
+        "findings",
+            accepted.findings().stream().map(one -> one.stream().sorted().toList()).toList(),
         "because", accepted.because(),
         "basis", accepted.basis());
   }

@@ -125,7 +125,7 @@ public final class RulesAuditText {
     if (!used.isEmpty()) {
       page.heading("Accepted, and why");
       for (Accepted one : used) {
-        page.para(MARGIN, one.section() + ": " + String.join(", ", one.about()));
+        page.para(MARGIN, one.section() + ": " + one.about());
         page.para(MARGIN + MARGIN, one.because() + " [" + one.basis() + "]");
       }
     }
@@ -136,8 +136,8 @@ public final class RulesAuditText {
           "Accepted in audit.json and no longer found: "
               + idle.section()
               + ", "
-              + String.join(", ", idle.about())
-              + ". Take the entry out.");
+              + idle.about()
+              + ". Take it out.");
     }
   }
 

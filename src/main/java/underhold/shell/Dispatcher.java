@@ -8,6 +8,7 @@ import org.springframework.shell.core.InputReader;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.CommandRegistry;
 import underhold.advice.BuiltInPack;
+import underhold.advice.RulePack;
 
 /** Runs one command line and turns whatever goes wrong into messages and an exit code. */
 final class Dispatcher {
@@ -40,7 +41,7 @@ final class Dispatcher {
       }
       session.take(session.usualPack());
       if (line.command().byRules()) {
-        session.take(PackOptions.pack(session.usualPack(), line.input().options()));
+        session.take(PackOptions.pack(base(line), line.input().options()));
         session.writeTo(output.by(session.pack()));
       }
       if (Commands.ADVICE.equals(line.command().getGroup()) && BuiltInPack.is(session.pack())) {
@@ -57,6 +58,16 @@ final class Dispatcher {
     } catch (RuntimeException | Error fault) {
       return fault(usual, fault, words.contains("--" + Options.DEBUG));
     }
+  }
+
+  /** The rules that options of the line change: those named to {@code rules use}, or the usual. */
+  private RulePack base(CommandLine.Understood line) {
+    return line.command().getName().equals(PackCommands.USE)
+        ? line.input().arguments().stream()
+            .findFirst()
+            .map(word -> PackOptions.folder(word.value()))
+            .orElse(session.usualPack())
+        : session.usualPack();
   }
 
   private static int fault(Output usual, Throwable fault, boolean details) {

@@ -11,6 +11,9 @@ import underhold.report.RulePackJson;
 
 /** The commands about rule packs themselves. */
 final class PackCommands {
+  /** The command that names a pack by a word. */
+  static final String USE = "rules use";
+
   private final Session session;
 
   private PackCommands(Session session) {
@@ -35,7 +38,7 @@ final class PackCommands {
             List.of(),
             call -> commands.differences()),
         new ShellCommand(
-            "rules use",
+            USE,
             Commands.KNOWLEDGE,
             "in the interactive shell: answers by another rule pack from now on",
             List.of(Parameter.optional("DIR", () -> List.of(PackOptions.BUILT_IN))),
@@ -78,12 +81,7 @@ final class PackCommands {
     if (folder.isPresent() && call.has(Options.RULES)) {
       throw Refusal.usage("rules use takes DIR once, with or without --rules.");
     }
-    session.use(
-        folder.isPresent()
-            ? PackOptions.pack(
-                PackOptions.folder(folder.get()),
-                call.options().stream().filter(o -> Options.LIMIT.equals(o.longName())).toList())
-            : session.pack());
+    session.use(session.pack());
     List<String> lines = PackLines.of(session.pack());
     if (lines.isEmpty()) {
       session.output().say("From now on the built-in rules answer.");

@@ -2,6 +2,7 @@ package underhold.shell;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import underhold.report.RecheckJson;
 import underhold.report.RecheckText;
 import underhold.review.recheck.Recheck;
@@ -26,7 +27,7 @@ final class RecheckCommand {
         Commands.REVIEW,
         "runs a saved consultation again: what changed, and whether it still stands",
         List.of(Parameter.needed("FILE.advice.json", AdviceFiles::here)),
-        List.of(Options.SITE_OPTION),
+        Stream.concat(Stream.of(Options.SITE_OPTION), Options.PACK.stream()).toList(),
         new RecheckCommand(session)::run);
   }
 

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import underhold.advice.PackFolder;
+import underhold.advice.RulePack;
 import underhold.report.AuditJson;
 import underhold.report.AuditText;
 import underhold.report.RulesAuditJson;
@@ -63,11 +65,15 @@ final class RulesAuditCommand {
             (int) number(call, Options.TRIES, Effort.USUAL_TRIES, 1, Effort.MOST_TRIES),
             number(call, Options.SEED, Effort.USUAL_SEED, 0, Integer.MAX_VALUE));
     Optional<Path> out = call.option(Options.OUT).map(RulesAuditCommand::folder);
-    RulesAudit rules = RulesAudit.of(session.pack(), cases(), AuditNotes.builtIn(), effort, wanted);
+    RulePack pack = session.pack();
+    AuditNotes notes =
+        AuditNotes.of(pack, PackFolder.files(SiteFiles.path(pack.origin().folder())));
+    RulesAudit rules =
+        RulesAudit.of(pack, cases(), notes, effort, wanted, section -> begins(call, section));
     Map<Defect, String> files = new LinkedHashMap<>();
     out.ifPresent(folder -> files.putAll(written(rules, folder)));
     Optional<Audit> published =
-        wanted.contains(PUBLISHED) ? Optional.of(Audit.of(session.consultant())) : Optional.empty();
+        wanted.contains(PUBLISHED) ? Optional.of(published(call)) : Optional.empty();
     session
         .output()
         .answer(
@@ -81,6 +87,18 @@ final class RulesAuditCommand {
               return tree;
             });
     return rules.unaccepted().isEmpty() ? Exit.DONE : OPEN_DEFECT;
+  }
+
+  private Audit published(Call call) {
+    begins(call, PUBLISHED);
+    return Audit.of(session.consultant());
+  }
+
+  /** Says what is done now, where one has to wait for it. */
+  private void begins(Call call, String section) {
+    if (call.all(Options.SECTION).isEmpty()) {
+      session.output().say("Auditing: " + section + " ...");
+    }
   }
 
   /** The sections asked for; all where none is named. */

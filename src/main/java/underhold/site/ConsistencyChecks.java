@@ -70,6 +70,13 @@ final class ConsistencyChecks {
               List.of("worstSoil", "runningLayer"),
               known -> bothAre(known, "worstSoil", LayerDerivations.CAN_RUN, "runningLayer")),
           new ConsistencyCheck(
+              "where all is sound rock, no layer of soil can run",
+              List.of("worstSoil", "runningLayer"),
+              known ->
+                  is(known, "worstSoil", "rock") && is(known, "runningLayer", "yes")
+                      ? both(known, "worstSoil", "runningLayer")
+                      : null),
+          new ConsistencyCheck(
               "where the worst soil lets water through, a layer does",
               List.of("worstSoil", "openLayer"),
               known ->

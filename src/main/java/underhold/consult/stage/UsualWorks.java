@@ -46,11 +46,12 @@ final class UsualWorks {
             round ->
                 List.of(
                     Phrase.of(
-                        "Dig pits "
+                        (round.pits().size() == 1 ? "Dig pit " : "Dig pits ")
                             + String.join(", ", round.pits().stream().map(String::valueOf).toList())
-                            + ", "
-                            + round.crews()
-                            + " at one time, each finished until it carries; no pit of the next round before all of them do.")))
+                            + (round.pits().size() > round.crews()
+                                ? "; no more than " + round.crews() + " of them open at one time"
+                                : "")
+                            + ", each finished until it carries; no pit of the next round before all of them do.")))
         .orElseGet(stage::work);
   }
 

@@ -5,20 +5,25 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+import underhold.advice.PackDifference;
+import underhold.advice.RulePack;
 import underhold.advice.RulePackReader;
 import underhold.advice.SupportOption;
 import underhold.site.FactDefinition;
 import underhold.site.FactDictionary;
 import underhold.site.FactReader;
+import underhold.site.PlainText;
 
 /**
  * What engineers have written down beside a pack: findings they accept ({@code audit.json}) and
@@ -60,6 +65,50 @@ public record AuditNotes(
     }
   }
 
+  /**
+   * The notes that hold for a pack. Beside a small pack those of the built-in rules hold on, except
+   * acceptances that name a rule it changes or takes away: they were argued on another rule; an
+   * expectation of its own takes the place of ours with its id. Limits set for a trial change
+   * nothing here.
+   *
+   * @param files the files of a pack that is not built in
+   */
+  public static AuditNotes of(RulePack pack, RulePackReader.Files files) {
+    if (!pack.origin().outside()) {
+      return builtIn();
+    }
+    AuditNotes own = read(files);
+    return pack.origin().extending() ? builtIn().under(own, changed(pack)) : own;
+  }
+
+  /** The built-in rules that a pack lacks or words in another way; other limits do not count. */
+  private static Set<String> changed(RulePack pack) {
+    PackDifference difference = PackDifference.of(pack);
+    Set<String> changed = new HashSet<>();
+    difference.removed().forEach(rule -> changed.add(rule.id()));
+    difference.changed().stream()
+        .filter(one -> !Set.of(PackDifference.Part.SENTENCE).equals(one.parts()))
+        .forEach(one -> changed.add(one.was().id()));
+    return changed;
+  }
+
+  private AuditNotes under(AuditNotes own, Set<String> changed) {
+    List<Accepted> all = new ArrayList<>(own.accepted);
+    for (Accepted one : accepted) {
+      List<Set<String>> left =
+          one.findings().stream()
+              .filter(finding -> Collections.disjoint(finding, changed))
+              .toList();
+      if (!left.isEmpty()) {
+        all.add(one.of(left));
+      }
+    }
+    Set<String> replaced = own.tendencies.stream().map(Tendency::id).collect(Collectors.toSet());
+    List<Tendency> expected = new ArrayList<>(own.tendencies);
+    tendencies.stream().filter(one -> !replaced.contains(one.id())).forEach(expected::add);
+    return new AuditNotes(all, expected, own.problems);
+  }
+
   /** The notes among the files of a pack; all problems are collected. */
   public static AuditNotes read(RulePackReader.Files files) {
     return new Reader().read(files);
@@ -70,10 +119,10 @@ public record AuditNotes(
 
     AuditNotes read(RulePackReader.Files files) {
       List<Accepted> accepted = new ArrayList<>();
-      tree(files, ACCEPTED).path("accepted").forEach(node -> accepted.add(accepted(node)));
+      list(files, ACCEPTED, "accepted").forEach(node -> accepted.add(accepted(node)));
       List<Tendency> tendencies = new ArrayList<>();
       Set<String> ids = new HashSet<>();
-      for (JsonNode node : tree(files, EXPECTATIONS).path("expectations")) {
+      for (JsonNode node : list(files, EXPECTATIONS, "expectations")) {
         String id = node.path("id").asString("");
         if (!ids.add(id)) {
           problem(EXPECTATIONS, id, "stands twice");
@@ -87,12 +136,28 @@ public record AuditNotes(
       return new AuditNotes(accepted, tendencies, problems);
     }
 
-    private JsonNode tree(RulePackReader.Files files, String name) {
+    private JsonNode list(RulePackReader.Files files, String name, String list) {
+      Optional<String> text = files.text(name);
+      if (text.isEmpty() && !files.whyNot(name).equals("is not there")) {
+        problems.add(name + " " + files.whyNot(name));
+      }
       try {
-        return JsonMapper.shared().readTree(files.text(name).orElse("{}"));
+        JsonNode root = JsonMapper.shared().readTree(text.orElse("{}"));
+        if (text.isPresent() && !root.path(list).isArray()) {
+          problems.add(name + " has no list \"" + list + "\"");
+        }
+        for (String key : root.propertyNames()) {
+          if (!key.equals(list) && !key.equals("note")) {
+            problems.add(name + " has an entry \"" + PlainText.shown(key) + "\" it cannot have");
+          }
+        }
+        return root.path(list);
       } catch (JacksonException e) {
-        problems.add(name + " is not readable JSON");
-        return JsonMapper.shared().createObjectNode();
+        problems.add(
+            name
+                + " is not readable JSON, line "
+                + (e.getLocation() == null ? 1 : e.getLocation().getLineNr()));
+        return JsonMapper.shared().createArrayNode();
       }
     }
 
@@ -100,15 +165,21 @@ public record AuditNotes(
       Accepted accepted =
           new Accepted(
               node.path("section").asString(""),
-              texts(node.path("about")),
+              findings(node.path("about")),
               node.path("because").asString(""),
               node.path("basis").asString(""));
       if (!RulesAudit.names().contains(accepted.section())) {
         problem(ACCEPTED, accepted.section(), "is no section of the audit");
       }
-      if (accepted.about().isEmpty() || accepted.because().isBlank()) {
+      if (accepted.findings().isEmpty()
+          || accepted.findings().stream().anyMatch(Set::isEmpty)
+          || accepted.because().isBlank()
+          || accepted.basis().isBlank()) {
         problem(
-            ACCEPTED, accepted.section(), "an accepted finding names what it is about, and why");
+            ACCEPTED,
+            accepted.section(),
+            "an entry names under about each finding it accepts as a list of its own, such as"
+                + " [[\"PIT-01\", \"PIT-02\"]], and has because and basis");
       }
       return accepted;
     }
@@ -179,6 +250,12 @@ public record AuditNotes(
       }
     }
 
+    private static List<Set<String>> findings(JsonNode list) {
+      List<Set<String>> findings = new ArrayList<>();
+      list.forEach(node -> findings.add(Set.copyOf(texts(node))));
+      return findings;
+    }
+
     private static List<String> texts(JsonNode list) {
       List<String> texts = new ArrayList<>();
       list.forEach(node -> texts.add(node.asString("")));
@@ -186,7 +263,7 @@ public record AuditNotes(
     }
 
     private void problem(String file, String where, String message) {
-      problems.add(file + ": " + where + ": " + message);
+      problems.add(file + ": " + PlainText.shown(where) + ": " + PlainText.shown(message));
     }
   }
 }

@@ -7,7 +7,7 @@ package underhold.review.audit;
  * @param seed the same seed tries the same sites
  */
 public record Effort(int tries, long seed) {
-  public static final int USUAL_TRIES = 2000;
+  public static final int USUAL_TRIES = 1000;
   public static final int MOST_TRIES = 1_000_000;
   public static final long USUAL_SEED = 20261127;
   public static final Effort USUAL = new Effort(USUAL_TRIES, USUAL_SEED);

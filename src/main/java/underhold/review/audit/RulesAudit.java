@@ -3,6 +3,7 @@ package underhold.review.audit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import underhold.advice.RulePack;
 
@@ -50,10 +51,26 @@ public record RulesAudit(
   /** Audits a pack in some sections, by their names. */
   public static RulesAudit of(
       RulePack pack, List<AuditSite> cases, AuditNotes notes, Effort effort, List<String> wanted) {
+    return of(pack, cases, notes, effort, wanted, section -> {});
+  }
+
+  /**
+   * Audits a pack in some sections, by their names.
+   *
+   * @param begins is told each section as it begins, for an audit takes its time
+   */
+  public static RulesAudit of(
+      RulePack pack,
+      List<AuditSite> cases,
+      AuditNotes notes,
+      Effort effort,
+      List<String> wanted,
+      Consumer<String> begins) {
     Bench bench = Bench.of(pack, cases, notes, effort);
     List<Section> done = new ArrayList<>();
     for (Analysis analysis : ANALYSES) {
       if (wanted.contains(analysis.name())) {
+        begins.accept(analysis.name());
         done.add(analysis.run(bench));
       }
     }
@@ -75,13 +92,14 @@ public record RulesAudit(
     return defects().stream().filter(defect -> accepted(defect).isEmpty()).toList();
   }
 
-  /** Acceptances of the sections audited that no longer cover anything. */
+  /** Acceptances of the sections audited, with the findings that are no longer there. */
   public List<Accepted> idle() {
     List<Defect> all = defects();
     List<String> audited = sections.stream().map(Section::name).toList();
     return notes.accepted().stream()
         .filter(one -> audited.contains(one.section()))
-        .filter(one -> all.stream().noneMatch(one::covers))
+        .map(one -> one.of(one.idle(all)))
+        .filter(one -> !one.findings().isEmpty())
         .toList();
   }
 

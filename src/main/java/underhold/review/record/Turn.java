@@ -61,9 +61,8 @@ final class Turn {
       String near =
           NearestName.of(stated, Statement.words()).map(w -> " Did you mean " + w + "?").orElse("");
       reasons.typed(
-          "Nobody can sign "
-              + PlainText.quoted(stated)
-              + "."
+          PlainText.quoted(stated)
+              + " is no statement that can be signed."
               + near
               + " There are: "
               + String.join(", ", Statement.words())
@@ -76,6 +75,7 @@ final class Turn {
     if (twice) {
       reasons.state(draft.by().strip() + " has signed this round already.");
     }
+    objections(stated, reasons);
     List<ReviewRecord.Query> open = record.openQueries();
     if (!open.isEmpty() && draft.why().isEmpty()) {
       String numbers =
@@ -87,6 +87,22 @@ final class Turn {
               + " open. Answer or withdraw "
               + (open.size() == 1 ? "it" : "them")
               + ", or say why you sign all the same: --why REASON.");
+    }
+  }
+
+  /** Who sets another judgement in place of what is said does not say that nothing is to object. */
+  private void objections(String stated, Reasons reasons) {
+    String numbers =
+        record.overrides().stream()
+            .filter(one -> one.state() == ReviewRecord.Overridden.State.IN_FORCE)
+            .map(one -> String.valueOf(one.entry().number()))
+            .collect(Collectors.joining(", "));
+    if (stated.equals(Statement.CHECKED.word()) && !numbers.isEmpty() && draft.why().isEmpty()) {
+      reasons.state(
+          "In force are the overrides "
+              + numbers
+              + ", and \"checked\" means: no objection. Sign accepted-with-comments or"
+              + " not-accepted, or say why there is no objection all the same: --why REASON.");
     }
   }
 

@@ -127,6 +127,19 @@ class ReviewDeskTest {
   }
 
   @Test
+  void an_override_is_an_objection() {
+    Reviews reviews = new Reviews().override(Reviews.FINDING, "moderate", "Looser sand.");
+    assertThat(refused(reviews, Reviews.signature(Reviews.CHECKER)))
+        .singleElement()
+        .asString()
+        .startsWith("In force are the overrides 2,")
+        .contains("--why REASON");
+
+    reviews.with(Reviews.signature(Reviews.CHECKER).stating("accepted-with-comments"));
+    assertThat(reviews.record().signed()).isEqualTo(ReviewRecord.Signed.YES);
+  }
+
+  @Test
   void a_signature_needs_a_role_and_a_statement_and_comes_once() {
     Reviews reviews = new Reviews();
     Draft bare = Draft.of(EntryKind.SIGN, Reviews.CHECKER).stating("cheked");

@@ -101,6 +101,6 @@ final class Reviews {
         .query("fact/foundingDepth", "Who measured it?")
         .answer(3, "Trial pit 2, by us.")
         .override(FINDING, "moderate", "The sand below is looser than told.")
-        .with(signature(CHECKER));
+        .with(signature(CHECKER).because(Optional.of("The override says what there is to say.")));
   }
 }
