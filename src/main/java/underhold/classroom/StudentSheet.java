@@ -1,0 +1,116 @@
+package underhold.classroom;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import underhold.site.GroundLayer;
+import underhold.site.GroundProfile;
+import underhold.site.Site;
+import underhold.site.StatedFact;
+import underhold.site.Zone;
+
+/**
+ * What one student may see of a case. It is made from the site as that student knows it, so that
+ * nothing else can get in.
+ *
+ * @param of the case
+ * @param title the name of the job
+ * @param story what is told first
+ * @param student the student
+ * @param stages the stages open
+ * @param next what the next stages are and what they cost; no surprise among them
+ * @param daysClass working days of the stages open
+ * @param daysAsked working days that the student's own questions cost
+ * @param site the site as the student knows it
+ * @param questions questions of the stages open
+ * @param answers the student's answers
+ * @param given the student's answers to questions
+ * @param marks the student's marks of this case
+ */
+public record StudentSheet(
+    String of,
+    String title,
+    String story,
+    String student,
+    List<Told> stages,
+    List<Told> next,
+    double daysClass,
+    double daysAsked,
+    Site site,
+    List<Question> questions,
+    List<Answer> answers,
+    List<Given> given,
+    List<Mark> marks) {
+
+  /**
+   * A stage as a student sees it.
+   *
+   * @param title its name in words
+   * @param days what it costs, in working days
+   * @param tells what happened; empty for a stage to come
+   */
+  public record Told(String title, double days, String tells) {}
+
+  /** The sheet of a student. */
+  public static StudentSheet of(CaseStudy study, ClassFile file, CaseRef ref, String student) {
+    int open = ref.open();
+    Set<FactPlace> asked = file.askedBy(student, ref.name(), open);
+    List<Told> told =
+        study.stages().subList(0, open + 1).stream()
+            .map(stage -> new Told(stage.title(), stage.days(), stage.tells()))
+            .toList();
+    List<Told> next =
+        study.stages().subList(open + 1, study.stages().size()).stream()
+            .filter(stage -> !stage.surprise())
+            .map(stage -> new Told(stage.title(), stage.days(), ""))
+            .toList();
+    return new StudentSheet(
+        ref.name(),
+        study.file().title(),
+        study.file().story(),
+        student,
+        told,
+        next,
+        told.stream().mapToDouble(Told::days).sum(),
+        file.daysAsked(student, ref.name()),
+        study.known(open, asked),
+        questions(study, open),
+        file.answers().stream()
+            .filter(one -> one.student().equals(student) && one.of().equals(ref.name()))
+            .toList(),
+        file.given().stream()
+            .filter(one -> one.student().equals(student) && one.of().equals(ref.name()))
+            .toList(),
+        file.marks().stream()
+            .filter(one -> one.student().equals(student) && one.of().equals(ref.name()))
+            .toList());
+  }
+
+  /** The questions of the stages open. */
+  static List<Question> questions(CaseStudy study, int open) {
+    List<Question> found = new ArrayList<>();
+    for (Question question : study.file().questions()) {
+      if (study.stage(question.stage()).orElseThrow() <= open) {
+        found.add(question);
+      }
+    }
+    return found;
+  }
+
+  /** The value of a fact of the whole case, as typed there. */
+  static String value(CaseStudy study, FactPlace place) {
+    Map<String, StatedFact> facts =
+        place.zone().isEmpty()
+            ? study.full().facts()
+            : study.zone(place.zone()).orElseThrow().facts();
+    StatedFact stated = facts.get(place.fact());
+    return stated == null || stated.value() == null ? "unknown" : stated.value().text();
+  }
+
+  /** The ground as known at a zone, its own or the site's. */
+  public List<GroundLayer> layers(Zone zone) {
+    GroundProfile ground = zone.ground().isEmpty() ? site.ground() : zone.ground();
+    return ground.layers();
+  }
+}
