@@ -197,6 +197,24 @@ final class Sequence {
     return "it rests on that [common practice]";
   }
 
+  /** What must be said beside a question so that it can be answered, which is no answer. */
+  static List<String> beside(Reckoned reckoned) {
+    List<String> lines = new ArrayList<>();
+    if (reckoned instanceof Reckoned.Rounds rounds) {
+      widths(rounds)
+          .forEach(
+              (pit, width) ->
+                  lines.add(String.format(Locale.ROOT, "pit %d is %.2f m wide", pit, width)));
+    }
+    if (reckoned instanceof Reckoned.Order order) {
+      List<Stage> named = order.lettered();
+      for (int i = 0; i < named.size(); i++) {
+        lines.add(letter(i) + ": " + named.get(i).title());
+      }
+    }
+    return lines;
+  }
+
   /** The letter of a stage. */
   static char letter(int place) {
     return (char) ('a' + place);

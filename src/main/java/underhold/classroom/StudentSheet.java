@@ -1,6 +1,7 @@
 package underhold.classroom;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -24,6 +25,7 @@ import underhold.site.Zone;
  * @param daysAsked working days that the student's own questions cost
  * @param site the site as the student knows it
  * @param questions questions of the stages open
+ * @param beside what stands beside a question, by its id: the pits, or the stages to be ordered
  * @param answers the student's answers
  * @param given the student's answers to questions
  * @param marks the student's marks of this case
@@ -39,6 +41,7 @@ public record StudentSheet(
     double daysAsked,
     Site site,
     List<Question> questions,
+    Map<String, List<String>> beside,
     List<Answer> answers,
     List<Given> given,
     List<Mark> marks) {
@@ -53,7 +56,8 @@ public record StudentSheet(
   public record Told(String title, double days, String tells) {}
 
   /** The sheet of a student. */
-  public static StudentSheet of(CaseStudy study, ClassFile file, CaseRef ref, String student) {
+  public static StudentSheet of(
+      CaseStudy study, ClassFile file, CaseRef ref, String student, QuestionDesk desk) {
     int open = ref.open();
     Set<FactPlace> asked = file.askedBy(student, ref.name(), open);
     List<Told> told =
@@ -76,6 +80,7 @@ public record StudentSheet(
         file.daysAsked(student, ref.name()),
         study.known(open, asked),
         questions(study, open),
+        beside(study, open, desk),
         file.answers().stream()
             .filter(one -> one.student().equals(student) && one.of().equals(ref.name()))
             .toList(),
@@ -85,6 +90,14 @@ public record StudentSheet(
         file.marks().stream()
             .filter(one -> one.student().equals(student) && one.of().equals(ref.name()))
             .toList());
+  }
+
+  private static Map<String, List<String>> beside(CaseStudy study, int open, QuestionDesk desk) {
+    Map<String, List<String>> beside = new LinkedHashMap<>();
+    for (Question question : questions(study, open)) {
+      beside.put(question.id(), Sequence.beside(desk.of(study, question)));
+    }
+    return beside;
   }
 
   /** The questions of the stages open. */
