@@ -1,10 +1,12 @@
 package underhold.classroom;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import underhold.advice.Effect;
 import underhold.advice.Finding;
 import underhold.advice.Hold;
@@ -14,12 +16,15 @@ import underhold.site.FactDictionary;
 
 /** Marks one answer by the key of what its student knew. */
 final class AnswerMarker {
+  private static final int MOST_SENTENCES = 3;
   private static final int FAIR = 2;
   private static final double HALF = 0.5;
 
   private final Answer answer;
   private final Key key;
-  private final List<String> feedback = new ArrayList<>();
+  private final List<String> choiceWords = new ArrayList<>();
+  private final List<String> dangerWords = new ArrayList<>();
+  private final List<String> factWords = new ArrayList<>();
 
   private AnswerMarker(Answer answer, Key key) {
     this.answer = answer;
@@ -46,7 +51,15 @@ final class AnswerMarker {
     lines.add(dangers());
     before.flatMap(last -> changed(last, fresh, choice.points())).ifPresent(lines::add);
     return new Mark(
-        answer.student(), answer.of(), answer.stage(), answer.zone(), lines, feedback);
+        answer.student(), answer.of(), answer.stage(), answer.zone(), lines, feedback());
+  }
+
+  /** What matters most: the choice, then a danger not seen, then facts. */
+  private List<String> feedback() {
+    return Stream.of(choiceWords, dangerWords, factWords)
+        .flatMap(List::stream)
+        .limit(MOST_SENTENCES)
+        .toList();
   }
 
   private MarkLine choice() {
@@ -97,21 +110,22 @@ final class AnswerMarker {
   /** What leads and why, and why what was named does not. */
   private void why() {
     Optional<OptionAdvice> leader = key.leader();
-    feedback.add(
+    Optional<OptionAdvice> waiting = key.waiting().stream().findFirst();
+    choiceWords.add(
         leader
             .map(found -> "First: " + found.option().label() + ". " + strongest(found, Effect.FOR))
-            .orElseGet(
-                () ->
-                    "No method leads yet. "
-                        + key.waiting().stream()
-                            .findFirst()
-                            .map(held -> held.option().label() + " are held: " + hold(held))
-                            .orElse("Nothing speaks enough for any.")));
+            .or(() -> waiting.map(held -> "No method leads yet. " + waits(held)))
+            .orElse("No method leads: nothing speaks enough for any."));
     key.of(answer.method())
         .filter(named -> !key.leads(answer.method()))
+        .filter(named -> leader.isPresent() || !waiting.equals(Optional.of(named)))
         .map(this::against)
         .filter(text -> !text.isBlank())
-        .ifPresent(feedback::add);
+        .ifPresent(choiceWords::add);
+  }
+
+  private static String waits(OptionAdvice held) {
+    return Words.first(held.option().label()) + " could, but wait. " + hold(held);
   }
 
   private String against(OptionAdvice named) {
@@ -165,25 +179,36 @@ final class AnswerMarker {
         named.stream()
             .filter(fact -> !turning.contains(fact) && key.speaking().containsKey(fact))
             .toList();
-    int needed = Math.min(Rubric.FACTS, key.turning().size());
+    Set<String> all = new HashSet<>(key.turning().keySet());
+    boolean open = key.leader().isEmpty();
+    if (open) {
+      all.addAll(key.speaking().keySet()); // while nothing leads, reasons to wait weigh alike
+    }
+    int needed = Math.min(Rubric.FACTS, all.size());
+    int full = turning.size() + (open ? speaking.size() : 0);
     double points =
         needed == 0
-            ? speaking.size()
-            : (double) Rubric.FACTS * turning.size() / needed + HALF * speaking.size();
-    missedFact(turning, needed);
+            ? Rubric.FACTS
+            : (double) Rubric.FACTS * full / needed + (open ? 0 : HALF * speaking.size());
+    missedFact(turning, full < needed);
     String why =
         turning.size()
-            + " of those named turn the answer ("
-            + needed
-            + " give full points), "
+            + " of those named "
+            + (turning.size() == 1 ? "turns" : "turn")
+            + " the answer, "
             + speaking.size()
-            + " more stand in its reasons"
+            + " more "
+            + (speaking.size() == 1 ? "stands" : "stand")
+            + " in its reasons; "
+            + needed
+            + (open ? " of either give" : " that turn it give")
+            + " full points"
             + (unknown.isEmpty() ? "" : "; not known to you then: " + String.join(", ", unknown));
     return line("deciding facts", points, Rubric.FACTS, why);
   }
 
-  private void missedFact(List<String> turning, int needed) {
-    if (turning.size() < needed) {
+  private void missedFact(List<String> turning, boolean missed) {
+    if (missed) {
       key.turning().entrySet().stream()
           .filter(entry -> !turning.contains(entry.getKey()))
           .min(
@@ -191,7 +216,7 @@ final class AnswerMarker {
                   (Map.Entry<String, String> entry) -> !key.speaking().containsKey(entry.getKey())))
           .ifPresent(
               entry ->
-                  feedback.add(
+                  factWords.add(
                       "Not named: " + label(entry.getKey()) + "; " + entry.getValue() + "."));
     }
   }
@@ -212,13 +237,14 @@ final class AnswerMarker {
           .findFirst()
           .ifPresent(
               entry ->
-                  feedback.add("To check: " + label(entry.getKey()) + "; " + entry.getValue() + "."));
+                  factWords.add("To check: " + label(entry.getKey()) + "; " + entry.getValue() + "."));
     }
     return line(
         "to check first",
         (double) Rubric.CHECKS * good.size() / needed,
         Rubric.CHECKS,
-        good.size() + " of those named could turn the answer or free a method");
+        good.size() + " of those named could turn the answer or free a method; " + needed
+            + " give full points");
   }
 
   private MarkLine dangers() {
@@ -232,13 +258,13 @@ final class AnswerMarker {
       all.entrySet().stream()
           .filter(entry -> !good.contains(entry.getKey()))
           .findFirst()
-          .ifPresent(entry -> feedback.add("Danger: " + cited(entry.getValue())));
+          .ifPresent(entry -> dangerWords.add("Danger: " + cited(entry.getValue())));
     }
     return line(
         "dangers",
         (double) Rubric.DANGERS * good.size() / needed,
         Rubric.DANGERS,
-        good.size() + " of those named are dangers of which the rules warn here");
+        good.size() + " named of " + all.size() + " dangers of which the rules warn here");
   }
 
   private Optional<MarkLine> changed(Answer last, Set<String> fresh, double choice) {
@@ -258,7 +284,11 @@ final class AnswerMarker {
             0,
             good
                 ? "from " + last.method() + ", because of " + label(reason.get())
-                : "from " + last.method() + ", without naming a new fact that carries it"));
+                : "from "
+                    + last.method()
+                    + (reason.isPresent()
+                        ? ", with a new fact, but to a method that it does not carry"
+                        : ", without naming a new fact that carries it")));
   }
 
   private static MarkLine line(String part, double points, double of, String why) {

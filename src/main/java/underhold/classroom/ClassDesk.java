@@ -178,7 +178,19 @@ public final class ClassDesk {
       return request.refused();
     }
     CaseStudy study = study(ref.get());
-    List<String> asked = StudentSheet.questions(study, ref.get().open()).stream().map(Question::id).toList();
+    List<String> asked =
+        StudentSheet.questions(study, file, ref.get(), who.get()).stream()
+            .map(Question::id)
+            .toList();
+    if (asked.isEmpty()) {
+      return new Doing.Refused(
+          List.of(
+              "No question of "
+                  + ref.get().name()
+                  + " is open to "
+                  + who.get()
+                  + ": questions come once the choice of their stage is marked."));
+    }
     request.mustBeOne("--question", question, asked);
     if (gives.isBlank() || gives.length() > PLAIN_LENGTH) {
       request.problems.add("An answer has 1 to " + PLAIN_LENGTH + " signs.");

@@ -51,8 +51,8 @@ public final class Rubric {
             "deciding facts",
             FACTS,
             "In full once three facts are named whose change would turn the answer, or all where"
-                + " there are fewer. A half for each other fact on which the reasons rest. The first"
-                + " five named count; what you did not know yet does not."),
+                + " there are fewer. A half for each other fact on which the reasons rest; while"
+                + " nothing leads those count in full. The first five named count; what you did not know yet does not."),
         new Row(
             "to check first",
             CHECKS,

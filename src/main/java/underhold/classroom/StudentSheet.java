@@ -24,11 +24,10 @@ import underhold.site.Zone;
  * @param daysClass working days of the stages open
  * @param daysAsked working days that the student's own questions cost
  * @param site the site as the student knows it
- * @param questions questions of the stages open
+ * @param questions questions of size and sequence, once the choice is marked
  * @param beside what stands beside a question, by its id: the pits, or the stages to be ordered
  * @param answers the student's answers
  * @param given the student's answers to questions
- * @param marks the student's marks of this case
  */
 public record StudentSheet(
     String of,
@@ -43,8 +42,7 @@ public record StudentSheet(
     List<Question> questions,
     Map<String, List<String>> beside,
     List<Answer> answers,
-    List<Given> given,
-    List<Mark> marks) {
+    List<Given> given) {
 
   /**
    * A stage as a student sees it.
@@ -59,6 +57,7 @@ public record StudentSheet(
   public static StudentSheet of(
       CaseStudy study, ClassFile file, CaseRef ref, String student, QuestionDesk desk) {
     int open = ref.open();
+    List<Question> questions = questions(study, file, ref, student);
     Set<FactPlace> asked = file.askedBy(student, ref.name(), open);
     List<Told> told =
         study.stages().subList(0, open + 1).stream()
@@ -79,32 +78,39 @@ public record StudentSheet(
         told.stream().mapToDouble(Told::days).sum(),
         file.daysAsked(student, ref.name()),
         study.known(open, asked),
-        questions(study, open),
-        beside(study, open, desk),
+        questions,
+        beside(study, questions, desk),
         file.answers().stream()
             .filter(one -> one.student().equals(student) && one.of().equals(ref.name()))
             .toList(),
         file.given().stream()
             .filter(one -> one.student().equals(student) && one.of().equals(ref.name()))
-            .toList(),
-        file.marks().stream()
-            .filter(one -> one.student().equals(student) && one.of().equals(ref.name()))
             .toList());
   }
 
-  private static Map<String, List<String>> beside(CaseStudy study, int open, QuestionDesk desk) {
+  private static Map<String, List<String>> beside(
+      CaseStudy study, List<Question> questions, QuestionDesk desk) {
     Map<String, List<String>> beside = new LinkedHashMap<>();
-    for (Question question : questions(study, open)) {
+    for (Question question : questions) {
       beside.put(question.id(), Sequence.beside(desk.of(study, question)));
     }
     return beside;
   }
 
-  /** The questions of the stages open. */
-  static List<Question> questions(CaseStudy study, int open) {
+  /**
+   * The questions that a student may see. A question of size tells which method is meant, so it
+   * comes only when its stage is open and the student's own choice for its zone, made then or
+   * later, is marked.
+   */
+  static List<Question> questions(CaseStudy study, ClassFile file, CaseRef ref, String student) {
     List<Question> found = new ArrayList<>();
     for (Question question : study.file().questions()) {
-      if (study.stage(question.stage()).orElseThrow() <= open) {
+      int stage = study.stage(question.stage()).orElseThrow();
+      boolean chosen =
+          file.marks().stream()
+              .filter(mark -> mark.student().equals(student) && mark.of().equals(ref.name()))
+              .anyMatch(mark -> mark.about().equals(question.zone()) && mark.stage() >= stage);
+      if (stage <= ref.open() && chosen) {
         found.add(question);
       }
     }

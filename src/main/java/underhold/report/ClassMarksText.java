@@ -38,7 +38,7 @@ public final class ClassMarksText {
       page.tinted(Tint.QUIET, MARGIN, SafeText.of(stage));
       for (MarkLine line : mark.lines()) {
         page.item(
-            MARGIN, score(line), POINTS, line.part() + ": " + SafeText.of(line.why()) + ".");
+            MARGIN, score(line), POINTS, line.part() + ": " + SafeText.of(stopped(line.why())));
       }
       if (mark.lines().size() > 1) {
         page.para(MARGIN, SafeText.of(String.join(" ", mark.feedback())));
@@ -50,6 +50,10 @@ public final class ClassMarksText {
         "Marked by the rules on what each student knew then. The rules are decision support, and a"
             + " teacher may see more.");
     return page.text();
+  }
+
+  private static String stopped(String text) {
+    return text.endsWith(".") || text.endsWith("]") ? text : text + ".";
   }
 
   private static String score(MarkLine line) {

@@ -1,11 +1,15 @@
 package underhold.report;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import underhold.classroom.Answer;
 import underhold.classroom.Days;
 import underhold.classroom.Given;
 import underhold.classroom.Question;
 import underhold.classroom.StudentSheet;
+import underhold.quantity.Quantity;
 import underhold.site.FactDefinition;
 import underhold.site.FactDictionary;
 import underhold.site.GroundLayer;
@@ -70,7 +74,18 @@ public final class ClassSheetText {
   }
 
   private static String layer(GroundLayer layer) {
-    return layer.soil();
+    List<String> parts = new ArrayList<>(List.of(layer.soil()));
+    layer.maybeUnitWeight().ifPresent(weight -> parts.add(weight.text()));
+    add(parts, "undrained strength", layer.undrainedStrength());
+    add(parts, "friction angle", layer.frictionAngle());
+    add(parts, "permeability", layer.permeability());
+    return String.join(", ", parts);
+  }
+
+  private static void add(List<String> parts, String what, @Nullable Quantity value) {
+    if (value != null) {
+      parts.add(what + " " + value.text());
+    }
   }
 
   private void stated(Map<String, StatedFact> facts) {
@@ -102,12 +117,13 @@ public final class ClassSheetText {
     page.para(
         MARGIN,
         "For each zone: a method or none, the facts that decide it, what must be checked first, the"
-            + " dangers. class rubric shows what is given points, facts explains every fact.");
+            + " dangers. class rubric shows what is given points, facts explains every fact."
+            + " Questions of size and sequence come once your choice is marked.");
     for (Question question : sheet.questions()) {
       page.item(MARGIN, question.id(), NAME, safe(question.text()));
       sheet
           .beside()
-          .getOrDefault(question.id(), java.util.List.of())
+          .getOrDefault(question.id(), List.of())
           .forEach(line -> page.para(MARGIN + NAME, safe(line)));
       page.tinted(Tint.QUIET, MARGIN + NAME, "Answer: " + question.asks().form());
     }
