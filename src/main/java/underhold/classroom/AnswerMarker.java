@@ -228,7 +228,10 @@ final class AnswerMarker {
       return named.isEmpty()
           ? line("to check first", Rubric.CHECKS, Rubric.CHECKS, "nothing open could turn it")
           : line(
-              "to check first", 1, Rubric.CHECKS, "nothing open could turn it, so nothing need wait");
+              "to check first",
+              1,
+              Rubric.CHECKS,
+              "nothing open could turn it, so nothing need wait");
     }
     int needed = Math.min(Rubric.CHECKS, key.open().size());
     if (good.size() < needed) {
@@ -237,13 +240,16 @@ final class AnswerMarker {
           .findFirst()
           .ifPresent(
               entry ->
-                  factWords.add("To check: " + label(entry.getKey()) + "; " + entry.getValue() + "."));
+                  factWords.add(
+                      "To check: " + label(entry.getKey()) + "; " + entry.getValue() + "."));
     }
     return line(
         "to check first",
         (double) Rubric.CHECKS * good.size() / needed,
         Rubric.CHECKS,
-        good.size() + " of those named could turn the answer or free a method; " + needed
+        good.size()
+            + " of those named could turn the answer or free a method; "
+            + needed
             + " give full points");
   }
 

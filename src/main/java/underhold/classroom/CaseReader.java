@@ -127,7 +127,10 @@ public final class CaseReader {
       for (FactPlace place : stage.places()) {
         if (!stated.contains(place)) {
           problems.add(
-              Code.UNKNOWN_NAME, at, "the site states no " + place, "state it there or leave it out");
+              Code.UNKNOWN_NAME,
+              at,
+              "the site states no " + place,
+              "state it there or leave it out");
         } else if (seen.put(place, i) != null) {
           problems.add(Code.DUPLICATE_NAME, at, place + " is known already", "keep one of the two");
         }

@@ -87,8 +87,7 @@ public final class ClassDesk {
     Set<FactPlace> known = file.askedBy(who.get(), ref.get().name(), open);
     if (place.isEmpty()) {
       request.problems.add(
-          Words.first(label)
-              + ": nobody on this job can tell it. It costs no time to have asked.");
+          Words.first(label) + ": nobody on this job can tell it. It costs no time to have asked.");
     } else if (known.contains(place.get()) || study.stageOf(place.get()) <= open) {
       request.problems.add(Words.first(label) + " is known already; class sheet shows it.");
     } else if (study.stages().get(study.stageOf(place.get())).surprise()) {
@@ -153,8 +152,14 @@ public final class ClassDesk {
     }
     Answer one =
         new Answer(
-            who.get(), ref.get().name(), ref.get().open(), where.get().name(), method, because,
-            check, danger);
+            who.get(),
+            ref.get().name(),
+            ref.get().open(),
+            where.get().name(),
+            method,
+            because,
+            check,
+            danger);
     return new Doing.Done(
         file.with(one),
         List.of(
@@ -252,7 +257,10 @@ public final class ClassDesk {
 
     Optional<Zone> zone(CaseStudy study, String typed) {
       return found(
-          "--zone", typed, study.zone(typed), study.full().zones().stream().map(Zone::name).toList());
+          "--zone",
+          typed,
+          study.zone(typed),
+          study.full().zones().stream().map(Zone::name).toList());
     }
 
     Optional<FactDefinition> fact(String option, String typed) {

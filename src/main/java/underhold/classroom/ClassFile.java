@@ -131,8 +131,7 @@ public record ClassFile(
 
   /** The same class with an answer, in place of one for the same zone at the same stage. */
   ClassFile with(Answer one) {
-    List<Answer> all =
-        added(answers, one, old -> old.sameTask(one) && old.stage() == one.stage());
+    List<Answer> all = added(answers, one, old -> old.sameTask(one) && old.stage() == one.stage());
     return new ClassFile(underhold, name, cases, students, asked, all, given, marks);
   }
 

@@ -73,14 +73,16 @@ public final class KeyMaker {
   private static void holds(ZoneAdvice advice, Map<String, String> open) {
     for (OptionAdvice held : advice.ranking().heldContenders()) {
       for (Hold hold : held.holds()) {
-        hold.ask()
-            .forEach(fact -> open.putIfAbsent(fact, held.option().label() + " wait for it"));
+        hold.ask().forEach(fact -> open.putIfAbsent(fact, held.option().label() + " wait for it"));
       }
     }
   }
 
   private void turn(
-      ZoneAdvice advice, TurningPoint point, Map<String, String> turning, Map<String, String> open) {
+      ZoneAdvice advice,
+      TurningPoint point,
+      Map<String, String> turning,
+      Map<String, String> open) {
     if (point.farFetched()) {
       return;
     }
@@ -91,12 +93,14 @@ public final class KeyMaker {
     if (change.open()) {
       open.putIfAbsent(change.fact().name(), text);
     } else {
-      stated(change.was(), advice.screening())
-          .forEach(fact -> turning.putIfAbsent(fact, text));
+      stated(change.was(), advice.screening()).forEach(fact -> turning.putIfAbsent(fact, text));
     }
   }
 
-  /** The facts stated that the findings about the leaders rest on; where none leads, about those held. */
+  /**
+   * The facts stated that the findings about the leaders rest on; where none leads, about those
+   * held.
+   */
   private static Map<String, Finding> speaking(ZoneAdvice advice) {
     Map<String, Finding> speaking = new LinkedHashMap<>();
     List<OptionAdvice> about = new ArrayList<>();
@@ -127,8 +131,7 @@ public final class KeyMaker {
     return found;
   }
 
-  private static void stated(
-      Fact fact, Screening screening, Set<String> seen, Set<String> found) {
+  private static void stated(Fact fact, Screening screening, Set<String> seen, Set<String> found) {
     if (!seen.add(fact.name())) {
       return;
     }

@@ -2,11 +2,11 @@ package underhold.classroom;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.HashSet;
 import underhold.site.JsonText;
 import underhold.site.SiteReader;
 import underhold.site.SiteReading;

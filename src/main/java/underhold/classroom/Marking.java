@@ -46,14 +46,12 @@ public final class Marking {
         file.answers().stream()
             .filter(other -> other.sameTask(answer) && other.stage() < answer.stage())
             .max(Comparator.comparingInt(Answer::stage));
-    Set<String> fresh =
-        before.map(last -> fresh(file, study, last, answer)).orElse(Set.of());
+    Set<String> fresh = before.map(last -> fresh(file, study, last, answer)).orElse(Set.of());
     return AnswerMarker.mark(answer, key, before, fresh);
   }
 
   /** The facts of the zone that are known, or known better, since an earlier answer. */
-  private static Set<String> fresh(
-      ClassFile file, CaseStudy study, Answer last, Answer answer) {
+  private static Set<String> fresh(ClassFile file, CaseStudy study, Answer last, Answer answer) {
     Set<FactPlace> now = known(file, study, answer);
     now.removeAll(known(file, study, last));
     return now.stream()
@@ -72,8 +70,7 @@ public final class Marking {
   private Mark mark(ClassFile file, Given given) {
     CaseStudy study = study(given.of());
     Question question = study.question(given.question()).orElseThrow();
-    MarkLine line =
-        QuestionMarker.mark(question, given.gives(), questions.of(study, question));
+    MarkLine line = QuestionMarker.mark(question, given.gives(), questions.of(study, question));
     int stage = study.stage(question.stage()).orElseThrow();
     return new Mark(
         given.student(), given.of(), stage, question.id(), List.of(line), List.of(line.why()));

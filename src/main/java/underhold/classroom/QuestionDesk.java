@@ -11,8 +11,8 @@ import underhold.consult.SizingDesk;
 import underhold.consult.ZoneAdvice;
 import underhold.quantity.Quantity;
 import underhold.site.Fact;
-import underhold.site.FactValue;
 import underhold.site.FactDictionary;
+import underhold.site.FactValue;
 import underhold.site.Site;
 import underhold.site.Zone;
 import underhold.sizing.Check;
@@ -103,7 +103,8 @@ public final class QuestionDesk {
 
   private static Reckoned verdict(Question question, Sheet sheet, Site site) {
     Optional<Check> check = sheet.check(question.about());
-    return check.<Reckoned>map(
+    return check
+        .<Reckoned>map(
             found ->
                 new Reckoned.Verdict(
                     QuestionMarker.word(found.verdict()),

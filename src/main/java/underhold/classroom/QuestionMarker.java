@@ -59,8 +59,7 @@ final class QuestionMarker {
           .map(rule -> line(0, rule))
           .orElseGet(() -> line(Rubric.QUESTION, "the order is legal"));
     }
-    return new MarkLine(
-        "question", 0, 0, "not marked: " + ((Reckoned.Nothing) reckoned).why());
+    return new MarkLine("question", 0, 0, "not marked: " + ((Reckoned.Nothing) reckoned).why());
   }
 
   private static MarkLine amount(Question question, String gives, Reckoned.Amount amount) {

@@ -17,7 +17,8 @@ final class Sequence {
   /** Widths that differ by less are equal: rounding only. */
   private static final double TOLERANCE = 1e-6;
 
-  private static final String FORM = "( *[0-9]{1,3}( +[0-9]{1,3})* *)(/( *[0-9]{1,3}( +[0-9]{1,3})* *))*";
+  private static final String FORM =
+      "( *[0-9]{1,3}( +[0-9]{1,3})* *)(/( *[0-9]{1,3}( +[0-9]{1,3})* *))*";
 
   /** What must come before what: a stage of a lower rank that stands first on the sheet. */
   private static final Map<StageRole, Integer> RANK =
@@ -78,7 +79,10 @@ final class Sequence {
     }
     if (dug.size() < widths.size()) {
       return Optional.of(
-          dug.size() + " of " + widths.size() + " pits are dug: the wall between them has no pier.");
+          dug.size()
+              + " of "
+              + widths.size()
+              + " pits are dug: the wall between them has no pier.");
     }
     for (List<Integer> round : rounds) {
       Optional<String> found = together(round, widths, sheet, any.mayBeOpenMetres());
@@ -101,22 +105,25 @@ final class Sequence {
       int left = pits.get(i - 1);
       int right = pits.get(i);
       if (right == left + 1) {
-        return Optional.of(
-            "Pits " + left + " and " + right + " are neighbours and open together.");
+        return Optional.of("Pits " + left + " and " + right + " are neighbours and open together.");
       }
       double clear = 0;
       for (int between = left + 1; between < right; between++) {
         clear += width(widths, between);
       }
-      double needed =
-          sheet.clearWidths() * Math.max(width(widths, left), width(widths, right));
+      double needed = sheet.clearWidths() * Math.max(width(widths, left), width(widths, right));
       if (clear < needed - TOLERANCE) {
         return Optional.of(
             String.format(
                 Locale.ROOT,
                 "Between pits %d and %d stand %.2f m of wall on its soil; it must be %.2f m, %.3g"
                     + " pit widths [%s].",
-                left, right, clear, needed, sheet.clearWidths(), sheet.source()));
+                left,
+                right,
+                clear,
+                needed,
+                sheet.clearWidths(),
+                sheet.source()));
       }
     }
     return pits.size() > 1 && open > mayBeOpen + TOLERANCE
@@ -124,7 +131,9 @@ final class Sequence {
             String.format(
                 Locale.ROOT,
                 "Pits %s are %.2f m of wall open at once; %.2f m may be.",
-                pits, open, mayBeOpen))
+                pits,
+                open,
+                mayBeOpen))
         : Optional.empty();
   }
 
@@ -146,7 +155,8 @@ final class Sequence {
   static Optional<String> broken(List<Integer> letters, Reckoned.Order order) {
     List<Stage> named = order.lettered();
     if (letters.stream().anyMatch(letter -> letter >= named.size())) {
-      return Optional.of("There are " + named.size() + " stages, a to " + letter(named.size() - 1) + ".");
+      return Optional.of(
+          "There are " + named.size() + " stages, a to " + letter(named.size() - 1) + ".");
     }
     if (new HashSet<>(letters).size() < letters.size() || letters.size() < named.size()) {
       return Optional.of("Each of the " + named.size() + " stages must stand once.");

@@ -88,10 +88,7 @@ public final class ClassJson {
         "daysByOwnQuestions", sheet.daysAsked(),
         "facts", facts(sheet.site().facts()),
         "zones", zones,
-        "questions",
-            sheet.questions().stream()
-                .map(question -> question(question, sheet))
-                .toList(),
+        "questions", sheet.questions().stream().map(question -> question(question, sheet)).toList(),
         "answers", sheet.answers().stream().map(RecordTree::of).toList(),
         "given", sheet.given().stream().map(RecordTree::of).toList());
   }

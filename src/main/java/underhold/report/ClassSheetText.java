@@ -67,8 +67,7 @@ public final class ClassSheetText {
         page.item(MARGIN, "ground", NAME, "not explored yet");
       }
       for (GroundLayer layer : sheet.layers(zone)) {
-        page.item(
-            MARGIN, "ground from " + safe(layer.top().text()), NAME, safe(layer(layer)));
+        page.item(MARGIN, "ground from " + safe(layer.top().text()), NAME, safe(layer(layer)));
       }
     }
   }
@@ -96,8 +95,7 @@ public final class ClassSheetText {
       StatedFact fact = facts.get(definition.name());
       if (fact != null) {
         String value = fact.value() == null ? "nobody knows" : fact.value().text();
-        page.item(
-            MARGIN, definition.name(), NAME, safe(value) + " (" + definition.label() + ")");
+        page.item(MARGIN, definition.name(), NAME, safe(value) + " (" + definition.label() + ")");
       }
     }
   }

@@ -125,8 +125,7 @@ final class ClassCommands {
     boolean key = call.has(ClassOptions.KEY);
     session
         .output()
-        .answer(
-            look -> ClassText.list(studies, key, look), () -> ClassJson.list(studies, key));
+        .answer(look -> ClassText.list(studies, key, look), () -> ClassJson.list(studies, key));
     return Exit.DONE;
   }
 
@@ -141,8 +140,7 @@ final class ClassCommands {
     }
     List<CaseRef> refs = new ArrayList<>();
     for (Map.Entry<Path, CaseStudy> one : ClassFiles.cases(call.needed(1)).entrySet()) {
-      refs.add(
-          new CaseRef(one.getValue().name(), ClassFiles.seenFrom(path, one.getKey()), 0));
+      refs.add(new CaseRef(one.getValue().name(), ClassFiles.seenFrom(path, one.getKey()), 0));
     }
     String name =
         call.option(Options.NAME)
@@ -151,7 +149,8 @@ final class ClassCommands {
     ClassFiles.write(path, done.file(), SavedState.NO_FILE);
     says(
         List.of(
-            path + " is begun: cases "
+            path
+                + " is begun: cases "
                 + String.join(", ", refs.stream().map(CaseRef::name).toList())
                 + ". Of each the first stage is open."));
     return Exit.DONE;
@@ -267,8 +266,7 @@ final class ClassCommands {
     ClassFiles.Opened opened = ClassFiles.read(call.needed(0));
     Optional<String> wanted = call.option(Options.BY);
     wanted.ifPresent(name -> known(opened.file(), name));
-    ClassFile marked =
-        new Marking(opened.studies(), session.consultant()).mark(opened.file());
+    ClassFile marked = new Marking(opened.studies(), session.consultant()).mark(opened.file());
     ClassFiles.write(opened.path(), marked, opened.state());
     List<Mark> shown =
         marked.marks().stream()
@@ -319,14 +317,12 @@ final class ClassCommands {
     }
     session
         .output()
-        .answer(
-            look -> text(sheets, look), () -> sheets.stream().map(ClassJson::sheet).toList());
+        .answer(look -> text(sheets, look), () -> sheets.stream().map(ClassJson::sheet).toList());
     return Exit.DONE;
   }
 
   private static String text(List<StudentSheet> sheets, Look look) {
-    return String.join(
-        "\n", sheets.stream().map(sheet -> ClassSheetText.of(sheet, look)).toList());
+    return String.join("\n", sheets.stream().map(sheet -> ClassSheetText.of(sheet, look)).toList());
   }
 
   private int scores(Call call) {

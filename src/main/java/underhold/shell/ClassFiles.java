@@ -48,8 +48,7 @@ final class ClassFiles {
     Path path = SiteFiles.path(typed);
     SiteFiles.existing(path);
     FileReading<ClassFile> reading = ClassFile.FILES.read(path);
-    ClassFile file =
-        reading.content().orElseThrow(() -> Refusal.site(reading.messages()));
+    ClassFile file = reading.content().orElseThrow(() -> Refusal.site(reading.messages()));
     Map<String, CaseStudy> studies = new LinkedHashMap<>();
     List<String> problems = new ArrayList<>();
     for (CaseRef ref : file.cases()) {

@@ -5,8 +5,8 @@ import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -69,8 +69,7 @@ class ArchitectureTest {
           .should()
           .dependOnClassesThat(
               JavaClass.Predicates.resideInAPackage("underhold.review..")
-                  .and(
-                      JavaClass.Predicates.resideOutsideOfPackage("underhold.review.file..")));
+                  .and(JavaClass.Predicates.resideOutsideOfPackage("underhold.review.file..")));
 
   @ArchTest
   static final ArchRule no_cycles = slices().matching("underhold.(**)").should().beFreeOfCycles();

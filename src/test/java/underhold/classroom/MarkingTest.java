@@ -22,15 +22,22 @@ class MarkingTest {
 
   static {
     for (String name :
-        List.of("bracken-lane", "larch-terrace", "saltmarsh-store", "weavers-court", "heron-gate")) {
+        List.of(
+            "bracken-lane", "larch-terrace", "saltmarsh-store", "weavers-court", "heron-gate")) {
       STUDIES.put(name, Cases.of(name));
     }
     MARKING = new Marking(STUDIES, CONSULTANT);
   }
 
   private static Answer answer(
-      String student, String of, int stage, String zone, String method, String because,
-      String check, String danger) {
+      String student,
+      String of,
+      int stage,
+      String zone,
+      String method,
+      String because,
+      String check,
+      String danger) {
     return new Answer(
         student, of, stage, zone, method, words(because), words(check), words(danger));
   }
@@ -69,9 +76,14 @@ class MarkingTest {
         marks(
                 "bracken-lane",
                 answer(
-                    "Ada", "bracken-lane", 0, GABLE, "none",
+                    "Ada",
+                    "bracken-lane",
+                    0,
+                    GABLE,
+                    "none",
                     "loadPattern,excavationPosition,outsideAccess",
-                    "groundWaterDepth,runningLayer", "people-in-pits,services"))
+                    "groundWaterDepth,runningLayer",
+                    "people-in-pits,services"))
             .get(0);
     assertThat(part(mark, "method")).isEqualTo(3);
     assertThat(part(mark, "deciding facts")).isEqualTo(3);
@@ -83,7 +95,8 @@ class MarkingTest {
   }
 
   @Test
-  @DisplayName("Day one, the later leader named with one reason and no doubt: a lucky guess, 2 of 10")
+  @DisplayName(
+      "Day one, the later leader named with one reason and no doubt: a lucky guess, 2 of 10")
   void lucky_guess() {
     Mark mark =
         marks("bracken-lane", answer("Bo", "bracken-lane", 0, GABLE, "pits", "loadPattern", "", ""))
@@ -125,16 +138,33 @@ class MarkingTest {
         marks(
             "bracken-lane",
             answer(
-                "Ada", "bracken-lane", 0, GABLE, "none",
-                "loadPattern,excavationPosition,outsideAccess", "groundWaterDepth,runningLayer",
+                "Ada",
+                "bracken-lane",
+                0,
+                GABLE,
+                "none",
+                "loadPattern,excavationPosition,outsideAccess",
+                "groundWaterDepth,runningLayer",
                 "people-in-pits,services"),
             answer(
-                "Ada", "bracken-lane", 3, GABLE, "pits", "loadPattern,clearSpan,gapToExcavation",
-                "artesian", "people-in-pits,movement"),
+                "Ada",
+                "bracken-lane",
+                3,
+                GABLE,
+                "pits",
+                "loadPattern,clearSpan,gapToExcavation",
+                "artesian",
+                "people-in-pits,movement"),
             answer("Bo", "bracken-lane", 0, GABLE, "pits", "loadPattern", "", ""),
             answer(
-                "Bo", "bracken-lane", 3, GABLE, "pits", "loadPattern,clearSpan,gapToExcavation",
-                "artesian", "people-in-pits,movement"));
+                "Bo",
+                "bracken-lane",
+                3,
+                GABLE,
+                "pits",
+                "loadPattern,clearSpan,gapToExcavation",
+                "artesian",
+                "people-in-pits,movement"));
     Mark last = marks.get(1);
     assertThat(last.points()).isEqualTo(11);
     assertThat(last.outOf()).isEqualTo(10);
@@ -171,8 +201,13 @@ class MarkingTest {
         marks(
                 "bracken-lane",
                 answer(
-                    "Bo", "bracken-lane", 0, GABLE, "none",
-                    "groundWaterDepth,clearSpan,lineLoad,oldPiles,obstructions,loadPattern", "",
+                    "Bo",
+                    "bracken-lane",
+                    0,
+                    GABLE,
+                    "none",
+                    "groundWaterDepth,clearSpan,lineLoad,oldPiles,obstructions,loadPattern",
+                    "",
                     ""))
             .get(0);
     assertThat(part(mark, "deciding facts")).isZero();
@@ -188,8 +223,14 @@ class MarkingTest {
         marks(
                 "larch-terrace",
                 answer(
-                    "Ada", "larch-terrace", 3, "end wall", "monitor",
-                    "movementLimit,excavationPosition,predictedMovement", "", "services"))
+                    "Ada",
+                    "larch-terrace",
+                    3,
+                    "end wall",
+                    "monitor",
+                    "movementLimit,excavationPosition,predictedMovement",
+                    "",
+                    "services"))
             .get(0);
     assertThat(part(mark, "method")).isEqualTo(3);
     assertThat(part(mark, "deciding facts")).isEqualTo(2.5);
@@ -243,7 +284,9 @@ class MarkingTest {
   @Test
   void marking_twice_gives_the_same() {
     Answer one = answer("Ada", "bracken-lane", 0, GABLE, "pits", "loadPattern", "", "services");
-    assertThat(new Marking(STUDIES, CONSULTANT).mark(Cases.classOf(STUDIES.get("bracken-lane"), 0).with(one)))
+    assertThat(
+            new Marking(STUDIES, CONSULTANT)
+                .mark(Cases.classOf(STUDIES.get("bracken-lane"), 0).with(one)))
         .isEqualTo(MARKING.mark(Cases.classOf(STUDIES.get("bracken-lane"), 0).with(one)));
   }
 }
