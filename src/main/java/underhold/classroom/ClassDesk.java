@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import underhold.advice.RulePack;
 import underhold.advice.SupportOption;
 import underhold.site.FactDefinition;
@@ -109,7 +110,10 @@ public final class ClassDesk {
     Asked one = new Asked(who, ref.name(), place.zone(), place.fact(), ref.open(), days);
     ClassFile now = file.with(one);
     Set<FactPlace> then = now.askedBy(who, ref.name(), ref.open());
-    if (!study.consistent(ref.open(), then)) {
+    boolean sound =
+        IntStream.range(ref.open(), study.stages().size())
+            .allMatch(stage -> study.consistent(stage, then));
+    if (!sound) {
       return new Doing.Refused(
           List.of(
               place

@@ -20,6 +20,7 @@ import underhold.classroom.StudentSheet;
 import underhold.report.ClassJson;
 import underhold.report.ClassMarksText;
 import underhold.report.ClassSheetText;
+import underhold.report.ClassTable;
 import underhold.report.ClassText;
 import underhold.report.Json;
 import underhold.report.Look;
@@ -74,8 +75,8 @@ final class ClassCommands {
                             call.needed(1)))),
         command(
             "class answer",
-            "takes a student's answer for a zone or to a question, or a file of answers",
-            List.of(file, Parameter.optional("FILE.answers.json", List::of)),
+            "takes a student's answer for a zone or to a question, or files of answers",
+            List.of(file, new Parameter("FILE.answers.json", false, true, List::of)),
             ClassOptions.ANSWER,
             commands::answer),
         command(
@@ -96,7 +97,12 @@ final class ClassCommands {
             List.of(file),
             List.of(of, by),
             commands::sheet),
-        command("class scores", "the points", List.of(file), List.of(), commands::scores),
+        command(
+            "class scores",
+            "the points",
+            List.of(file),
+            List.of(ClassOptions.CSV_OPTION),
+            commands::scores),
         command(
             "class rubric",
             "what is given points, and the words for dangers",
@@ -183,7 +189,7 @@ final class ClassCommands {
 
   private int answer(Call call) {
     if (call.word(1).isPresent()) {
-      return answers(call, call.needed(1));
+      return answers(call);
     }
     Optional<String> question = call.option(ClassOptions.QUESTION);
     if (question.isPresent() == call.option(ClassOptions.METHOD).isPresent()) {
@@ -212,54 +218,56 @@ final class ClassCommands {
                             ClassOptions.words(call, ClassOptions.DANGER))));
   }
 
-  /** All answers of a file, or none and everything that is wrong with them. */
-  private int answers(Call call, String typed) {
-    Path path = SiteFiles.path(typed);
-    SiteFiles.existing(path);
-    FileReading<AnswerFile> reading = AnswerFile.FILES.read(path);
-    AnswerFile answers = reading.content().orElseThrow(() -> Refusal.site(reading.messages()));
+  /** All answers of all files, or none and everything that is wrong with them. */
+  private int answers(Call call) {
     ClassFiles.Opened opened = ClassFiles.read(call.needed(0));
-    List<Deed> deeds = new ArrayList<>();
-    answers
-        .zones()
-        .forEach(
-            one ->
-                deeds.add(
-                    desk ->
-                        desk.answer(
-                            answers.student(),
-                            answers.of(),
-                            one.zone(),
-                            one.method(),
-                            one.because(),
-                            one.check(),
-                            one.danger())));
-    answers
-        .questions()
-        .orElse(List.of())
-        .forEach(
-            one ->
-                deeds.add(
-                    desk ->
-                        desk.give(answers.student(), answers.of(), one.question(), one.gives())));
     ClassFile file = opened.file();
     List<String> problems = new ArrayList<>();
     List<String> says = new ArrayList<>();
-    for (Deed deed : deeds) {
-      Doing doing = deed.on(desk(opened, file));
-      if (doing instanceof Doing.Done done) {
-        file = done.file();
-        says.addAll(done.says());
-      } else if (doing instanceof Doing.Refused refused) {
-        refused.problems().stream().filter(one -> !problems.contains(one)).forEach(problems::add);
+    for (String typed : call.words().subList(1, call.words().size())) {
+      Path path = SiteFiles.path(typed);
+      SiteFiles.existing(path);
+      FileReading<AnswerFile> reading = AnswerFile.FILES.read(path);
+      problems.addAll(reading.messages());
+      for (Deed deed : reading.content().map(ClassCommands::deeds).orElse(List.of())) {
+        Doing doing = deed.on(desk(opened, file));
+        if (doing instanceof Doing.Done done) {
+          file = done.file();
+          says.addAll(done.says());
+        } else if (doing instanceof Doing.Refused refused) {
+          refused.problems().stream()
+              .map(one -> path + ": " + one)
+              .filter(one -> !problems.contains(one))
+              .forEach(problems::add);
+        }
       }
     }
     if (!problems.isEmpty()) {
-      throw Refusal.site(problems.stream().map(one -> path + ": " + one).toList());
+      throw Refusal.site(problems);
     }
     ClassFiles.write(opened.path(), file, opened.state());
     says(says);
     return Exit.DONE;
+  }
+
+  private static List<Deed> deeds(AnswerFile answers) {
+    List<Deed> deeds = new ArrayList<>();
+    for (AnswerFile.InZone one : answers.zones()) {
+      deeds.add(
+          desk ->
+              desk.answer(
+                  answers.student(),
+                  answers.of(),
+                  one.zone(),
+                  one.method(),
+                  one.because(),
+                  one.check(),
+                  one.danger()));
+    }
+    for (AnswerFile.ToQuestion one : answers.questions().orElse(List.of())) {
+      deeds.add(desk -> desk.give(answers.student(), answers.of(), one.question(), one.gives()));
+    }
+    return deeds;
   }
 
   private int mark(Call call) {
@@ -327,9 +335,12 @@ final class ClassCommands {
 
   private int scores(Call call) {
     ClassFile file = ClassFiles.read(call.needed(0)).file();
+    boolean table = call.has(ClassOptions.CSV);
     session
         .output()
-        .answer(look -> ClassMarksText.scores(file, look), () -> ClassJson.marks(file.marks()));
+        .answer(
+            look -> table ? ClassTable.of(file) : ClassMarksText.scores(file, look),
+            () -> ClassJson.marks(file.marks()));
     return Exit.DONE;
   }
 

@@ -12,6 +12,7 @@ import underhold.classroom.CaseFile;
 import underhold.classroom.CaseReader;
 import underhold.classroom.CaseRef;
 import underhold.classroom.CaseStudy;
+import underhold.classroom.ClassChecks;
 import underhold.classroom.ClassFile;
 import underhold.review.file.FileReading;
 import underhold.site.SavedState;
@@ -55,21 +56,8 @@ final class ClassFiles {
       FileReading<CaseStudy> study = CaseReader.read(path.resolveSibling(ref.file()));
       problems.addAll(study.messages());
       study.content().ifPresent(found -> studies.put(ref.name(), found));
-      study
-          .content()
-          .filter(found -> ref.open() >= found.stages().size())
-          .ifPresent(
-              found ->
-                  problems.add(
-                      path
-                          + ": the case "
-                          + ref.name()
-                          + " has "
-                          + found.stages().size()
-                          + " stages, and "
-                          + (ref.open() + 1)
-                          + " are said to be open"));
     }
+    ClassChecks.problems(file, studies).forEach(one -> problems.add(path + ": " + one));
     if (!problems.isEmpty()) {
       throw Refusal.site(problems);
     }

@@ -15,6 +15,7 @@ final class ClassOptions {
   static final String QUESTION = "question";
   static final String GIVES = "gives";
   static final String KEY = "key";
+  static final String CSV = "csv";
 
   static final CommandOption CASE_OPTION =
       valued(CASE, "CASE", "the case; not needed where the class has one");
@@ -38,6 +39,13 @@ final class ClassOptions {
       CommandOption.with()
           .longName(KEY)
           .description("show what the cases teach; not for students")
+          .type(boolean.class)
+          .build();
+
+  static final CommandOption CSV_OPTION =
+      CommandOption.with()
+          .longName(CSV)
+          .description("answer as a table with commas between (RFC 4180), a line a mark")
           .type(boolean.class)
           .build();
 

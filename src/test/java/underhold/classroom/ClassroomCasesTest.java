@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
@@ -105,6 +106,26 @@ class ClassroomCasesTest {
     Ranking after = ranking(study, 4, "mill wall");
     assertThat(after.leader().orElseThrow().option().id()).isEqualTo("bracket-piles");
     assertThat(after.tiedWithLeader()).isEmpty();
+  }
+
+  @Test
+  void whatever_a_student_asks_for_is_sound_at_every_later_stage_or_refused() {
+    int told = 0;
+    for (CaseStudy study : Cases.all()) {
+      for (FactPlace place : study.stages().get(2).places()) {
+        ClassFile file = Cases.classOf(study, 0);
+        ClassDesk desk = new ClassDesk(file, Map.of(study.name(), study), CONSULTANT.pack());
+        String zone = place.zone().isEmpty() ? study.full().zones().get(0).name() : place.zone();
+        if (desk.ask("Ada", study.name(), zone, place.fact()) instanceof Doing.Done done) {
+          told++;
+          Set<FactPlace> asked = done.file().askedBy("Ada", study.name(), 0);
+          for (int open = 0; open < study.stages().size(); open++) {
+            assertThat(study.known(open, asked).zones()).isNotEmpty();
+          }
+        }
+      }
+    }
+    assertThat(told).isGreaterThan(50);
   }
 
   @Test

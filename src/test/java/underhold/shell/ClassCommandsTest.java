@@ -118,6 +118,9 @@ class ClassCommandsTest {
         "2.2 m");
     assertThat(done("class", "mark", name, "--by", "Ada Linden").out()).contains("4 of 4");
     assertThat(done("class", "scores", name).out()).contains("Ada Linden", "Bo Marsh");
+    assertThat(done("class", "scores", name, "--csv").out())
+        .startsWith("student,case,stage,about,points,of")
+        .contains("Ada Linden,bracken-lane,4,pit-depth,4,4");
     JsonNode marks = JsonMapper.shared().readTree(done("class", "scores", name, "--json").out());
     assertThat(marks.size()).isEqualTo(3);
     assertThat(marks.get(0).get("outOf").asInt()).isEqualTo(10);
@@ -198,7 +201,24 @@ class ClassCommandsTest {
         "answer",
         name,
         file(folder, "d.answers.json", good.replace("\"zones\"", "\"mood\": \"\", \"zones\"")));
+    // one good and one bad: none is taken
+    String ada = good.replace("Bo Marsh", "Ada Linden");
+    refused(
+        Exit.SITE,
+        "wind",
+        "class",
+        "answer",
+        name,
+        file(folder, "ada.answers.json", ada),
+        file(folder, "e.answers.json", bad));
     assertThat(text()).isEqualTo(before);
+    done(
+        "class",
+        "answer",
+        name,
+        file(folder, "ada.answers.json", ada),
+        file(folder, "bo.answers.json", good));
+    assertThat(text()).contains("\"student\": \"Ada Linden\"");
   }
 
   @Test
@@ -207,6 +227,11 @@ class ClassCommandsTest {
     refused(Exit.SITE, "Ada Linden", "class", "show", file(folder, "x.class.json", broken));
     String lost = text().replace("bracken-lane.case.json", "gone.case.json");
     refused(Exit.SITE, "gone.case.json", "class", "show", file(folder, "y.class.json", lost));
+    done("class", "answer", name, "--by", "Bo Marsh", "--method", "pits");
+    String zone = text().replace("\"zone\": \"gable\"", "\"zone\": \"attic\"");
+    refused(Exit.SITE, "attic", "class", "mark", file(folder, "w.class.json", zone));
+    String late = text().replace("\"stage\": 0", "\"stage\": 3");
+    refused(Exit.SITE, "answers[0].stage", "class", "mark", file(folder, "v.class.json", late));
     String far = text().replace("\"open\": 0", "\"open\": 9");
     refused(Exit.SITE, "10", "class", "show", file(folder, "z.class.json", far));
   }
