@@ -112,7 +112,7 @@ public final class ClassDesk {
     Set<FactPlace> then = now.askedBy(who, ref.name(), ref.open());
     boolean sound =
         IntStream.range(ref.open(), study.stages().size())
-            .allMatch(stage -> study.consistent(stage, then));
+            .allMatch(later -> study.consistent(later, then));
     if (!sound) {
       return new Doing.Refused(
           List.of(
