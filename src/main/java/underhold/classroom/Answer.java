@@ -8,6 +8,7 @@ import java.util.List;
  * @param student the student
  * @param of the case
  * @param stage the number of the last stage that was open then, from 0
+ * @param asked how many facts of the case the student had asked for by then
  * @param zone the zone
  * @param method the id of the method; {@value Expected#NO_METHOD} for no choice yet
  * @param because the facts that decided it, the weightiest first, by their names
@@ -18,6 +19,7 @@ public record Answer(
     String student,
     String of,
     int stage,
+    int asked,
     String zone,
     String method,
     List<String> because,

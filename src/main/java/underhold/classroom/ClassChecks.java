@@ -75,6 +75,10 @@ public final class ClassChecks {
       String at = "answers[" + i + "]";
       stage(at, one.of(), one.stage());
       zone(at, one.of(), one.zone());
+      int asked = file.askedBy(one.student(), one.of()).size();
+      if (one.asked() < 0 || one.asked() > asked) {
+        add(at + ".asked", "it is " + one.asked() + "; the student asked for " + asked);
+      }
       Stream.concat(one.because().stream(), one.check().stream())
           .filter(fact -> FactDictionary.standard().find(fact).isEmpty())
           .forEach(fact -> add(at, "there is no fact " + PlainText.quoted(fact)));

@@ -85,7 +85,7 @@ public final class ClassDesk {
     String label = definition.map(FactDefinition::label).orElse(fact);
     Optional<FactPlace> place = study.place(where.get().name(), fact);
     int open = ref.get().open();
-    Set<FactPlace> known = file.askedBy(who.get(), ref.get().name(), open);
+    Set<FactPlace> known = file.askedBy(who.get(), ref.get().name());
     if (place.isEmpty()) {
       request.problems.add(
           Words.first(label) + ": nobody on this job can tell it. It costs no time to have asked.");
@@ -109,7 +109,7 @@ public final class ClassDesk {
     double days = paid ? 0 : stage.days();
     Asked one = new Asked(who, ref.name(), place.zone(), place.fact(), ref.open(), days);
     ClassFile now = file.with(one);
-    Set<FactPlace> then = now.askedBy(who, ref.name(), ref.open());
+    Set<FactPlace> then = now.askedBy(who, ref.name());
     boolean sound =
         IntStream.range(ref.open(), study.stages().size())
             .allMatch(later -> study.consistent(later, then));
@@ -159,6 +159,7 @@ public final class ClassDesk {
             who.get(),
             ref.get().name(),
             ref.get().open(),
+            file.askedBy(who.get(), ref.get().name()).size(),
             where.get().name(),
             method,
             because,

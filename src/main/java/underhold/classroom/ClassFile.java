@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import underhold.review.file.RecordFile;
 import underhold.site.PlainText;
 
@@ -99,13 +100,21 @@ public record ClassFile(
     return students.stream().filter(one -> one.equalsIgnoreCase(wanted.strip())).findFirst();
   }
 
-  /** The facts that a student asked for until a stage, that one too. */
-  public Set<FactPlace> askedBy(String student, String of, int stage) {
-    return asked.stream()
-        .filter(one -> one.student().equals(student) && one.of().equals(of))
-        .filter(one -> one.stage() <= stage)
+  /** The facts that a student asked for. */
+  public Set<FactPlace> askedBy(String student, String of) {
+    return own(student, of).map(Asked::place).collect(Collectors.toUnmodifiableSet());
+  }
+
+  /** The facts that a student had asked for when an answer was given. */
+  public Set<FactPlace> askedBefore(Answer answer) {
+    return own(answer.student(), answer.of())
+        .limit(answer.asked())
         .map(Asked::place)
         .collect(Collectors.toUnmodifiableSet());
+  }
+
+  private Stream<Asked> own(String student, String of) {
+    return asked.stream().filter(one -> one.student().equals(student) && one.of().equals(of));
   }
 
   /** The working days that a student's own questions cost. */

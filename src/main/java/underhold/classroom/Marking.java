@@ -40,7 +40,7 @@ public final class Marking {
 
   private Mark mark(ClassFile file, Answer answer) {
     CaseStudy study = study(answer.of());
-    Set<FactPlace> asked = file.askedBy(answer.student(), answer.of(), answer.stage());
+    Set<FactPlace> asked = file.askedBefore(answer);
     Key key = keys.of(study, answer.stage(), asked, answer.zone());
     Optional<Answer> before =
         file.answers().stream()
@@ -61,8 +61,7 @@ public final class Marking {
   }
 
   private static Set<FactPlace> known(ClassFile file, CaseStudy study, Answer answer) {
-    Set<FactPlace> known =
-        new HashSet<>(file.askedBy(answer.student(), answer.of(), answer.stage()));
+    Set<FactPlace> known = new HashSet<>(file.askedBefore(answer));
     study.stages().subList(0, answer.stage() + 1).forEach(one -> known.addAll(one.places()));
     return known;
   }

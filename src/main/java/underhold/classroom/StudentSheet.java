@@ -58,7 +58,7 @@ public record StudentSheet(
       CaseStudy study, ClassFile file, CaseRef ref, String student, QuestionDesk desk) {
     int open = ref.open();
     List<Question> questions = questions(study, file, ref, student);
-    Set<FactPlace> asked = file.askedBy(student, ref.name(), open);
+    Set<FactPlace> asked = file.askedBy(student, ref.name());
     List<Told> told =
         study.stages().subList(0, open + 1).stream()
             .map(stage -> new Told(stage.title(), stage.days(), stage.tells()))

@@ -118,7 +118,7 @@ class ClassroomCasesTest {
         String zone = place.zone().isEmpty() ? study.full().zones().get(0).name() : place.zone();
         if (desk.ask("Ada", study.name(), zone, place.fact()) instanceof Doing.Done done) {
           told++;
-          Set<FactPlace> asked = done.file().askedBy("Ada", study.name(), 0);
+          Set<FactPlace> asked = done.file().askedBy("Ada", study.name());
           for (int open = 0; open < study.stages().size(); open++) {
             assertThat(study.known(open, asked).zones()).isNotEmpty();
           }

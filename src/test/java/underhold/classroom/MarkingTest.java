@@ -39,7 +39,7 @@ class MarkingTest {
       String check,
       String danger) {
     return new Answer(
-        student, of, stage, zone, method, words(because), words(check), words(danger));
+        student, of, stage, 0, zone, method, words(because), words(check), words(danger));
   }
 
   private static List<String> words(String typed) {
@@ -279,6 +279,26 @@ class MarkingTest {
     assertThat(part(marks.get(1), "deciding facts")).isEqualTo(1);
     // pits are not ruled out by boulders, but no more speaks for them than against them
     assertThat(part(marks.get(3), "method")).isEqualTo(1);
+  }
+
+  @Test
+  @DisplayName(
+      "What was asked for after an answer does not count against it; what was before, does")
+  void held_against_what_was_known_then() {
+    // that the footing bridges 1.4 m is known only to who asked for it before answering
+    CaseStudy study = STUDIES.get("bracken-lane");
+    Answer early = answer("Ada", "bracken-lane", 0, GABLE, "none", "clearSpan", "", "");
+    ClassFile file =
+        Cases.classOf(study, 0)
+            .with(early)
+            .with(new Asked("Ada", "bracken-lane", GABLE, "clearSpan", 0, 4));
+    assertThat(MARKING.mark(file).marks().get(0).lines().get(1).why())
+        .contains("not known to you then: clearSpan");
+    Answer late =
+        new Answer(
+            "Ada", "bracken-lane", 0, 1, GABLE, "none", List.of("clearSpan"), List.of(), List.of());
+    assertThat(MARKING.mark(file.with(late)).marks().get(0).lines().get(1).why())
+        .doesNotContain("not known to you then");
   }
 
   @Test
