@@ -13,11 +13,12 @@ final class Commands {
   static final String ADVICE = "Advice";
   static final String SITE = "The site";
   static final String REVIEW = "Review";
+  static final String CLASSROOM = "Classroom";
   static final String KNOWLEDGE = "What it knows";
   static final String GENERAL = "General";
 
   /** In the order of the help text. */
-  static final List<String> GROUPS = List.of(SITE, ADVICE, REVIEW, KNOWLEDGE, GENERAL);
+  static final List<String> GROUPS = List.of(SITE, ADVICE, REVIEW, CLASSROOM, KNOWLEDGE, GENERAL);
 
   private Commands() {}
 
@@ -33,6 +34,7 @@ final class Commands {
     all.addAll(OutlookCommands.of(session));
     all.add(RecheckCommand.of(session));
     all.addAll(ReviewCommands.of(session));
+    all.addAll(ClassCommands.of(session));
     all.add(ReportCommand.of(session));
     all.addAll(KnowledgeCommands.of(session));
     all.addAll(PackCommands.of(session));

@@ -5,6 +5,7 @@ import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
@@ -55,10 +56,20 @@ class ArchitectureTest {
           .whereLayer("review")
           .mayOnlyAccessLayers("consult", "advice", "sizing", "site", "quantity")
           .whereLayer("classroom")
-          .mayOnlyAccessLayers("consult", "advice", "sizing", "site", "quantity")
+          .mayOnlyAccessLayers("review", "consult", "advice", "sizing", "site", "quantity")
           .whereLayer("report")
           .mayOnlyAccessLayers(
               "review", "classroom", "consult", "advice", "sizing", "site", "quantity");
+
+  @ArchTest
+  static final ArchRule a_class_shares_only_the_form_of_files_with_a_review =
+      noClasses()
+          .that()
+          .resideInAPackage("underhold.classroom..")
+          .should()
+          .dependOnClassesThat(
+              JavaClass.Predicates.resideInAPackage("underhold.review..")
+                  .and(JavaClass.Predicates.resideOutsideOfPackage("underhold.review.file..")));
 
   @ArchTest
   static final ArchRule no_cycles = slices().matching("underhold.(**)").should().beFreeOfCycles();

@@ -22,7 +22,7 @@ class WrongCommandLinesTest {
       delimiter = '|',
       value = {
         "advize x | There is no command \"advize\". Did you mean advise?",
-        "xyzzy | There are: advise, ask-next, compare",
+        "xyzzy | There are: advise, ask-next, class, compare",
         "rules | \"rules\" needs one more word.",
         "rules shwo | Did you mean show?",
         "site opn | Did you mean open?",

@@ -1,0 +1,313 @@
+package underhold.classroom;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import underhold.advice.Effect;
+import underhold.advice.Finding;
+import underhold.advice.Hold;
+import underhold.advice.OptionAdvice;
+import underhold.advice.Standing;
+import underhold.site.FactDictionary;
+
+/** Marks one answer by the key of what its student knew. */
+final class AnswerMarker {
+  private static final int MOST_SENTENCES = 3;
+  private static final int FAIR = 2;
+  private static final double HALF = 0.5;
+
+  private final Answer answer;
+  private final Key key;
+  private final List<String> choiceWords = new ArrayList<>();
+  private final List<String> dangerWords = new ArrayList<>();
+  private final List<String> factWords = new ArrayList<>();
+
+  private AnswerMarker(Answer answer, Key key) {
+    this.answer = answer;
+    this.key = key;
+  }
+
+  /**
+   * The mark.
+   *
+   * @param before the student's last answer at an earlier stage, if any
+   * @param fresh the facts of the zone that the student has come to know since
+   */
+  static Mark mark(Answer answer, Key key, Optional<Answer> before, Set<String> fresh) {
+    return new AnswerMarker(answer, key).mark(before, fresh);
+  }
+
+  private Mark mark(Optional<Answer> before, Set<String> fresh) {
+    List<MarkLine> lines = new ArrayList<>();
+    MarkLine choice = choice();
+    lines.add(choice);
+    why();
+    lines.add(facts());
+    lines.add(checks());
+    lines.add(dangers());
+    before.flatMap(last -> changed(last, fresh, choice.points())).ifPresent(lines::add);
+    return new Mark(
+        answer.student(), answer.of(), answer.stage(), answer.zone(), lines, feedback());
+  }
+
+  /** What matters most: the choice, then a danger not seen, then facts. */
+  private List<String> feedback() {
+    return Stream.of(choiceWords, dangerWords, factWords)
+        .flatMap(List::stream)
+        .limit(MOST_SENTENCES)
+        .toList();
+  }
+
+  private MarkLine choice() {
+    if (answer.method().equals(Expected.NO_METHOD)) {
+      return key.leader().isEmpty()
+          ? choice(Rubric.CHOICE, "nothing leads on what was known, and you said so")
+          : outranks()
+              ? choice(FAIR, "a method leads, but one that is held could pass it: waiting is fair")
+              : choice(1, "careful, but the facts you had carry a choice");
+    }
+    OptionAdvice option = key.of(answer.method()).orElseThrow();
+    if (key.leads(answer.method())) {
+      return choice(Rubric.CHOICE, option.tied() ? "it ties for the first place" : "it leads");
+    }
+    return switch (option.standing()) {
+      case RULED_OUT -> choice(0, "it is ruled out on what was known");
+      case HELD -> held(option);
+      default ->
+          option.spokenFor() && option.score() > 0
+              ? choice(FAIR, "it works, and another has more for it")
+              : choice(1, "it is not ruled out, and no more speaks for it than against it");
+    };
+  }
+
+  /** A held method is a fair answer for who says what it waits for; else it is a guess. */
+  private MarkLine held(OptionAdvice option) {
+    List<String> waits = option.holds().stream().map(Hold::ask).flatMap(List::stream).toList();
+    boolean contender = key.waiting().contains(option);
+    boolean asked = named(answer.check()).stream().anyMatch(waits::contains);
+    if (contender && asked) {
+      return choice(FAIR, "it could lead, and you named what it waits for");
+    }
+    return choice(
+        1,
+        contender
+            ? "it could lead, but it is held and you do not ask for what it waits for"
+            : "it is held until safety questions are answered");
+  }
+
+  private boolean outranks() {
+    return !key.waiting().isEmpty();
+  }
+
+  private static MarkLine choice(double points, String why) {
+    return new MarkLine("method", points, Rubric.CHOICE, why);
+  }
+
+  /** What leads and why, and why what was named does not. */
+  private void why() {
+    Optional<OptionAdvice> leader = key.leader();
+    Optional<OptionAdvice> waiting = key.waiting().stream().findFirst();
+    choiceWords.add(
+        leader
+            .map(found -> "First: " + found.option().label() + ". " + strongest(found, Effect.FOR))
+            .or(() -> waiting.map(held -> "No method leads yet. " + waits(held)))
+            .orElse("No method leads: nothing speaks enough for any."));
+    key.of(answer.method())
+        .filter(named -> !key.leads(answer.method()))
+        .filter(named -> leader.isPresent() || !waiting.equals(Optional.of(named)))
+        .map(this::against)
+        .filter(text -> !text.isBlank())
+        .ifPresent(choiceWords::add);
+  }
+
+  private static String waits(OptionAdvice held) {
+    return Words.first(held.option().label()) + " could, but wait. " + hold(held);
+  }
+
+  private String against(OptionAdvice named) {
+    String label = "Your choice, " + named.option().label() + ": ";
+    if (named.standing() == Standing.RULED_OUT) {
+      return label + strongest(named, Effect.RULE_OUT);
+    }
+    if (named.standing() == Standing.HELD) {
+      return label + "held. " + hold(named);
+    }
+    String reason = strongest(named, Effect.AGAINST);
+    return label + (reason.isEmpty() ? "nothing speaks for it here." : reason);
+  }
+
+  private static String hold(OptionAdvice held) {
+    return held.holds().stream()
+        .findFirst()
+        .map(hold -> hold.explanation() + " [" + hold.rule().id() + "]")
+        .orElse("");
+  }
+
+  /** The finding that counts most, with its rule and source. */
+  private static String strongest(OptionAdvice option, Effect effect) {
+    return option.findings(effect).stream()
+        .filter(finding -> !option.uncounted().contains(finding))
+        .min(
+            java.util.Comparator.comparing(
+                finding -> finding.strength().map(Enum::ordinal).orElse(-1)))
+        .or(() -> option.findings(Effect.REFER).stream().findFirst())
+        .map(AnswerMarker::cited)
+        .orElse("");
+  }
+
+  /** The reason of a finding with its rule, its source, and what that is worth. */
+  static String cited(Finding finding) {
+    String basis = finding.rule().basis().notice();
+    return finding.reason()
+        + " ["
+        + finding.rule().id()
+        + ", "
+        + (finding.source().isEmpty() ? basis : finding.source() + ", " + basis)
+        + "]";
+  }
+
+  private MarkLine facts() {
+    List<String> named = named(answer.because());
+    List<String> unknown =
+        named.stream().filter(fact -> key.advice().view().fact(fact).value() == null).toList();
+    List<String> turning = named.stream().filter(key.turning()::containsKey).toList();
+    List<String> speaking =
+        named.stream()
+            .filter(fact -> !turning.contains(fact) && key.speaking().containsKey(fact))
+            .toList();
+    Set<String> all = new HashSet<>(key.turning().keySet());
+    boolean open = key.leader().isEmpty();
+    if (open) {
+      all.addAll(key.speaking().keySet()); // while nothing leads, reasons to wait weigh alike
+    }
+    int needed = Math.min(Rubric.FACTS, all.size());
+    int full = turning.size() + (open ? speaking.size() : 0);
+    double points =
+        needed == 0
+            ? Rubric.FACTS
+            : (double) Rubric.FACTS * full / needed + (open ? 0 : HALF * speaking.size());
+    missedFact(turning, full < needed);
+    String why =
+        turning.size()
+            + " of those named "
+            + (turning.size() == 1 ? "turns" : "turn")
+            + " the answer, "
+            + speaking.size()
+            + " more "
+            + (speaking.size() == 1 ? "stands" : "stand")
+            + " in its reasons; "
+            + needed
+            + (open ? " of either give" : " that turn it give")
+            + " full points"
+            + (unknown.isEmpty() ? "" : "; not known to you then: " + String.join(", ", unknown));
+    return line("deciding facts", points, Rubric.FACTS, why);
+  }
+
+  private void missedFact(List<String> turning, boolean missed) {
+    if (missed) {
+      key.turning().entrySet().stream()
+          .filter(entry -> !turning.contains(entry.getKey()))
+          .min(
+              java.util.Comparator.comparing(
+                  (Map.Entry<String, String> entry) -> !key.speaking().containsKey(entry.getKey())))
+          .ifPresent(
+              entry ->
+                  factWords.add(
+                      "Not named: " + label(entry.getKey()) + "; " + entry.getValue() + "."));
+    }
+  }
+
+  private MarkLine checks() {
+    List<String> named = named(answer.check());
+    List<String> good = named.stream().filter(key.open()::containsKey).toList();
+    if (key.open().isEmpty()) {
+      return named.isEmpty()
+          ? line("to check first", Rubric.CHECKS, Rubric.CHECKS, "nothing open could turn it")
+          : line(
+              "to check first",
+              1,
+              Rubric.CHECKS,
+              "nothing open could turn it, so nothing need wait");
+    }
+    int needed = Math.min(Rubric.CHECKS, key.open().size());
+    if (good.size() < needed) {
+      key.open().entrySet().stream()
+          .filter(entry -> !good.contains(entry.getKey()))
+          .findFirst()
+          .ifPresent(
+              entry ->
+                  factWords.add(
+                      "To check: " + label(entry.getKey()) + "; " + entry.getValue() + "."));
+    }
+    return line(
+        "to check first",
+        (double) Rubric.CHECKS * good.size() / needed,
+        Rubric.CHECKS,
+        good.size()
+            + " of those named could turn the answer or free a method; "
+            + needed
+            + " give full points");
+  }
+
+  private MarkLine dangers() {
+    Map<String, Finding> all = key.dangers(answer.method());
+    List<String> good = named(answer.danger()).stream().filter(all::containsKey).toList();
+    int needed = Math.min(Rubric.DANGERS, all.size());
+    if (needed == 0) {
+      return line("dangers", Rubric.DANGERS, Rubric.DANGERS, "the rules warn of none");
+    }
+    if (good.size() < needed) {
+      all.entrySet().stream()
+          .filter(entry -> !good.contains(entry.getKey()))
+          .findFirst()
+          .ifPresent(entry -> dangerWords.add("Danger: " + cited(entry.getValue())));
+    }
+    return line(
+        "dangers",
+        (double) Rubric.DANGERS * good.size() / needed,
+        Rubric.DANGERS,
+        good.size() + " named of " + all.size() + " dangers of which the rules warn here");
+  }
+
+  private Optional<MarkLine> changed(Answer last, Set<String> fresh, double choice) {
+    if (last.method().equals(answer.method())) {
+      return Optional.empty();
+    }
+    Optional<String> reason =
+        named(answer.because()).stream()
+            .filter(fresh::contains)
+            .filter(fact -> key.turning().containsKey(fact) || key.speaking().containsKey(fact))
+            .findFirst();
+    boolean good = reason.isPresent() && choice >= FAIR;
+    return Optional.of(
+        new MarkLine(
+            "changed mind",
+            good ? Rubric.CHANGED : 0,
+            0,
+            good
+                ? "from " + last.method() + ", because of " + label(reason.get())
+                : "from "
+                    + last.method()
+                    + (reason.isPresent()
+                        ? ", with a new fact, but to a method that it does not carry"
+                        : ", without naming a new fact that carries it")));
+  }
+
+  private static MarkLine line(String part, double points, double of, String why) {
+    double halves = Math.floor(2 * Math.min(points, of) + 1e-9) / 2;
+    return new MarkLine(part, halves, of, why);
+  }
+
+  /** The first ones, each once. */
+  private static List<String> named(List<String> words) {
+    return words.stream().distinct().limit(Rubric.MOST_NAMED).toList();
+  }
+
+  private static String label(String fact) {
+    return FactDictionary.standard().require(fact).label();
+  }
+}

@@ -1,0 +1,11 @@
+package underhold.classroom;
+
+/**
+ * What a student answered to a question.
+ *
+ * @param student the student
+ * @param of the case
+ * @param question the id of the question
+ * @param gives the answer as typed
+ */
+public record Given(String student, String of, String question, String gives) {}

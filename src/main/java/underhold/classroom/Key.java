@@ -1,0 +1,73 @@
+package underhold.classroom;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import underhold.advice.Finding;
+import underhold.advice.OptionAdvice;
+import underhold.advice.SupportOption;
+import underhold.consult.ZoneAdvice;
+
+/**
+ * What the rules say of a zone as one student knew it.
+ *
+ * @param advice the advice
+ * @param turning the known facts whose change turns the answer, with what it would turn to
+ * @param speaking the known facts that speak in the rules for, against and about the leaders
+ * @param open the facts not known that turn the answer, free what is held or are asked next, with
+ *     the reason
+ */
+public record Key(
+    ZoneAdvice advice,
+    Map<String, String> turning,
+    Map<String, Finding> speaking,
+    Map<String, String> open) {
+  public Key {
+    turning = Collections.unmodifiableMap(new LinkedHashMap<>(turning));
+    speaking = Collections.unmodifiableMap(new LinkedHashMap<>(speaking));
+    open = Collections.unmodifiableMap(new LinkedHashMap<>(open));
+  }
+
+  /** The option that leads; none where there is no clear choice. */
+  public Optional<OptionAdvice> leader() {
+    return advice.ranking().leader();
+  }
+
+  /** The id of the leader, or the word for none. */
+  public String leaderId() {
+    return leader().map(found -> found.option().id()).orElse(Expected.NO_METHOD);
+  }
+
+  /** Whether a method leads or is tied with the one that does. */
+  public boolean leads(String method) {
+    return leader().map(found -> found.option().id()).filter(method::equals).isPresent()
+        || advice.ranking().tiedWithLeader().stream()
+            .anyMatch(tied -> tied.option().id().equals(method));
+  }
+
+  /** Held options that could lead once what holds them is answered. */
+  public List<OptionAdvice> waiting() {
+    return advice.ranking().heldContenders();
+  }
+
+  /** How a method stands; empty for no method. */
+  public Optional<OptionAdvice> of(String method) {
+    return SupportOption.find(method).map(advice.ranking()::of);
+  }
+
+  /**
+   * The cautions that hold, by the word of the danger: for a method, or for whatever is in play.
+   */
+  public Map<String, Finding> dangers(String method) {
+    Map<String, Finding> found = new LinkedHashMap<>();
+    Optional<SupportOption> option = SupportOption.find(method);
+    for (Finding finding : advice.cautions()) {
+      if (option.map(finding.rule()::concerns).orElse(true)) {
+        found.putIfAbsent(DangerWords.word(finding.rule().cause()), finding);
+      }
+    }
+    return found;
+  }
+}

@@ -1,0 +1,125 @@
+package underhold.report;
+
+import java.util.List;
+import java.util.Map;
+import underhold.classroom.CaseRef;
+import underhold.classroom.CaseStage;
+import underhold.classroom.CaseStudy;
+import underhold.classroom.ClassFile;
+import underhold.classroom.Days;
+import underhold.classroom.Level;
+import underhold.classroom.Rubric;
+
+/** A class as its trainer sees it: the cases there are, where it stands, what is given points. */
+public final class ClassText {
+  private static final int MARGIN = 2;
+  private static final int NAME = 18;
+
+  private ClassText() {}
+
+  /**
+   * The cases there are, level by level.
+   *
+   * @param key whether to show what they teach
+   */
+  public static String list(List<CaseStudy> studies, boolean key, Look look) {
+    TextPage page = new TextPage(look);
+    for (Level level : Level.values()) {
+      List<CaseStudy> own =
+          studies.stream().filter(one -> one.file().level().equals(level.word())).toList();
+      if (own.isEmpty()) {
+        continue;
+      }
+      page.heading("Level " + level.word() + ": " + level.means());
+      for (CaseStudy one : own) {
+        page.item(MARGIN, one.name(), NAME, safe(one.file().title()));
+        page.tinted(
+            Tint.QUIET,
+            MARGIN + NAME,
+            Words.count(one.stages().size(), "stage", "stages")
+                + ", "
+                + Words.count(one.file().questions().size(), "question", "questions"));
+        if (key) {
+          page.para(MARGIN + NAME, "Teaches: " + safe(one.file().teaches()) + ".");
+        }
+      }
+    }
+    return page.blank().para(0, "All places are invented.").text();
+  }
+
+  /**
+   * Where a class stands.
+   *
+   * @param key whether to show what the cases teach
+   */
+  public static String show(
+      ClassFile file, Map<String, CaseStudy> studies, boolean key, Look look) {
+    TextPage page = new TextPage(look);
+    page.heading("Class " + safe(file.name()));
+    page.para(MARGIN, "Students: " + safe(String.join(", ", file.students())) + ".");
+    for (CaseRef ref : file.cases()) {
+      CaseStudy study = studies.get(ref.name());
+      if (study != null) {
+        shown(page, file, ref, study, key);
+      }
+    }
+    return page.text();
+  }
+
+  private static void shown(
+      TextPage page, ClassFile file, CaseRef ref, CaseStudy study, boolean key) {
+    page.heading(ref.name() + ": " + safe(study.file().title()));
+    for (int i = 0; i < study.stages().size(); i++) {
+      CaseStage stage = study.stages().get(i);
+      boolean open = i <= ref.open();
+      page.item(
+          open ? Tint.GOOD : Tint.QUIET,
+          MARGIN,
+          open ? "open" : stage.surprise() ? "surprise" : "closed",
+          NAME,
+          safe(stage.title()) + ", " + Days.of(stage.days()));
+    }
+    long answers = file.answers().stream().filter(one -> one.of().equals(ref.name())).count();
+    long asked = file.asked().stream().filter(one -> one.of().equals(ref.name())).count();
+    page.para(
+        MARGIN,
+        Words.count((int) answers, "answer", "answers")
+            + ", "
+            + Words.count((int) asked, "fact asked for", "facts asked for")
+            + ".");
+    if (key) {
+      page.para(MARGIN, "Teaches: " + safe(study.file().teaches()) + ".");
+      page.para(
+          MARGIN,
+          "For the close: " + safe(study.file().lesson()) + " [" + study.file().basis() + "]");
+    }
+  }
+
+  /** What is given points, and the words for dangers. */
+  public static String rubric(List<String> dangers, Look look) {
+    TextPage page = new TextPage(look);
+    page.heading("What is given points");
+    for (Rubric.Row row : Rubric.rows()) {
+      page.item(MARGIN, row.part() + ", " + row.points(), NAME + MARGIN, row.means());
+    }
+    page.blank();
+    page.para(
+        0,
+        "An answer is held against what the rules say of the facts that the student had then, not"
+            + " against what came out later. The weights are judgement.");
+    page.heading("Words for dangers");
+    page.para(MARGIN, String.join(", ", dangers));
+    return page.text();
+  }
+
+  /** What was done, sentence by sentence. */
+  public static String says(List<String> sentences, Look look) {
+    TextPage page = new TextPage(look);
+    sentences.forEach(sentence -> page.para(0, safe(sentence)));
+    return page.text();
+  }
+
+  private static String safe(String text) {
+    return SafeText.of(text);
+  }
+}
