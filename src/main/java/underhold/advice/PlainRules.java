@@ -33,6 +33,7 @@ public final class PlainRules {
   private final BitSet holders;
   private final Map<SupportOption, OptionRules> options;
   private final boolean sizingOnlyTakes;
+  private final boolean sheetsSpeakApart;
 
   /** The rules of a pack, to be read on views of that dictionary. */
   public PlainRules(RulePack pack, FactDictionary dictionary) {
@@ -65,6 +66,11 @@ public final class PlainRules {
         pack.rules().stream()
             .filter(rule -> rule.phase() == Rule.Phase.CONFIRM)
             .allMatch(PlainRules::onlyTakes);
+    this.sheetsSpeakApart =
+        sizingOnlyTakes
+            && pack.rules().stream()
+                .filter(rule -> rule.phase() == Rule.Phase.CONFIRM)
+                .allMatch(this::speaksApart);
   }
 
   /** The same rules with other conditions. */
@@ -77,6 +83,7 @@ public final class PlainRules {
     this.holders = other.holders;
     this.options = other.options;
     this.sizingOnlyTakes = other.sizingOnlyTakes;
+    this.sheetsSpeakApart = other.sheetsSpeakApart;
   }
 
   public RulePack pack() {
@@ -122,6 +129,16 @@ public final class PlainRules {
    */
   public boolean sizingOnlyTakes() {
     return sizingOnlyTakes;
+  }
+
+  /** Whether each rule that reads the sheets only takes, from one option, for one fact of theirs. */
+  public boolean sheetsSpeakApart() {
+    return sheetsSpeakApart;
+  }
+
+  private boolean speaksApart(Rule rule) {
+    return rule.action().options().size() == 1
+        && rule.facts().stream().filter(sizingFacts::contains).count() == 1;
   }
 
   private static boolean onlyTakes(Rule rule) {

@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import underhold.advice.Confirmation;
 import underhold.advice.OptionRules;
@@ -137,6 +138,23 @@ public final class Trials {
     return new Run(view).lead();
   }
 
+  /** Whether an option leads a zone; the same as asking {@link #of(Zone)} for its leader. */
+  public boolean leads(Zone zone, SupportOption option) {
+    return leads(view(zone), option);
+  }
+
+  /**
+   * Whether an option leads, with no more sized than it takes to tell: often the rules of the
+   * screening rule it out, or put another so far ahead that no sheet brings it back.
+   *
+   * @param view all that is known of the zone, with what the rules derive
+   */
+  public boolean leads(FactView view, SupportOption option) {
+    return new Run(view)
+        .leads(option)
+        .orElseGet(() -> leading(view).leader().filter(option::equals).isPresent());
+  }
+
   /** One trial under way. */
   private final class Run {
     private final FactView screened;
@@ -145,6 +163,9 @@ public final class Trials {
     private final Set<SupportOption> left = EnumSet.noneOf(SupportOption.class);
     private final Set<SupportOption> sized = EnumSet.noneOf(SupportOption.class);
     private FactView view;
+
+    /** Whether a sheet moved an option that is not its own. */
+    private boolean entangled;
 
     Run(FactView view) {
       this.screened = view;
@@ -185,6 +206,43 @@ public final class Trials {
           view, fired, holding, placings(), leaders.subList(0, Math.min(1, leaders.size())), sized);
     }
 
+    /** Whether an option leads; empty where that cannot be told by asking for it alone. */
+    Optional<Boolean> leads(SupportOption option) {
+      if (!rules.sheetsSpeakApart()) {
+        return Optional.empty();
+      }
+      settle();
+      List<SupportOption> ranked = ranked();
+      while (mayLead(option, ranked)) {
+        if (!sized.contains(option)) {
+          size(option);
+        } else if (ranked.get(0) == option) {
+          return Optional.of(leaders(ranked).contains(option));
+        } else if (sized.contains(ranked.get(0))) {
+          return Optional.of(false); // both have their sheet, and the other stays ahead
+        } else {
+          size(ranked.get(0));
+        }
+        if (entangled) {
+          return Optional.empty();
+        }
+        ranked = ranked();
+      }
+      return Optional.of(false);
+    }
+
+    /** Whether it may still come first, since what is in rank can only lose points. */
+    private boolean mayLead(SupportOption option, List<SupportOption> ranked) {
+      if (!ranked.contains(option) || unwantedReferral(option)) {
+        return false;
+      }
+      double most = score(option);
+      return most > 0
+          && ranked.stream()
+              .filter(other -> other != option && !unwantedReferral(other))
+              .noneMatch(other -> rules.leastScore(other, fired, points) > most);
+    }
+
     /** Whether the first one leads even if every sheet took all that it could. */
     private boolean leadsWhateverTheSheets(List<SupportOption> ranked) {
       if (ranked.isEmpty()) {
@@ -216,7 +274,11 @@ public final class Trials {
       List<Fact> facts = desk.facts(screened, EnumSet.of(option));
       if (!facts.isEmpty()) {
         view = view.with(facts);
+        BitSet before = (BitSet) fired.clone();
         rules.fire(view, Rule.Phase.CONFIRM, fired);
+        BitSet gained = (BitSet) fired.clone();
+        gained.andNot(before);
+        entangled |= gained.stream().mapToObj(rules::rule).anyMatch(rule -> !rule.concerns(option));
       }
     }
 

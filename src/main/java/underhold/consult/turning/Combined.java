@@ -142,7 +142,7 @@ final class Combined {
 
   private boolean reaches(Goal goal, List<Promise.Part> parts) {
     Map<String, FactValue> values = values(parts);
-    return goal.met(trying.leading(values)) && trying.possible(values);
+    return goal.met(trying, values) && trying.possible(values);
   }
 
   /** Tries the next few combinations side by side; those of facts already found are left out. */

@@ -2,9 +2,11 @@ package underhold.consult.turning;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import underhold.advice.SupportOption;
 import underhold.consult.trial.Outcome;
+import underhold.site.FactValue;
 
 /**
  * What a change is to bring about for one option.
@@ -35,5 +37,10 @@ public record Goal(SupportOption option, boolean first) {
     return first
         ? outcome.leader().filter(option::equals).isPresent()
         : outcome.of(option).usable();
+  }
+
+  /** Whether facts changed meet it; told without the rest of the outcome. */
+  boolean met(Trying trying, Map<String, FactValue> values) {
+    return first ? trying.leads(values, option) : met(trying.leading(values));
   }
 }

@@ -32,16 +32,24 @@ final class Runs {
   private final Grid grid;
   private final List<Single> singles;
   private final Predicate<Outcome> turns;
+  private final Predicate<Map<String, FactValue>> turnsWith;
 
   /**
    * @param singles the changes of one fact, amounts by size
    * @param turns whether an outcome is what is looked for
+   * @param turnsWith whether facts changed bring it about
    */
-  Runs(Trying trying, Grid grid, List<Single> singles, Predicate<Outcome> turns) {
+  Runs(
+      Trying trying,
+      Grid grid,
+      List<Single> singles,
+      Predicate<Outcome> turns,
+      Predicate<Map<String, FactValue>> turnsWith) {
     this.trying = trying;
     this.grid = grid;
     this.singles = singles;
     this.turns = turns;
+    this.turnsWith = turnsWith;
   }
 
   /** A change that turns, how the options stand then, and how large it is. */
@@ -204,6 +212,6 @@ final class Runs {
     }
     FactValue value = new FactValue.Amount(quantity(single.was().definition(), si));
     Map<String, FactValue> values = Map.of(single.name(), value);
-    return turns.test(trying.leading(values)) && trying.possible(values);
+    return turnsWith.test(values) && trying.possible(values);
   }
 }

@@ -63,6 +63,11 @@ final class Trying {
     return trials.leading(changes.with(values));
   }
 
+  /** Whether an option leads then. */
+  boolean leads(Map<String, FactValue> values, SupportOption option) {
+    return trials.leads(trials.view(changes.with(values)), option);
+  }
+
   boolean possible(Map<String, FactValue> values) {
     return changes.possible(changes.with(values));
   }

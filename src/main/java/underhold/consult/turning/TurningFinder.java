@@ -5,12 +5,14 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import underhold.advice.SupportOption;
 import underhold.consult.trial.Outcome;
 import underhold.consult.trial.Trials;
+import underhold.site.FactValue;
 import underhold.site.Zone;
 
 /** Finds the turning points of one zone. */
@@ -103,11 +105,15 @@ public final class TurningFinder {
       List<Runs.Turn> turns = new ArrayList<>();
       if (!met) {
         changes.byFact().parallelStream()
-            .map(fact -> new Runs(way, changes.grid(), fact, goal::met).turns())
+            .map(fact -> runs(fact).turns())
             .toList()
             .forEach(turns::addAll);
       }
       return points(turns, Optional.of(goal.option()));
+    }
+
+    private Runs runs(List<Single> fact) {
+      return new Runs(way, changes.grid(), fact, goal::met, values -> goal.met(way, values));
     }
 
     List<TurningPoint> pairs() {
@@ -160,7 +166,11 @@ public final class TurningFinder {
         .forEach(single -> leaders.add(single.outcome().leader()));
     for (Optional<SupportOption> leader : leaders) {
       Predicate<Outcome> leads = outcome -> outcome.leader().equals(leader);
-      turns.addAll(new Runs(trying, singles.grid(), fact, leads).turns());
+      Predicate<Map<String, FactValue>> with =
+          leader
+              .<Predicate<Map<String, FactValue>>>map(one -> values -> trying.leads(values, one))
+              .orElse(values -> trying.leading(values).leader().isEmpty());
+      turns.addAll(new Runs(trying, singles.grid(), fact, leads, with).turns());
     }
     return turns;
   }

@@ -24,11 +24,6 @@ public final class LoadSettlement {
   /** A load this close, as a share of it, counts as met. */
   private static final double CLOSE = 1e-9;
 
-  /** A share this close counts as found. */
-  private static final double SAME_SHARE = 1e-12;
-
-  private static final int REPEATS = 60;
-
   private final double diameterMetres;
   private final List<Stretch> stretches;
   private final double baseKilonewtons;
@@ -115,18 +110,15 @@ public final class LoadSettlement {
     return new State(force, movement, baseLoad, baseMetres);
   }
 
+  /**
+   * The share at the middle of a piece, whose own movement depends on it: on a straight line of the
+   * curve it follows at once, so that only the line is sought.
+   */
   private double middleShare(
       MobilisationCurve curve, double below, double force, double side, double flexibility) {
-    double share = curve.shareAt(below / diameterMetres);
-    for (int i = 0; i < REPEATS; i++) {
-      double middle = below + (force + side * share / 4) * flexibility / 2;
-      double next = curve.shareAt(middle / diameterMetres);
-      if (Math.abs(next - share) < SAME_SHARE) {
-        break;
-      }
-      share = next;
-    }
-    return share;
+    double atRest = (below + force * flexibility / 2) / diameterMetres;
+    double perShare = side * flexibility / 8 / diameterMetres;
+    return curve.shareWhere(atRest, perShare);
   }
 
   /** The state under a load on the head; out of range where it exceeds the resistance. */

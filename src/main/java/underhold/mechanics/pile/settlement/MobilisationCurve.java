@@ -74,6 +74,32 @@ public record MobilisationCurve(List<Point> points) {
     return before.share();
   }
 
+  /**
+   * The share s that the movement {@code base + s × perShare} calls up, where the movement itself
+   * grows with the share: the least such share.
+   *
+   * @param base movement over diameter without the share, not negative
+   * @param perShare movement over diameter that a share of 1 adds, not negative
+   */
+  public double shareWhere(double base, double perShare) {
+    if (!(base >= 0 && perShare >= 0)) {
+      throw new IllegalArgumentException("a movement is not negative");
+    }
+    Point before = points.get(0);
+    for (int i = 1; i < points.size(); i++) {
+      Point next = points.get(i);
+      if (base + perShare * next.share() <= next.movementRatio()) {
+        double slope =
+            (next.share() - before.share()) / (next.movementRatio() - before.movementRatio());
+        double over = before.share() + slope * (base - before.movementRatio());
+        double against = 1 - slope * perShare;
+        return against > 0 ? over / against : before.share();
+      }
+      before = next;
+    }
+    return before.share();
+  }
+
   /** Movement over diameter at which all is called up. */
   public double fullAtRatio() {
     return points.get(points.size() - 1).movementRatio();
