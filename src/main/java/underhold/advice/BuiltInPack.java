@@ -31,12 +31,14 @@ public final class BuiltInPack {
     return pack == pack();
   }
 
-  /** An engine with the compiled rules. */
+  /** An engine with the compiled rules, which it loads when the first are to fire. */
   public static RuleEngine engine() {
-    expectEngine();
-    RulePack pack = pack();
+    return new CompiledEngine(pack(), BuiltInPack::rules);
+  }
+
+  private static KieBase rules() {
     try {
-      return new CompiledEngine(pack, Compiled.RULES.get());
+      return Compiled.RULES.get();
     } catch (ExecutionException e) {
       throw new IllegalStateException("the compiled rules do not load", e.getCause());
     } catch (InterruptedException e) {

@@ -6,22 +6,27 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.rule.FactHandle;
 import underhold.site.FactView;
 
-/** Fires the rules that the build compiled. Safe for use by several threads in turn. */
+/**
+ * Fires the rules that the build compiled, which are loaded when the first are to fire. Safe for use
+ * by several threads in turn.
+ */
 public final class CompiledEngine implements RuleEngine {
   private final RulePack pack;
-  private final KieSession session;
+  private final Supplier<KieBase> base;
+  private @Nullable KieSession session;
   private final FindingSink sink = new FindingSink();
   private final Map<Rule.Phase, Map<String, Rule>> rules;
 
-  CompiledEngine(RulePack pack, KieBase base) {
+  CompiledEngine(RulePack pack, Supplier<KieBase> base) {
     this.pack = pack;
-    this.session = base.newKieSession();
-    this.session.setGlobal("findings", sink);
+    this.base = base;
     this.rules = new EnumMap<>(Rule.Phase.class);
     for (Rule.Phase phase : Rule.Phase.values()) {
       this.rules.put(phase, pack.byId(phase));
@@ -44,6 +49,7 @@ public final class CompiledEngine implements RuleEngine {
   /** The rules of several phases that fire on one and the same view, at the cost of one phase. */
   synchronized List<List<Rule>> fire(FactView view, List<Rule.Phase> phases) {
     phases.forEach(phase -> phase.mustRead(view));
+    KieSession session = session();
     FactHandle handle = session.insert(facts(view, phases.get(0)));
     List<List<Rule>> fired = new ArrayList<>();
     for (Rule.Phase phase : phases) {
@@ -53,6 +59,16 @@ public final class CompiledEngine implements RuleEngine {
     }
     session.delete(handle);
     return fired;
+  }
+
+  private synchronized KieSession session() {
+    KieSession made = session;
+    if (made == null) {
+      made = base.get().newKieSession();
+      made.setGlobal("findings", sink);
+      session = made;
+    }
+    return made;
   }
 
   private List<Rule> inOrder(Set<String> fired, Rule.Phase phase) {

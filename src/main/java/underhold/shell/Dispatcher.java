@@ -44,7 +44,7 @@ final class Dispatcher {
         session.take(PackOptions.pack(base(line), line.input().options()));
         session.writeTo(output.by(session.pack()));
       }
-      if (Commands.ADVICE.equals(line.command().getGroup()) && BuiltInPack.is(session.pack())) {
+      if (line.command().judges() && BuiltInPack.is(session.pack())) {
         BuiltInPack.expectEngine();
       }
       CommandContext context =

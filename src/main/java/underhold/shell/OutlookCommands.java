@@ -50,12 +50,14 @@ final class OutlookCommands {
             "turning-points",
             "the smallest changes of fact that would put another option first",
             List.of(Options.FOR_OPTION, Options.CHANGES_OPTION),
-            commands::turningPoints),
+                commands::turningPoints)
+            .tryingOnly(),
         command(
             "firmness",
             "how often each option comes first when weights, limits and open facts are drawn",
             List.of(Options.DRAWS_OPTION, Options.SEED_OPTION),
-            commands::firmness));
+                commands::firmness)
+            .tryingOnly());
   }
 
   private static ShellCommand command(

@@ -14,6 +14,7 @@ final class ShellCommand implements Command {
   private final List<Parameter> parameters;
   private final List<CommandOption> options;
   private final Action action;
+  private final boolean judges;
 
   /** What a command does; it returns an exit code. */
   @FunctionalInterface
@@ -28,12 +29,36 @@ final class ShellCommand implements Command {
       List<Parameter> parameters,
       List<CommandOption> options,
       Action action) {
+    this(
+        name,
+        group,
+        summary,
+        parameters,
+        Options.with(group, options),
+        action,
+        Commands.ADVICE.equals(group));
+  }
+
+  private ShellCommand(
+      String name,
+      String group,
+      String summary,
+      List<Parameter> parameters,
+      List<CommandOption> options,
+      Action action,
+      boolean judges) {
     this.name = name;
     this.group = group;
     this.summary = summary;
     this.parameters = List.copyOf(parameters);
-    this.options = Options.with(group, options);
+    this.options = options;
     this.action = action;
+    this.judges = judges;
+  }
+
+  /** The same command, which tries changed sites only and so never asks the engine. */
+  ShellCommand tryingOnly() {
+    return new ShellCommand(name, group, summary, parameters, options, action, false);
   }
 
   @Override
@@ -59,6 +84,11 @@ final class ShellCommand implements Command {
   @Override
   public List<CommandOption> getOptions() {
     return options;
+  }
+
+  /** Whether it asks the engine what the rules say of a site as it is. */
+  boolean judges() {
+    return judges;
   }
 
   /** Whether it answers by rules, which may be those of another pack. */

@@ -84,6 +84,10 @@ public final class FirmnessFinder {
   }
 
   private static int stays(Optional<SupportOption> leader, Trials drawn, FactView view) {
-    return drawn.leading(view).leader().equals(leader) ? 1 : 0;
+    boolean stays =
+        leader
+            .map(option -> drawn.leads(view, option))
+            .orElseGet(() -> drawn.leading(view).leader().isEmpty());
+    return stays ? 1 : 0;
   }
 }
