@@ -14,8 +14,8 @@ import org.kie.api.runtime.rule.FactHandle;
 import underhold.site.FactView;
 
 /**
- * Fires the rules that the build compiled, which are loaded when the first are to fire. Safe for use
- * by several threads in turn.
+ * Fires the rules that the build compiled, which are loaded when the first are to fire. Safe for
+ * use by several threads in turn.
  */
 public final class CompiledEngine implements RuleEngine {
   private final RulePack pack;

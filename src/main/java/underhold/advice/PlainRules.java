@@ -131,7 +131,9 @@ public final class PlainRules {
     return sizingOnlyTakes;
   }
 
-  /** Whether each rule that reads the sheets only takes, from one option, for one fact of theirs. */
+  /**
+   * Whether each rule that reads the sheets only takes, from one option, for one fact of theirs.
+   */
   public boolean sheetsSpeakApart() {
     return sheetsSpeakApart;
   }

@@ -51,7 +51,8 @@ public record Settings(SettingTable table, Map<String, Double> numbers, Map<Stri
 
   /** The number in force, inside unit. */
   public double get(Setting setting) {
-    return numbers.getOrDefault(setting.name(), setting.fallback().si());
+    Double set = numbers.isEmpty() ? null : numbers.get(setting.name());
+    return set == null ? setting.fallback().si() : set;
   }
 
   /** The number in force as an amount. */
@@ -61,7 +62,8 @@ public record Settings(SettingTable table, Map<String, Double> numbers, Map<Stri
 
   /** The word in force. */
   public String get(Choice choice) {
-    return words.getOrDefault(choice.name(), choice.fallback());
+    String set = words.isEmpty() ? null : words.get(choice.name());
+    return set == null ? choice.fallback() : set;
   }
 
   /** Default or set by the user. */

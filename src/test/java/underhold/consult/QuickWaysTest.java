@@ -2,15 +2,23 @@ package underhold.consult;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import underhold.advice.PackFolder;
+import underhold.advice.PackReading;
 import underhold.advice.PlainRules;
 import underhold.advice.Points;
+import underhold.advice.RulePack;
 import underhold.advice.SupportOption;
 import underhold.consult.trial.Outcome;
 import underhold.consult.trial.Trials;
+import underhold.site.FactDictionary;
 import underhold.site.FactView;
 import underhold.site.Site;
 import underhold.site.Zone;
@@ -23,6 +31,24 @@ import underhold.sizing.Verdict;
 class QuickWaysTest {
   private static final int SITES = 200;
   private static final int SHEETS = 60;
+
+  private static final String MANIFEST =
+      """
+      {"name": "own", "version": "1", "extends": "built-in", "files": ["own.drl"]}
+      """;
+  private static final String HEAD =
+      """
+      package rules.own
+
+      import underhold.advice.ZoneFacts
+      global underhold.advice.FindingSink findings
+
+      """;
+  private static final String OTHERS =
+      rule("pileCapacity == \"fails\"", "edge-pits")
+          + rule("bracketBared == \"fails\"", "drilled-piles").replace("OWN-1", "OWN-2");
+  private static final String TOGETHER =
+      rule("pileCapacity == \"fails\", edgeSliding == \"fails\"", "edge-pits");
 
   private final Consultant consultant = Consultant.standard();
 
@@ -43,11 +69,38 @@ class QuickWaysTest {
         assertThat(quick.leader()).isEqualTo(whole.leader());
         for (SupportOption option : SupportOption.values()) {
           assertThat(quick.of(option).state()).isEqualTo(whole.of(option).state());
+          assertThat(trials.leads(zone, option))
+              .isEqualTo(whole.leader().filter(option::equals).isPresent());
         }
         spared += trials.of(zone).sized().size() - quick.sized().size();
       }
     }
     assertThat(spared).isPositive();
+  }
+
+  @Test
+  @DisplayName(
+      "Where a sheet of one option speaks of another, or two sheets speak together, asking for one option still names the leader: 120 plausible sites")
+  void sheets_that_speak_of_others_are_heard(@TempDir Path folder) throws IOException {
+    for (String own : List.of(OTHERS, TOGETHER)) {
+      Files.writeString(folder.resolve("pack.json"), MANIFEST);
+      Files.writeString(folder.resolve("own.drl"), HEAD + own);
+      RulePack pack = ((PackReading.Read) PackFolder.read(folder, "own")).pack();
+      assertThat(new PlainRules(pack, FactDictionary.standard()).sheetsSpeakApart())
+          .isEqualTo(own.equals(OTHERS));
+      Consultant other = Consultant.of(pack);
+      PlausibleSites sites = new PlausibleSites(8);
+      for (int i = 0; i < SHEETS; i++) {
+        Site site = PlausibleSites.site(sites.next());
+        Zone zone = site.zones().get(0);
+        Trials trials = other.trials(site, zone);
+        Outcome quick = trials.leading(zone);
+        for (SupportOption option : SupportOption.values()) {
+          assertThat(trials.leads(zone, option))
+              .isEqualTo(quick.leader().filter(option::equals).isPresent());
+        }
+      }
+    }
   }
 
   @Test
@@ -77,6 +130,25 @@ class QuickWaysTest {
       }
     }
     assertThat(compared).isGreaterThan(SHEETS);
+  }
+
+  private static String rule(String conditions, String option) {
+    return """
+        rule "What fails in %2$s."
+          @id("OWN-1")
+          @basis("judgement")
+          @source("")
+          @because("It fails.")
+          @cause("pile capacity")
+          agenda-group "confirm"
+        when
+          ZoneFacts( %1$s )
+        then
+          findings.against("%2$s", "decisive", drools.getRule());
+        end
+
+        """
+        .formatted(conditions, option);
   }
 
   private static void same(Check whole, Check alone) {

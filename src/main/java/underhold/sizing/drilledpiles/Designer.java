@@ -93,10 +93,10 @@ final class Designer {
   }
 
   private boolean groundSuffices(PileLayout layout, Toe toe) {
-    double factor = groupFactor(site, layout, toe.pieces());
+    // What is told by a product alone comes first: most toes fail by it.
     double allowable = toe.ultimate() / site.safetyFactor();
-    return layout.pileKilonewtons() <= factor * allowable
-        && layout.lossKilonewtons() * site.get(GroupNumbers.LOSS_FACTOR) <= toe.ultimate()
+    return layout.lossKilonewtons() * site.get(GroupNumbers.LOSS_FACTOR) <= toe.ultimate()
+        && layout.pileKilonewtons() <= groupFactor(site, layout, toe.pieces()) * allowable
         && site.totalLoad()
             <= blockAllowable(site, layout, toe.pieces(), ground.unitBase(toe.depth()))
                 .orElse(Double.MAX_VALUE);

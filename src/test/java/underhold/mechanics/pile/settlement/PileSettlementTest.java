@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
 import java.util.List;
+import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -72,6 +73,32 @@ class PileSettlementTest {
     assertThat(curve.shareAt(5)).isEqualTo(1);
     assertThat(curve.fullAtRatio()).isEqualTo(0.03);
     assertThat(MobilisationCurve.straight(0.02).shareAt(0.005)).isCloseTo(0.25, within(1e-12));
+  }
+
+  @Test
+  @DisplayName(
+      "Where the movement grows with the share, the share found calls itself up again, and no smaller one does")
+  void share_and_movement_agree() {
+    Random random = new Random(5);
+    for (int i = 0; i < 2000; i++) {
+      double first = 0.001 + 0.01 * random.nextDouble();
+      double share = 0.3 + 0.6 * random.nextDouble();
+      MobilisationCurve curve =
+          MobilisationCurve.through(first, share, first + 0.001 + 0.05 * random.nextDouble());
+      double base = 0.02 * random.nextDouble();
+      double perShare = 0.02 * random.nextDouble();
+      double found = curve.shareWhere(base, perShare);
+      assertThat(curve.shareAt(base + found * perShare)).isCloseTo(found, within(1e-12));
+      for (double less = 0; less < found - 1e-9; less += found / 50) {
+        assertThat(curve.shareAt(base + less * perShare)).isGreaterThan(less);
+      }
+    }
+    MobilisationCurve straight = MobilisationCurve.straight(0.01);
+    assertThat(straight.shareWhere(0, 0.01)).isZero(); // any share would do: the least is none
+    assertThat(straight.shareWhere(0.002, 0.005)).isCloseTo(0.4, within(1e-12)); // s = 0.2 + s / 2
+    assertThat(straight.shareWhere(0.006, 0.005)).isEqualTo(1);
+    assertThatThrownBy(() -> straight.shareWhere(-0.001, 0))
+        .isInstanceOf(IllegalArgumentException.class);
   }
 
   @Test
