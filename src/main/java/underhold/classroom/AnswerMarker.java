@@ -1,6 +1,7 @@
 package underhold.classroom;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,7 @@ final class AnswerMarker {
   private final Key key;
   private final List<String> choiceWords = new ArrayList<>();
   private final List<String> dangerWords = new ArrayList<>();
+  private final List<String> conditionWords = new ArrayList<>();
   private final List<String> factWords = new ArrayList<>();
 
   private AnswerMarker(Answer answer, Key key) {
@@ -41,6 +43,13 @@ final class AnswerMarker {
     return new AnswerMarker(answer, key).mark(before, fresh);
   }
 
+  /** What naming a method is worth by itself, no other part of an answer being given. */
+  static MarkLine choice(Key key, String method) {
+    List<String> none = List.of();
+    Answer bare = new Answer("", "", 0, 0, key.advice().name(), method, none, none, none, none);
+    return new AnswerMarker(bare, key).choice();
+  }
+
   private Mark mark(Optional<Answer> before, Set<String> fresh) {
     List<MarkLine> lines = new ArrayList<>();
     MarkLine choice = choice();
@@ -48,15 +57,23 @@ final class AnswerMarker {
     why();
     lines.add(facts());
     lines.add(checks());
-    lines.add(dangers());
+    lines.add(
+        told(
+            "conditions",
+            answer.condition(),
+            key.conditions(answer.method()),
+            Rubric.CONDITIONS,
+            conditionWords));
+    lines.add(
+        told("dangers", answer.danger(), key.dangers(answer.method()), Rubric.DANGERS, dangerWords));
     before.flatMap(last -> changed(last, fresh, choice.points())).ifPresent(lines::add);
     return new Mark(
         answer.student(), answer.of(), answer.stage(), answer.zone(), lines, feedback());
   }
 
-  /** What matters most: the choice, then a danger not seen, then facts. */
+  /** What matters most: the choice, then a danger not seen, a condition left out, then facts. */
   private List<String> feedback() {
-    return Stream.of(choiceWords, dangerWords, factWords)
+    return Stream.of(choiceWords, dangerWords, conditionWords, factWords)
         .flatMap(List::stream)
         .limit(MOST_SENTENCES)
         .toList();
@@ -149,25 +166,10 @@ final class AnswerMarker {
 
   /** The finding that counts most, with its rule and source. */
   private static String strongest(OptionAdvice option, Effect effect) {
-    return option.findings(effect).stream()
-        .filter(finding -> !option.uncounted().contains(finding))
-        .min(
-            java.util.Comparator.comparing(
-                finding -> finding.strength().map(Enum::ordinal).orElse(-1)))
+    return Cited.strongest(option, effect)
         .or(() -> option.findings(Effect.REFER).stream().findFirst())
-        .map(AnswerMarker::cited)
+        .map(Cited::words)
         .orElse("");
-  }
-
-  /** The reason of a finding with its rule, its source, and what that is worth. */
-  static String cited(Finding finding) {
-    String basis = finding.rule().basis().notice();
-    return finding.reason()
-        + " ["
-        + finding.rule().id()
-        + ", "
-        + (finding.source().isEmpty() ? basis : finding.source() + ", " + basis)
-        + "]";
   }
 
   private MarkLine facts() {
@@ -212,7 +214,7 @@ final class AnswerMarker {
       key.turning().entrySet().stream()
           .filter(entry -> !turning.contains(entry.getKey()))
           .min(
-              java.util.Comparator.comparing(
+              Comparator.comparing(
                   (Map.Entry<String, String> entry) -> !key.speaking().containsKey(entry.getKey())))
           .ifPresent(
               entry ->
@@ -253,24 +255,32 @@ final class AnswerMarker {
             + " give full points");
   }
 
-  private MarkLine dangers() {
-    Map<String, Finding> all = key.dangers(answer.method());
-    List<String> good = named(answer.danger()).stream().filter(all::containsKey).toList();
-    int needed = Math.min(Rubric.DANGERS, all.size());
+  /** Conditions or dangers: each of those named that the rules tell with the method. */
+  private MarkLine told(
+      String part, List<String> typed, Map<String, Finding> all, int most, List<String> missed) {
+    List<String> good = named(typed).stream().filter(all::containsKey).toList();
+    int needed = Math.min(most, all.size());
     if (needed == 0) {
-      return line("dangers", Rubric.DANGERS, Rubric.DANGERS, "the rules warn of none");
+      return line(part, most, most, "the rules tell of none");
     }
+    Optional<Map.Entry<String, Finding>> other =
+        all.entrySet().stream().filter(entry -> !good.contains(entry.getKey())).findFirst();
     if (good.size() < needed) {
-      all.entrySet().stream()
-          .filter(entry -> !good.contains(entry.getKey()))
-          .findFirst()
-          .ifPresent(entry -> dangerWords.add("Danger: " + cited(entry.getValue())));
+      other.ifPresent(
+          entry ->
+              missed.add("Not named: " + entry.getKey() + ". " + Cited.words(entry.getValue())));
     }
     return line(
-        "dangers",
-        (double) Rubric.DANGERS * good.size() / needed,
-        Rubric.DANGERS,
-        good.size() + " named of " + all.size() + " dangers of which the rules warn here");
+        part,
+        (double) most * good.size() / needed,
+        most,
+        good.size() + " named of the " + all.size() + " of which the rules tell here" + idle(typed, all));
+  }
+
+  /** What was named and is not told of, so that a student sees what gave nothing. */
+  private static String idle(List<String> typed, Map<String, Finding> all) {
+    List<String> idle = named(typed).stream().filter(word -> !all.containsKey(word)).toList();
+    return idle.isEmpty() ? "" : "; not of this method here: " + String.join(", ", idle);
   }
 
   private Optional<MarkLine> changed(Answer last, Set<String> fresh, double choice) {

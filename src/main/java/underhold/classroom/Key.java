@@ -5,8 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import underhold.advice.Finding;
 import underhold.advice.OptionAdvice;
+import underhold.advice.Rule;
 import underhold.advice.SupportOption;
 import underhold.consult.ZoneAdvice;
 
@@ -57,15 +59,28 @@ public record Key(
     return SupportOption.find(method).map(advice.ranking()::of);
   }
 
-  /**
-   * The cautions that hold, by the word of the danger: for a method, or for whatever is in play.
-   */
+  /** What naming a method, or none, is worth by itself, and why. */
+  public MarkLine worth(String method) {
+    return AnswerMarker.choice(this, method);
+  }
+
+  /** The conditions that hold, by their words: of a method, or of whatever is in play. */
+  public Map<String, Finding> conditions(String method) {
+    return told(method, advice.conditions(), ConditionWords::word);
+  }
+
+  /** The cautions that hold, by the word of the danger: of a method, or of whatever is in play. */
   public Map<String, Finding> dangers(String method) {
+    return told(method, advice.cautions(), rule -> DangerWords.word(rule.cause()));
+  }
+
+  private static Map<String, Finding> told(
+      String method, List<Finding> findings, Function<Rule, String> word) {
     Map<String, Finding> found = new LinkedHashMap<>();
     Optional<SupportOption> option = SupportOption.find(method);
-    for (Finding finding : advice.cautions()) {
+    for (Finding finding : findings) {
       if (option.map(finding.rule()::concerns).orElse(true)) {
-        found.putIfAbsent(DangerWords.word(finding.rule().cause()), finding);
+        found.putIfAbsent(word.apply(finding.rule()), finding);
       }
     }
     return found;

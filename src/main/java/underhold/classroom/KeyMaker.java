@@ -13,8 +13,10 @@ import underhold.advice.Hold;
 import underhold.advice.OptionAdvice;
 import underhold.advice.Screening;
 import underhold.consult.Consultant;
+import underhold.consult.Consultation;
 import underhold.consult.OpenQuestion;
 import underhold.consult.ZoneAdvice;
+import underhold.consult.scheme.SchemeDesk;
 import underhold.consult.turning.Change;
 import underhold.consult.turning.TurningPoint;
 import underhold.site.Fact;
@@ -27,6 +29,7 @@ import underhold.site.ZoneViews;
 public final class KeyMaker {
   private final Consultant consultant;
   private final Map<Asking, Key> made = new HashMap<>();
+  private final Map<Asking, SchemeKey> schemes = new HashMap<>();
 
   /** Keys by the rules of a consultant. */
   public KeyMaker(Consultant consultant) {
@@ -47,6 +50,28 @@ public final class KeyMaker {
     if (known == null) {
       known = key(study.known(stage, asked), zone);
       made.put(asking, known);
+    }
+    return known;
+  }
+
+  /**
+   * What the rules say of all zones together.
+   *
+   * @param stage the last stage known, from 0
+   * @param asked facts known beside
+   */
+  public SchemeKey together(CaseStudy study, int stage, Set<FactPlace> asked) {
+    Asking asking = new Asking(study, stage, Set.copyOf(asked), "");
+    SchemeKey known = schemes.get(asking);
+    if (known == null) {
+      Site site = study.known(stage, asked);
+      List<ZoneAdvice> zones =
+          site.zones().stream().map(zone -> consultant.reasons(site, zone)).toList();
+      Consultation consultation = new Consultation(site, consultant.pack(), zones);
+      known =
+          new SchemeKey(
+              consultation, SchemeDesk.of(consultant.pack()).scheme(consultation));
+      schemes.put(asking, known);
     }
     return known;
   }

@@ -57,6 +57,9 @@ public final class ClassMarksText {
   }
 
   private static String score(MarkLine line) {
+    if (line.part().equals(Mark.EARLIER)) {
+      return "note";
+    }
     return line.of() == 0
         ? "+" + points(line.points())
         : points(line.points()) + " of " + points(line.of());
@@ -73,7 +76,11 @@ public final class ClassMarksText {
           file.marks().stream().filter(mark -> mark.student().equals(student)).toList();
       page.item(MARGIN, SafeText.of(student), column, sum(own) + detail(file, own));
     }
-    long open = file.answers().size() + (long) file.given().size() - file.marks().size();
+    long open =
+        file.counting().size()
+            + (long) file.countingSchemes().size()
+            + file.countingGiven().size()
+            - file.marks().size();
     if (open > 0) {
       page.blank();
       page.para(0, Words.count((int) open, "answer is", "answers are") + " not marked yet.");
@@ -99,7 +106,7 @@ public final class ClassMarksText {
   }
 
   /** Points without an idle decimal. */
-  static String points(double points) {
+  public static String points(double points) {
     return points == Math.rint(points)
         ? String.valueOf(Math.round(points))
         : String.format(Locale.ROOT, "%.1f", points);

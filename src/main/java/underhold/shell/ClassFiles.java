@@ -107,6 +107,37 @@ final class ClassFiles {
     return studies;
   }
 
+  /**
+   * One case, by its file or by its name among the usual ones.
+   *
+   * @throws Refusal if there is none, or with all its problems
+   */
+  static CaseStudy oneCase(String typed) {
+    Path path = SiteFiles.path(typed);
+    if (typed.endsWith(CaseFile.ENDING)) {
+      SiteFiles.existing(path);
+      FileReading<CaseStudy> reading = CaseReader.read(path);
+      return reading.content().orElseThrow(() -> Refusal.site(reading.messages()));
+    }
+    Map<Path, CaseStudy> usual =
+        Files.isDirectory(Path.of(USUAL_FOLDER)) ? cases(USUAL_FOLDER) : Map.of();
+    List<String> names = usual.values().stream().map(CaseStudy::name).toList();
+    return usual.values().stream()
+        .filter(one -> one.name().equalsIgnoreCase(typed))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                Refusal.usage(
+                    "There is no case \""
+                        + typed
+                        + "\" in "
+                        + USUAL_FOLDER
+                        + "; name one of those that class list shows, or a file NAME"
+                        + CaseFile.ENDING
+                        + "."
+                        + Nearest.question(typed, names)));
+  }
+
   /** A case file as seen from the folder of a class file. */
   static String seenFrom(Path classFile, Path caseFile) {
     Path folder = classFile.toAbsolutePath().normalize().getParent();

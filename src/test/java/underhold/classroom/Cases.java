@@ -64,6 +64,7 @@ final class Cases {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         List.of());
   }
 }
