@@ -182,9 +182,9 @@ final class AnswerMarker {
             .filter(fact -> !turning.contains(fact) && key.speaking().containsKey(fact))
             .toList();
     Set<String> all = new HashSet<>(key.turning().keySet());
-    boolean open = key.leader().isEmpty();
+    boolean open = key.reasonsDecide();
     if (open) {
-      all.addAll(key.speaking().keySet()); // while nothing leads, reasons to wait weigh alike
+      all.addAll(key.speaking().keySet()); // then the reasons weigh like what turns it
     }
     int needed = Math.min(Rubric.FACTS, all.size());
     int full = turning.size() + (open ? speaking.size() : 0);

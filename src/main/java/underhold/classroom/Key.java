@@ -49,6 +49,11 @@ public record Key(
             .anyMatch(tied -> tied.option().id().equals(method));
   }
 
+  /** Whether a reason counts like a deciding fact: nothing leads, or no single fact turns it. */
+  public boolean reasonsDecide() {
+    return leader().isEmpty() || turning.isEmpty();
+  }
+
   /** Held options that could lead once what holds them is answered. */
   public List<OptionAdvice> waiting() {
     return advice.ranking().heldContenders();

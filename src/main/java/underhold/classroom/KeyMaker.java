@@ -91,7 +91,11 @@ public final class KeyMaker {
         open.putIfAbsent(question.fact().name(), question.stake());
       }
     }
-    return new Key(advice, turning, speaking(advice), open);
+    Map<String, Finding> speaking = speaking(advice);
+    List<String> rest =
+        speaking.keySet().stream().filter(fact -> !turning.containsKey(fact)).toList();
+    turning.putAll(HangingFacts.of(consultant, site, zone, rest));
+    return new Key(advice, turning, speaking, open);
   }
 
   /** The facts for which options wait that could lead. */

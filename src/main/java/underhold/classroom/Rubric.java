@@ -74,8 +74,8 @@ public final class Rubric {
             FACTS,
             "In full once three facts are named whose change would turn the answer, or all where"
                 + " there are fewer; a share for fewer. A half for each other fact on which the"
-                + " reasons rest; while nothing leads those count like the first. What you did not"
-                + " know yet gives nothing."),
+                + " reasons rest; while nothing leads, or where no single fact turns it, those count"
+                + " like the first. What you did not know yet gives nothing."),
         new Row(
             "to check first",
             CHECKS,

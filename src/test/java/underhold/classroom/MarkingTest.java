@@ -39,7 +39,16 @@ class MarkingTest {
       String check,
       String danger) {
     return new Answer(
-        student, of, stage, 0, zone, method, words(because), words(check), words(danger));
+        student,
+        of,
+        stage,
+        0,
+        zone,
+        method,
+        words(because),
+        words(check),
+        List.of(),
+        words(danger));
   }
 
   private static List<String> words(String typed) {
@@ -167,7 +176,7 @@ class MarkingTest {
                 "people-in-pits,movement"));
     Mark last = marks.get(1);
     assertThat(last.points()).isEqualTo(11);
-    assertThat(last.outOf()).isEqualTo(10);
+    assertThat(last.outOf()).isEqualTo(12);
     assertThat(part(last, "changed mind")).isEqualTo(1);
     // the same last answer without a changed mind has no such point, and the guess before it cost
     assertThat(marks.get(3).points()).isEqualTo(10);
@@ -296,7 +305,16 @@ class MarkingTest {
         .contains("not known to you then: clearSpan");
     Answer late =
         new Answer(
-            "Ada", "bracken-lane", 0, 1, GABLE, "none", List.of("clearSpan"), List.of(), List.of());
+            "Ada",
+            "bracken-lane",
+            0,
+            1,
+            GABLE,
+            "none",
+            List.of("clearSpan"),
+            List.of(),
+            List.of(),
+            List.of());
     assertThat(MARKING.mark(file.with(late)).marks().get(0).lines().get(1).why())
         .doesNotContain("not known to you then");
   }

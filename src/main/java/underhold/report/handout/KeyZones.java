@@ -225,9 +225,9 @@ final class KeyZones {
           }
         });
     return Pieces.table(
-        key.leader().isPresent()
-            ? "Other facts on which the reasons rest, a half point each"
-            : "Facts on which the reasons rest, a full point each while nothing leads",
+        key.reasonsDecide()
+            ? "Facts on which the reasons rest, counting like deciding ones here"
+            : "Other facts on which the reasons rest, a half point each",
         Pieces.columns("Fact", "Its name", "In the reason"),
         rows,
         "The reasons rest on no other fact.");
