@@ -2,9 +2,11 @@ package underhold.classroom;
 
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import underhold.advice.Effect;
 import underhold.advice.Finding;
 import underhold.advice.OptionAdvice;
+import underhold.site.Origin;
 
 /** Findings in words, with their rules and sources. */
 public final class Cited {
@@ -16,14 +18,25 @@ public final class Cited {
   }
 
   /** The same with other words for the reason. */
-  static String words(Finding finding, String reason) {
+  public static String words(Finding finding, String reason) {
     String basis = finding.rule().basis().notice();
     return reason
+        + assumed(finding)
         + " ["
         + finding.rule().id()
         + ", "
         + (finding.source().isEmpty() ? basis : finding.source() + ", " + basis)
         + "]";
+  }
+
+  /** What was assumed, where a finding rests on what nobody has stated. */
+  private static String assumed(Finding finding) {
+    String facts =
+        finding.facts().stream()
+            .filter(fact -> fact.origin() == Origin.ASSUMED)
+            .map(fact -> fact.label() + " " + fact.value())
+            .collect(Collectors.joining(", "));
+    return facts.isEmpty() ? "" : " (assumed, for nobody has said: " + facts + ")";
   }
 
   /** The finding with that effect that counts most for an option. */

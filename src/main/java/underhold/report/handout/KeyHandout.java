@@ -1,12 +1,15 @@
 package underhold.report.handout;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import underhold.classroom.Believed;
 import underhold.classroom.CaseStage;
 import underhold.classroom.CaseStudy;
 import underhold.classroom.Days;
+import underhold.classroom.FactPlace;
 import underhold.classroom.KeyMaker;
 import underhold.classroom.Level;
 import underhold.classroom.Question;
@@ -120,12 +123,18 @@ public final class KeyHandout {
   }
 
   private static String revealed(CaseStage stage) {
+    Map<String, List<String>> zones = new LinkedHashMap<>();
+    for (FactPlace place : stage.places()) {
+      zones.computeIfAbsent(place.zone(), zone -> new ArrayList<>()).add(place.fact());
+    }
     List<String> words = new ArrayList<>();
-    stage.places().forEach(place -> words.add(place.toString()));
+    zones.forEach(
+        (zone, facts) ->
+            words.add((zone.isEmpty() ? "the site" : zone) + ": " + String.join(", ", facts)));
     if (stage.ground()) {
       words.add("the ground");
     }
-    String told = String.join(", ", words);
+    String told = String.join("; ", words);
     List<String> believed = stage.believed().stream().map(KeyHandout::believed).toList();
     return told
         + (believed.isEmpty()

@@ -2,6 +2,7 @@ package underhold.report.handout;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import underhold.classroom.Named;
 import underhold.report.Words;
@@ -12,7 +13,7 @@ import underhold.report.drawing.Drawn;
 /** Small pieces that the handouts share. */
 final class Pieces {
   /** Room to write. */
-  static final String ROOM = ".".repeat(64);
+  static final String ROOM = String.join(" ", Collections.nCopies(11, ".".repeat(12)));
 
   private Pieces() {}
 

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import underhold.advice.Finding;
+import underhold.classroom.Cited;
 import underhold.report.document.Block;
 import underhold.report.document.Prose;
 import underhold.report.document.Section;
@@ -29,13 +30,7 @@ final class Sources {
     rules
         .computeIfAbsent(source + ": " + basis, key -> new TreeSet<>())
         .add(finding.rule().id());
-    return reason
-        + " ["
-        + finding.rule().id()
-        + ", "
-        + (finding.source().isEmpty() ? "" : finding.source() + ", ")
-        + basis
-        + "]";
+    return Cited.words(finding, reason);
   }
 
   /** All of them. */
