@@ -15,21 +15,12 @@ import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
-import underhold.consult.Consultant;
 
 /**
  * Answers with marks that were worked out by hand from the rubric, the facts of each case and the
  * rules as they read, and written down with their reasons before the program marked them.
  */
 class HandMarksTest {
-  private static final Map<String, CaseStudy> STUDIES = new LinkedHashMap<>();
-  private static final Marking MARKING = new Marking(STUDIES(), Consultant.standard());
-
-  private static Map<String, CaseStudy> STUDIES() {
-    Cases.all().forEach(study -> STUDIES.put(study.name(), study));
-    return STUDIES;
-  }
-
   private static JsonNode read() {
     try (InputStream text =
         HandMarksTest.class.getResourceAsStream("/underhold/classroom/hand-marks.json")) {
@@ -64,7 +55,7 @@ class HandMarksTest {
   }
 
   private static Mark zone(JsonNode one) {
-    CaseStudy study = STUDIES.get(one.get("of").asString());
+    CaseStudy study = Cases.of(one.get("of").asString());
     ClassFile file = Cases.classOf(study, study.stages().size() - 1);
     JsonNode before = one.get("before");
     if (before != null) {
@@ -82,12 +73,12 @@ class HandMarksTest {
                   List.of(),
                   List.of()));
     }
-    List<Mark> marks = MARKING.mark(file.with(answer(one))).marks();
+    List<Mark> marks = Cases.marked(file.with(answer(one))).marks();
     return marks.get(marks.size() - 1);
   }
 
   private static Mark scheme(JsonNode one) {
-    CaseStudy study = STUDIES.get(one.get("of").asString());
+    CaseStudy study = Cases.of(one.get("of").asString());
     Map<String, String> methods = new LinkedHashMap<>();
     one.get("methods").properties().forEach(zone -> methods.put(zone.getKey(), zone.getValue().asString()));
     List<SchemeAnswer.Wanted> orders = new ArrayList<>();
@@ -111,7 +102,7 @@ class HandMarksTest {
             words(one.get("because")),
             orders);
     ClassFile file = Cases.classOf(study, study.stages().size() - 1).with(answer);
-    return MARKING.mark(file).marks().get(0);
+    return Cases.marked(file).marks().get(0);
   }
 
   private static void compare(JsonNode one, Mark mark, SoftAssertions all) {
@@ -146,7 +137,7 @@ class HandMarksTest {
     each(read().get("questions"))
         .forEach(
             one -> {
-              CaseStudy study = STUDIES.get(one.get("of").asString());
+              CaseStudy study = Cases.of(one.get("of").asString());
               ClassFile file =
                   Cases.classOf(study, study.stages().size() - 1)
                       .with(
@@ -155,7 +146,7 @@ class HandMarksTest {
                               study.name(),
                               one.get("question").asString(),
                               one.get("gives").asString()));
-              Mark mark = MARKING.mark(file).marks().get(0);
+              Mark mark = Cases.marked(file).marks().get(0);
               all.assertThat(mark.points())
                   .as(one.get("why").asString() + " " + mark.lines())
                   .isEqualTo(one.get("points").asDouble());

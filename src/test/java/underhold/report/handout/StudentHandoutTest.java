@@ -104,29 +104,26 @@ class StudentHandoutTest {
 
   @Test
   void neither_text_nor_bookmarks_nor_properties_of_a_pdf_hold_more() throws IOException {
-    for (String name : List.of("heron-gate", "fenwick-cross")) {
-      CaseStudy study = HiddenCases.of(name);
-      Document document = handout(study, 0);
-      byte[] file = bytes(new PdfWriter(Paper.A4), document);
-      try (PDDocument pdf = Loader.loadPDF(file)) {
-        String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
-        assertThat(text).contains(study.file().story().substring(0, 30));
-        PDDocumentInformation about = pdf.getDocumentInformation();
-        String properties =
-            about.getMetadataKeys().stream()
-                .map(key -> key + " " + about.getCustomMetadataValue(key))
-                .collect(Collectors.joining(" "));
-        List<String> bookmarks = new ArrayList<>();
-        pdf.getDocumentCatalog()
-            .getDocumentOutline()
-            .children()
-            .forEach(item -> bookmarks.add(item.getTitle()));
-        searched(study, 0, text + properties + bookmarks, name + " in PDF");
-        assertThat(pdf.getDocumentCatalog().getMetadata()).isNull();
-      }
-      String raw = new String(file, StandardCharsets.ISO_8859_1);
-      assertThat(raw).doesNotContain(study.file().teaches(), ".case.json", "cases/classroom");
+    CaseStudy study = HiddenCases.of("heron-gate"); // it has a belief and a surprise
+    byte[] file = bytes(new PdfWriter(Paper.A4), handout(study, 0));
+    try (PDDocument pdf = Loader.loadPDF(file)) {
+      String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+      assertThat(text).contains(study.file().story().substring(0, 30));
+      PDDocumentInformation about = pdf.getDocumentInformation();
+      String properties =
+          about.getMetadataKeys().stream()
+              .map(key -> key + " " + about.getCustomMetadataValue(key))
+              .collect(Collectors.joining(" "));
+      List<String> bookmarks = new ArrayList<>();
+      pdf.getDocumentCatalog()
+          .getDocumentOutline()
+          .children()
+          .forEach(item -> bookmarks.add(item.getTitle()));
+      searched(study, 0, text + properties + bookmarks, "in PDF");
+      assertThat(pdf.getDocumentCatalog().getMetadata()).isNull();
     }
+    String raw = new String(file, StandardCharsets.ISO_8859_1);
+    assertThat(raw).doesNotContain(study.file().teaches(), ".case.json", "cases/classroom");
   }
 
   private static void searched(CaseStudy study, int open, String text, String where) {
