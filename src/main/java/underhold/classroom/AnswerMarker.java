@@ -65,7 +65,8 @@ final class AnswerMarker {
             Rubric.CONDITIONS,
             conditionWords));
     lines.add(
-        told("dangers", answer.danger(), key.dangers(answer.method()), Rubric.DANGERS, dangerWords));
+        told(
+            "dangers", answer.danger(), key.dangers(answer.method()), Rubric.DANGERS, dangerWords));
     before.flatMap(last -> changed(last, fresh, choice.points())).ifPresent(lines::add);
     return new Mark(
         answer.student(), answer.of(), answer.stage(), answer.zone(), lines, feedback());
@@ -274,7 +275,11 @@ final class AnswerMarker {
         part,
         (double) most * good.size() / needed,
         most,
-        good.size() + " named of the " + all.size() + " of which the rules tell here" + idle(typed, all));
+        good.size()
+            + " named of the "
+            + all.size()
+            + " of which the rules tell here"
+            + idle(typed, all));
   }
 
   /** What was named and is not told of, so that a student sees what gave nothing. */

@@ -176,7 +176,8 @@ public final class ClassDesk {
             condition,
             danger);
     List<Answer> earlier = file.answers().stream().filter(one::sameTurn).toList();
-    String said = who.get() + ": " + one.zone() + ", " + method + ", at the stage " + title(ref.get());
+    String said =
+        who.get() + ": " + one.zone() + ", " + method + ", at the stage " + title(ref.get());
     if (!earlier.isEmpty() && earlier.get(earlier.size() - 1).equals(one)) {
       return new Doing.Done(file, List.of("Written already for " + said + "."));
     }
@@ -251,7 +252,9 @@ public final class ClassDesk {
   private static String joined(SchemeAnswer one) {
     return String.join(
         ", ",
-        one.methods().entrySet().stream().map(zone -> zone.getKey() + " " + zone.getValue()).toList());
+        one.methods().entrySet().stream()
+            .map(zone -> zone.getKey() + " " + zone.getValue())
+            .toList());
   }
 
   /** The methods under the zones' own names, in the order of the site. */

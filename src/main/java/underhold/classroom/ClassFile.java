@@ -20,8 +20,8 @@ import underhold.site.PlainText;
  * @param cases its cases, each with the stage that is open
  * @param students their names
  * @param asked facts asked for before their stage
- * @param answers answers zone by zone, in the order given; of several by one student for one zone at
- *     one stage the last counts, and the others stay as a record
+ * @param answers answers zone by zone, in the order given; of several by one student for one zone
+ *     at one stage the last counts, and the others stay as a record
  * @param schemes answers for all zones together, likewise
  * @param given answers to questions, likewise
  * @param marks the marks of the last marking
@@ -113,10 +113,7 @@ public record ClassFile(
 
   /** The facts that a student had asked for when the first so many were told. */
   public Set<FactPlace> askedBefore(String student, String of, int count) {
-    return own(student, of)
-        .limit(count)
-        .map(Asked::place)
-        .collect(Collectors.toUnmodifiableSet());
+    return own(student, of).limit(count).map(Asked::place).collect(Collectors.toUnmodifiableSet());
   }
 
   private Stream<Asked> own(String student, String of) {
@@ -149,7 +146,9 @@ public record ClassFile(
   private static <T> List<T> last(List<T> all, BiPredicate<T, T> same) {
     return IntStream.range(0, all.size())
         .filter(
-            i -> all.subList(i + 1, all.size()).stream().noneMatch(one -> same.test(all.get(i), one)))
+            i ->
+                all.subList(i + 1, all.size()).stream()
+                    .noneMatch(one -> same.test(all.get(i), one)))
         .mapToObj(all::get)
         .toList();
   }

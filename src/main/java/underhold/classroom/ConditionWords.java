@@ -71,7 +71,9 @@ public final class ConditionWords {
 
   private ConditionWords() {}
 
-  /** All of them that a pack can ask for, whatever the case, so that the list gives nothing away. */
+  /**
+   * All of them that a pack can ask for, whatever the case, so that the list gives nothing away.
+   */
   public static List<Named> of(RulePack pack) {
     Map<String, String> found = new LinkedHashMap<>();
     List<Rule> rules = rules(pack);

@@ -12,8 +12,6 @@ public record Given(String student, String of, String question, String gives) {
 
   /** Whether both are of one student, case and question, so that only the later one counts. */
   boolean sameQuestion(Given other) {
-    return student.equals(other.student)
-        && of.equals(other.of)
-        && question.equals(other.question);
+    return student.equals(other.student) && of.equals(other.of) && question.equals(other.question);
   }
 }

@@ -49,7 +49,10 @@ final class HangingFacts {
               "were it "
                   + allowed.value()
                   + ", with what hangs on it, "
-                  + after.leader().map(option -> option.label() + " first").orElse("no clear choice"));
+                  + after
+                      .leader()
+                      .map(option -> option.label() + " first")
+                      .orElse("no clear choice"));
           break;
         }
       }

@@ -68,9 +68,7 @@ public final class KeyMaker {
       List<ZoneAdvice> zones =
           site.zones().stream().map(zone -> consultant.reasons(site, zone)).toList();
       Consultation consultation = new Consultation(site, consultant.pack(), zones);
-      known =
-          new SchemeKey(
-              consultation, SchemeDesk.of(consultant.pack()).scheme(consultation));
+      known = new SchemeKey(consultation, SchemeDesk.of(consultant.pack()).scheme(consultation));
       schemes.put(asking, known);
     }
     return known;

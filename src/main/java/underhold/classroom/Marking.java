@@ -88,7 +88,7 @@ public final class Marking {
   }
 
   private static Set<FactPlace> known(ClassFile file, CaseStudy study, Answer answer) {
-    Set<FactPlace> known = 
+    Set<FactPlace> known =
         new HashSet<>(file.askedBefore(answer.student(), answer.of(), answer.asked()));
     study.stages().subList(0, answer.stage() + 1).forEach(one -> known.addAll(one.places()));
     return known;

@@ -60,8 +60,7 @@ public record SchemeKey(Consultation consultation, SchemeOutcome outcome) {
             .map(
                 zone -> {
                   Optional<OptionAdvice> option =
-                      SupportOption.find(
-                              methods.getOrDefault(zone.name(), Expected.NO_METHOD))
+                      SupportOption.find(methods.getOrDefault(zone.name(), Expected.NO_METHOD))
                           .map(zone.ranking()::of);
                   return new ZoneChoice(zone, option, option.isPresent() ? "" : "it is left open");
                 })
@@ -105,7 +104,9 @@ public record SchemeKey(Consultation consultation, SchemeOutcome outcome) {
     String bare = ofPair.replaceFirst("^(first|second)", "");
     String own = bare.isEmpty() ? "" : Character.toLowerCase(bare.charAt(0)) + bare.substring(1);
     Set<String> stated = new LinkedHashSet<>();
-    FactDictionary.standard().find(own).ifPresent(fact -> stated(fact, stated, new LinkedHashSet<>()));
+    FactDictionary.standard()
+        .find(own)
+        .ifPresent(fact -> stated(fact, stated, new LinkedHashSet<>()));
     return stated.stream();
   }
 

@@ -15,7 +15,6 @@ import underhold.consult.scheme.Combination;
 import underhold.consult.scheme.OrderWanted;
 import underhold.consult.scheme.PairFinding;
 import underhold.consult.scheme.SchemeDesk;
-import underhold.consult.scheme.ZoneChoice;
 
 /** Marks the methods of all zones together by what the rules between zones say of them. */
 final class SchemeMarker {
@@ -54,8 +53,7 @@ final class SchemeMarker {
     for (Map.Entry<String, String> one : answer.methods().entrySet()) {
       Optional<OptionAdvice> option = key.of(one.getKey(), one.getValue());
       if (option.filter(SchemeKey::ruledOut).isPresent()) {
-        String why =
-            Cited.strongest(option.get(), Effect.RULE_OUT).map(Cited::words).orElse("");
+        String why = Cited.strongest(option.get(), Effect.RULE_OUT).map(Cited::words).orElse("");
         return methods(0, one.getKey() + ": " + one.getValue() + " is ruled out there. " + why);
       }
     }
@@ -69,7 +67,9 @@ final class SchemeMarker {
     }
     boolean contend =
         answer.methods().entrySet().stream()
-            .allMatch(one -> key.of(one.getKey(), one.getValue()).filter(SchemeKey::contends).isPresent());
+            .allMatch(
+                one ->
+                    key.of(one.getKey(), one.getValue()).filter(SchemeKey::contends).isPresent());
     Combination own = named.stands().get();
     if (same(own, best)) {
       return methods(Rubric.SCHEME, "they are what the rules put first together");
@@ -109,17 +109,13 @@ final class SchemeMarker {
   private static Optional<PairFinding> strongest(List<PairFinding> findings, Effect effect) {
     return findings.stream()
         .filter(one -> one.effect() == effect)
-        .min(
-            Comparator.comparing(
-                one -> one.finding().strength().map(Enum::ordinal).orElse(-1)));
+        .min(Comparator.comparing(one -> one.finding().strength().map(Enum::ordinal).orElse(-1)));
   }
 
   /** The methods of a combination, zone by zone. */
   static String said(Combination combination) {
     return combination.zones().stream()
-        .map(
-            zone ->
-                zone.name() + ", " + zone.method().map(one -> one.label()).orElse("none yet"))
+        .map(zone -> zone.name() + ", " + zone.method().map(one -> one.label()).orElse("none yet"))
         .collect(Collectors.joining("; "));
   }
 
@@ -138,8 +134,7 @@ final class SchemeMarker {
           .filter(entry -> !good.contains(entry.getKey()))
           .findFirst()
           .ifPresent(
-              entry ->
-                  words.add("Not named: " + entry.getKey() + ". " + cited(entry.getValue())));
+              entry -> words.add("Not named: " + entry.getKey() + ". " + cited(entry.getValue())));
     }
     return line(
         "where they meet",
@@ -155,26 +150,37 @@ final class SchemeMarker {
 
   private MarkLine order() {
     List<OrderWanted> wanted = orders();
-    List<SchemeAnswer.Wanted> typed = answer.order().stream().distinct().limit(Rubric.MOST_NAMED).toList();
+    List<SchemeAnswer.Wanted> typed =
+        answer.order().stream().distinct().limit(Rubric.MOST_NAMED).toList();
     for (SchemeAnswer.Wanted one : typed) {
       Optional<OrderWanted> turned =
-          wanted.stream().filter(rule -> is(rule, one.second(), one.order(), one.first())).findFirst();
+          wanted.stream()
+              .filter(rule -> is(rule, one.second(), one.order(), one.first()))
+              .findFirst();
       if (turned.isPresent() && !asked(wanted, one)) {
         words.add(0, Words.first(turned.get().sentence()) + " [" + turned.get().ruleId() + "].");
         return line(
             "order between zones",
             0,
             Rubric.ORDER,
-            one + " is the wrong way round: " + turned.get().sentence() + " [" + turned.get().ruleId() + "]");
+            one
+                + " is the wrong way round: "
+                + turned.get().sentence()
+                + " ["
+                + turned.get().ruleId()
+                + "]");
       }
     }
-    int needed = (int) Math.min(Rubric.ORDER, wanted.stream().filter(one -> !one.assumed()).count());
+    int needed =
+        (int) Math.min(Rubric.ORDER, wanted.stream().filter(one -> !one.assumed()).count());
     if (needed == 0) {
       return line("order between zones", 1, Rubric.ORDER, "no rule asks for one here");
     }
     long good = typed.stream().filter(one -> asked(wanted, one)).count();
     wanted.stream()
-        .filter(rule -> typed.stream().noneMatch(one -> is(rule, one.first(), one.order(), one.second())))
+        .filter(
+            rule ->
+                typed.stream().noneMatch(one -> is(rule, one.first(), one.order(), one.second())))
         .findFirst()
         .filter(rule -> good < needed)
         .ifPresent(rule -> words.add(Words.first(rule.sentence()) + " [" + rule.ruleId() + "]."));
@@ -182,7 +188,12 @@ final class SchemeMarker {
         "order between zones",
         (double) good / needed,
         Rubric.ORDER,
-        good + " named of the " + wanted.size() + " for which the rules ask; " + needed + " give full points");
+        good
+            + " named of the "
+            + wanted.size()
+            + " for which the rules ask; "
+            + needed
+            + " give full points");
   }
 
   /** The orders of the student's own methods; of the best ones where those cannot stand. */

@@ -192,8 +192,7 @@ final class ClassAnswerCommand {
         .questions()
         .ifPresent(all -> all.forEach(one -> tasks.add("the question " + one.question())));
     return tasks.stream()
-        .filter(
-            task -> !seen.add(String.join("\n", answers.student(), answers.of(), task)))
+        .filter(task -> !seen.add(String.join("\n", answers.student(), answers.of(), task)))
         .findFirst()
         .map(
             task ->

@@ -67,7 +67,9 @@ final class ClassHandoutCommands {
     String typed = call.needed(0);
     Optional<Path> out = out(call);
     List<StudentSheet> sheets =
-        typed.endsWith(underhold.classroom.ClassFile.ENDING) ? ofClass(call) : List.of(ofCase(call));
+        typed.endsWith(underhold.classroom.ClassFile.ENDING)
+            ? ofClass(call)
+            : List.of(ofCase(call));
     if (out.isEmpty()) {
       session
           .output()

@@ -80,7 +80,9 @@ class HandMarksTest {
   private static Mark scheme(JsonNode one) {
     CaseStudy study = Cases.of(one.get("of").asString());
     Map<String, String> methods = new LinkedHashMap<>();
-    one.get("methods").properties().forEach(zone -> methods.put(zone.getKey(), zone.getValue().asString()));
+    one.get("methods")
+        .properties()
+        .forEach(zone -> methods.put(zone.getKey(), zone.getValue().asString()));
     List<SchemeAnswer.Wanted> orders = new ArrayList<>();
     for (String typed : words(one.get("order"))) {
       String word =
@@ -113,7 +115,14 @@ class HandMarksTest {
     Map<String, Double> marked = new LinkedHashMap<>();
     mark.lines().forEach(line -> marked.put(line.part(), line.points()));
     all.assertThat(marked)
-        .as(one.get("of").asString() + " " + one.get("stage") + ": " + one.get("why").asString() + "\n" + mark.lines())
+        .as(
+            one.get("of").asString()
+                + " "
+                + one.get("stage")
+                + ": "
+                + one.get("why").asString()
+                + "\n"
+                + mark.lines())
         .isEqualTo(byHand);
   }
 
@@ -157,9 +166,7 @@ class HandMarksTest {
   @Test
   void they_are_many_and_of_many_cases_and_each_has_its_reason() {
     List<JsonNode> all =
-        Stream.of("zones", "schemes", "questions")
-            .flatMap(kind -> each(read().get(kind)))
-            .toList();
+        Stream.of("zones", "schemes", "questions").flatMap(kind -> each(read().get(kind))).toList();
     Set<String> cases = new HashSet<>(all.stream().map(one -> one.get("of").asString()).toList());
     assertThat(all).hasSizeGreaterThanOrEqualTo(24);
     assertThat(cases).hasSizeGreaterThanOrEqualTo(8);

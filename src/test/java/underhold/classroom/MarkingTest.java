@@ -298,7 +298,8 @@ class MarkingTest {
         for (Answer one : answers) {
           file = file.with(one);
         }
-        assertThat(new Marking(Map.of(study.name(), study), Consultant.standard()).mark(file).marks())
+        assertThat(
+                new Marking(Map.of(study.name(), study), Consultant.standard()).mark(file).marks())
             .isEqualTo(first);
       }
     } finally {

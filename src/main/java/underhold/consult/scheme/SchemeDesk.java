@@ -17,8 +17,8 @@ import underhold.consult.ZoneAdvice;
 import underhold.quantity.Quantity;
 import underhold.site.FactDefinition;
 import underhold.site.FactDictionary;
-import underhold.site.Site;
 import underhold.site.FactView;
+import underhold.site.Site;
 
 /** Makes the scheme of a site from the advice on its zones. */
 public final class SchemeDesk {

@@ -61,8 +61,7 @@ final class FactTables {
           Block.Row.of(
               Prose.of(layer.top().text()), Prose.of(soil(layer.soil())), Prose.of(more(layer))));
     }
-    return Pieces.table(
-        caption, Pieces.columns("From", "Soil", "Measured"), rows, NOT_EXPLORED);
+    return Pieces.table(caption, Pieces.columns("From", "Soil", "Measured"), rows, NOT_EXPLORED);
   }
 
   private static String soil(String word) {

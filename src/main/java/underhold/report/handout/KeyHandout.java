@@ -62,7 +62,8 @@ public final class KeyHandout {
       sections.add(questions());
     }
     sections.add(
-        Section.of("marks", "What is given points", RubricTables.of(study.full().zones().size() > 1)));
+        Section.of(
+            "marks", "What is given points", RubricTables.of(study.full().zones().size() > 1)));
     sections.add(facts());
     Section trace = new KeyTrace(study, keys, sources).section();
     sections.add(sources.section());
@@ -82,7 +83,8 @@ public final class KeyHandout {
         entry("Teaches", study.file().teaches()),
         entry("Place", "Invented for teaching."),
         entry("Program", "Underhold " + Program.version()),
-        entry("Rules", consultant.pack().name() + ", fingerprint " + consultant.pack().fingerprint()),
+        entry(
+            "Rules", consultant.pack().name() + ", fingerprint " + consultant.pack().fingerprint()),
         entry("Caution", Program.CAUTION));
   }
 
@@ -107,7 +109,8 @@ public final class KeyHandout {
     for (CaseStage stage : study.stages()) {
       rows.add(
           Block.Row.of(
-              Prose.of(stage.title() + (stage.surprise() ? " (a surprise: cannot be asked for)" : "")),
+              Prose.of(
+                  stage.title() + (stage.surprise() ? " (a surprise: cannot be asked for)" : "")),
               Prose.of(Days.of(stage.days())),
               Prose.of(stage.tells()),
               Prose.of(revealed(stage))));

@@ -34,9 +34,7 @@ final class KeyQuestion {
   private List<Block> answer(Reckoned reckoned) {
     List<Block> blocks = new ArrayList<>();
     if (reckoned instanceof Reckoned.Amount amount) {
-      blocks.add(
-          strong(
-              amount.text(), ", within " + question.tolerance() + " %. " + amount.how()));
+      blocks.add(strong(amount.text(), ", within " + question.tolerance() + " %. " + amount.how()));
       desk.step(study, question).ifPresent(step -> blocks.add(working(step)));
     } else if (reckoned instanceof Reckoned.Verdict verdict) {
       blocks.add(strong(verdict.word(), ". " + verdict.how()));
@@ -46,7 +44,9 @@ final class KeyQuestion {
               rounds.rounds().stream()
                   .map(
                       round ->
-                          round.pits().stream().map(String::valueOf).collect(Collectors.joining(" ")))
+                          round.pits().stream()
+                              .map(String::valueOf)
+                              .collect(Collectors.joining(" ")))
                   .collect(Collectors.joining(" / ")),
               " is one legal way; any other that breaks no rule and needs no more rounds has all"
                   + " points."));

@@ -37,9 +37,7 @@ final class KeyTogether {
           key.best()
               .map(this::best)
               .orElse(List.of(Pieces.paragraph("No scheme: " + key.whyNone())));
-      parts.add(
-          Section.of(
-              "together-" + (stage + 1), study.stages().get(stage).title(), blocks));
+      parts.add(Section.of("together-" + (stage + 1), study.stages().get(stage).title(), blocks));
     }
     return new Section("together", "All zones together", List.of(), parts);
   }
@@ -55,7 +53,9 @@ final class KeyTogether {
     }
     blocks.add(
         new Block.Table(
-            "First together, " + best.points() + " points", Pieces.columns("Zone", "Method"), zones));
+            "First together, " + best.points() + " points",
+            Pieces.columns("Zone", "Method"),
+            zones));
     blocks.add(
         Pieces.listOr(
             best.findings().stream().map(this::said).toList(),
@@ -79,7 +79,8 @@ final class KeyTogether {
         .forEach(
             (fact, finding) ->
                 facts.add(
-                    Block.Row.of(Pieces.typed(fact), Prose.of(finding.finding().rule().sentence()))));
+                    Block.Row.of(
+                        Pieces.typed(fact), Prose.of(finding.finding().rule().sentence()))));
     blocks.add(
         Pieces.table(
             "Facts on which they meet",

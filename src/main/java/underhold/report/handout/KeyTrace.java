@@ -34,8 +34,7 @@ final class KeyTrace {
     List<Section> parts = new ArrayList<>();
     for (Zone zone : study.full().zones()) {
       Screening screening = keys.of(study, last, Set.of(), zone.name()).advice().screening();
-      parts.add(
-          Section.of("trace-" + (parts.size() + 1), "Zone: " + zone.name(), zone(screening)));
+      parts.add(Section.of("trace-" + (parts.size() + 1), "Zone: " + zone.name(), zone(screening)));
     }
     return new Section(
         "trace",
@@ -86,7 +85,9 @@ final class KeyTrace {
     String text =
         Stream.concat(
                 finding.facts().stream()
-                    .map(fact -> fact.label() + " " + fact.value() + " (" + fact.origin().word() + ")"),
+                    .map(
+                        fact ->
+                            fact.label() + " " + fact.value() + " (" + fact.origin().word() + ")"),
                 finding.limits().stream()
                     .map(
                         limit ->

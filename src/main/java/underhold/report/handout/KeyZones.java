@@ -60,8 +60,7 @@ final class KeyZones {
               Prose.of(waiting(key)),
               Prose.of(standing(key, Standing.RULED_OUT))));
       parts.add(
-          Section.of(
-              "zone-" + number + "-stage-" + (stage + 1), title, stage(key, stage, before)));
+          Section.of("zone-" + number + "-stage-" + (stage + 1), title, stage(key, stage, before)));
       before = ids(key);
     }
     return new Section(
@@ -147,7 +146,13 @@ final class KeyZones {
               List.of(
                   Prose.of(option.option().label()),
                   Prose.of(
-                      leads ? "first" : option.standing().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ')),
+                      leads
+                          ? "first"
+                          : option
+                              .standing()
+                              .name()
+                              .toLowerCase(java.util.Locale.ROOT)
+                              .replace('_', ' ')),
                   Prose.of(Words.score(option.score()) + " (count)"),
                   Prose.of(marks(key, option, worth)),
                   Prose.of(why(option)))));
@@ -158,7 +163,8 @@ final class KeyZones {
             Prose.of("none"),
             Prose.of("no choice"),
             Prose.empty(),
-            Prose.of(ClassMarksText.points(none.points()) + " of " + ClassMarksText.points(none.of())),
+            Prose.of(
+                ClassMarksText.points(none.points()) + " of " + ClassMarksText.points(none.of())),
             Prose.of(none.why())));
     return new Block.Table(
         "The methods on what is known here",
@@ -214,16 +220,17 @@ final class KeyZones {
 
   private Block speaking(Key key) {
     List<Block.Row> rows = new ArrayList<>();
-    key.speaking().forEach(
-        (name, finding) -> {
-          if (!key.turning().containsKey(name)) {
-            rows.add(
-                Block.Row.of(
-                    Prose.of(FactDictionary.standard().require(name).label()),
-                    Pieces.typed(name),
-                    Prose.of(sources.cite(finding))));
-          }
-        });
+    key.speaking()
+        .forEach(
+            (name, finding) -> {
+              if (!key.turning().containsKey(name)) {
+                rows.add(
+                    Block.Row.of(
+                        Prose.of(FactDictionary.standard().require(name).label()),
+                        Pieces.typed(name),
+                        Prose.of(sources.cite(finding))));
+              }
+            });
     return Pieces.table(
         key.reasonsDecide()
             ? "Facts on which the reasons rest, counting like deciding ones here"

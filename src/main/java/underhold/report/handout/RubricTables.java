@@ -13,8 +13,7 @@ final class RubricTables {
   /** The rubric; that of all zones together only where there are several. */
   static List<Block> of(boolean together) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(
-        table("An answer for a zone, " + Rubric.ofZone() + " points", Rubric.zoneRows()));
+    blocks.add(table("An answer for a zone, " + Rubric.ofZone() + " points", Rubric.zoneRows()));
     if (together) {
       blocks.add(
           table(

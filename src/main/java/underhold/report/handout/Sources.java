@@ -27,9 +27,7 @@ final class Sources {
   String cite(Finding finding, String reason) {
     String basis = finding.rule().basis().notice();
     String source = finding.source().isEmpty() ? NONE : finding.source();
-    rules
-        .computeIfAbsent(source + ": " + basis, key -> new TreeSet<>())
-        .add(finding.rule().id());
+    rules.computeIfAbsent(source + ": " + basis, key -> new TreeSet<>()).add(finding.rule().id());
     return Cited.words(finding, reason);
   }
 

@@ -55,7 +55,9 @@ public final class StudentHandout {
             "Spent so far",
             Days.of(sheet.daysClass())
                 + " by all"
-                + (sheet.daysAsked() > 0 ? ", " + Days.of(sheet.daysAsked()) + " by yourself" : "")),
+                + (sheet.daysAsked() > 0
+                    ? ", " + Days.of(sheet.daysAsked()) + " by yourself"
+                    : "")),
         entry("Place", "Invented for teaching."),
         entry("Program", "Underhold " + Program.version()),
         entry("Caution", Program.CAUTION));

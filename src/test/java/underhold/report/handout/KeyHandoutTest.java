@@ -60,7 +60,8 @@ class KeyHandoutTest {
   }
 
   @Test
-  @DisplayName("By hand, M = P L / 4: 0.6 × 1.15 × 820 kN × 8 m / 4 = 1131.6 kN·m, with its working")
+  @DisplayName(
+      "By hand, M = P L / 4: 0.6 × 1.15 × 820 kN × 8 m / 4 = 1131.6 kN·m, with its working")
   void workings_of_questions() {
     String questions = part(column, "questions");
     assertThat(questions).contains("needle-moment", "Formula", "With numbers", "kN·m", "Source");

@@ -140,7 +140,9 @@ class StudentHandoutTest {
     }
     study.file().questions().forEach(one -> assertThat(text).as(where).doesNotContain(one.text()));
     Set<String> told =
-        study.stages().subList(0, open + 1).stream().map(CaseStage::tells).collect(Collectors.toSet());
+        study.stages().subList(0, open + 1).stream()
+            .map(CaseStage::tells)
+            .collect(Collectors.toSet());
     for (CaseStage stage : study.stages().subList(open + 1, study.stages().size())) {
       if (!told.contains(stage.tells())) {
         assertThat(text).as(where).doesNotContain(stage.tells());
@@ -154,7 +156,10 @@ class StudentHandoutTest {
   /** What stands as known names no fact of a later stage, and no soil before it is explored. */
   private static void onlyWhatIsKnown(CaseStudy study, int open, Document document, String where) {
     Section known =
-        document.sections().stream().filter(one -> one.id().equals("known")).findFirst().orElseThrow();
+        document.sections().stream()
+            .filter(one -> one.id().equals("known"))
+            .findFirst()
+            .orElseThrow();
     Set<String> may = new HashSet<>();
     boolean ground = false;
     for (CaseStage stage : study.stages().subList(0, open + 1)) {
