@@ -142,7 +142,7 @@ final class AnswerMarker {
         .ifPresent(choiceWords::add);
   }
 
-  private static String waits(OptionAdvice held) {
+  private String waits(OptionAdvice held) {
     return Words.first(held.option().label()) + " could, but wait. " + hold(held);
   }
 
@@ -158,10 +158,10 @@ final class AnswerMarker {
     return label + (reason.isEmpty() ? "nothing speaks for it here." : reason);
   }
 
-  private static String hold(OptionAdvice held) {
+  private String hold(OptionAdvice held) {
     return held.holds().stream()
         .findFirst()
-        .map(hold -> hold.explanation() + " [" + hold.rule().id() + "]")
+        .map(hold -> hold.explanation() + " " + key.cited(hold.rule()))
         .orElse("");
   }
 
@@ -204,7 +204,8 @@ final class AnswerMarker {
             + (speaking.size() == 1 ? "stands" : "stand")
             + " in its reasons; "
             + needed
-            + (open ? " of either give" : " that turn it give")
+            + (open ? " of either " : " that " + (needed == 1 ? "turns it " : "turn it "))
+            + give(needed)
             + " full points"
             + (unknown.isEmpty() ? "" : "; not known to you then: " + String.join(", ", unknown));
     return line("deciding facts", points, Rubric.FACTS, why);
@@ -253,7 +254,13 @@ final class AnswerMarker {
         good.size()
             + " of those named could turn the answer or free a method; "
             + needed
-            + " give full points");
+            + " "
+            + give(needed)
+            + " full points");
+  }
+
+  private static String give(int needed) {
+    return needed == 1 ? "gives" : "give";
   }
 
   /** Conditions or dangers: each of those named that the rules tell with the method. */

@@ -75,7 +75,7 @@ public final class ClassDesk {
             "Known now: "
                 + (stage.ground() ? "the ground; " : "")
                 + String.join(", ", stage.places().stream().map(FactPlace::toString).toList())
-                + "."));
+                + ". class sheet shows the values."));
   }
 
   /** Tells a student one fact before its stage, at what finding it out costs. */

@@ -9,12 +9,14 @@ import java.util.function.Function;
 import underhold.advice.Finding;
 import underhold.advice.OptionAdvice;
 import underhold.advice.Rule;
+import underhold.advice.RulePack;
 import underhold.advice.SupportOption;
 import underhold.consult.ZoneAdvice;
 
 /**
  * What the rules say of a zone as one student knew it.
  *
+ * @param pack the rules
  * @param advice the advice
  * @param turning the known facts whose change turns the answer, with what it would turn to
  * @param speaking the known facts that speak in the rules for, against and about the leaders
@@ -22,6 +24,7 @@ import underhold.consult.ZoneAdvice;
  *     the reason
  */
 public record Key(
+    RulePack pack,
     ZoneAdvice advice,
     Map<String, String> turning,
     Map<String, Finding> speaking,
@@ -62,6 +65,13 @@ public record Key(
   /** How a method stands; empty for no method. */
   public Optional<OptionAdvice> of(String method) {
     return SupportOption.find(method).map(advice.ranking()::of);
+  }
+
+  /** A rule with its source and what that is worth. */
+  String cited(Rule rule) {
+    String basis = rule.basis().notice();
+    String source = pack.cite(rule.citations());
+    return "[" + rule.id() + ", " + (source.isEmpty() ? basis : source + ", " + basis) + "]";
   }
 
   /** What naming a method, or none, is worth by itself, and why. */

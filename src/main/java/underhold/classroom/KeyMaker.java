@@ -93,7 +93,7 @@ public final class KeyMaker {
     List<String> rest =
         speaking.keySet().stream().filter(fact -> !turning.containsKey(fact)).toList();
     turning.putAll(HangingFacts.of(consultant, site, zone, rest));
-    return new Key(advice, turning, speaking, open);
+    return new Key(consultant.pack(), advice, turning, speaking, open);
   }
 
   /** The facts for which options wait that could lead. */

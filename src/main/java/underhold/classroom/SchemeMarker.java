@@ -145,7 +145,8 @@ final class SchemeMarker {
             + (good.size() == 1 ? "stands" : "stand")
             + " in the rules between the zones; "
             + needed
-            + " give full points");
+            + (needed == 1 ? " gives" : " give")
+            + " full points");
   }
 
   private MarkLine order() {
@@ -193,7 +194,8 @@ final class SchemeMarker {
             + wanted.size()
             + " for which the rules ask; "
             + needed
-            + " give full points");
+            + (needed == 1 ? " gives" : " give")
+            + " full points");
   }
 
   /** The orders of the student's own methods; of the best ones where those cannot stand. */

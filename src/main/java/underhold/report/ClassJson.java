@@ -33,11 +33,16 @@ public final class ClassJson {
             one -> {
               Map<String, Object> tree =
                   Json.object(
-                      "case", one.name(),
-                      "title", one.file().title(),
-                      "level", one.file().level(),
-                      "stages", one.stages().size(),
-                      "questions", one.file().questions().size());
+                      "case",
+                      one.name(),
+                      "title",
+                      one.file().title(),
+                      "level",
+                      one.file().level(),
+                      "stages",
+                      one.stages().stream().filter(stage -> key || !stage.surprise()).count(),
+                      "questions",
+                      one.file().questions().size());
               if (key) {
                 tree.put("teaches", one.file().teaches());
               }

@@ -1,13 +1,17 @@
 package underhold.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import underhold.classroom.CaseRef;
 import underhold.classroom.CaseStudy;
 import underhold.classroom.ClassFile;
+import underhold.classroom.Days;
 import underhold.classroom.Mark;
 import underhold.classroom.MarkLine;
+import underhold.site.Zone;
 
 /** Marks with their reasons, and the sums of them. */
 public final class ClassMarksText {
@@ -18,8 +22,7 @@ public final class ClassMarksText {
   private ClassMarksText() {}
 
   /** Every mark of those given, part by part, with why. */
-  public static String marks(
-      List<Mark> marks, java.util.Map<String, CaseStudy> studies, Look look) {
+  public static String marks(List<Mark> marks, Map<String, CaseStudy> studies, Look look) {
     TextPage page = new TextPage(look);
     if (marks.isEmpty()) {
       page.para(0, "Nothing is marked yet.");
@@ -65,8 +68,8 @@ public final class ClassMarksText {
         : points(line.points()) + " of " + points(line.of());
   }
 
-  /** The sums by student and case. */
-  public static String scores(ClassFile file, Look look) {
+  /** The sums by student and case, and what is not answered or not marked yet. */
+  public static String scores(ClassFile file, Map<String, CaseStudy> studies, Look look) {
     TextPage page = new TextPage(look);
     page.heading("Points of class " + SafeText.of(file.name()));
     int column =
@@ -83,9 +86,42 @@ public final class ClassMarksText {
             - file.marks().size();
     if (open > 0) {
       page.blank();
-      page.para(0, Words.count((int) open, "answer is", "answers are") + " not marked yet.");
+      page.para(
+          0, Words.count((int) open, "answer is", "answers are") + " not marked yet: class mark.");
+    }
+    List<String> waiting =
+        file.students().stream().flatMap(one -> unanswered(file, studies, one).stream()).toList();
+    if (!waiting.isEmpty()) {
+      page.heading("Not answered at the stage that is open");
+      waiting.forEach(one -> page.item(MARGIN, "-", 2, SafeText.of(one)));
     }
     return page.text();
+  }
+
+  /** Case by case the zones that a student has not answered at the stage that is open. */
+  private static List<String> unanswered(
+      ClassFile file, Map<String, CaseStudy> studies, String student) {
+    List<String> lines = new ArrayList<>();
+    for (CaseRef ref : file.cases()) {
+      List<String> zones =
+          Optional.ofNullable(studies.get(ref.name())).stream()
+              .flatMap(study -> study.full().zones().stream())
+              .map(Zone::name)
+              .filter(
+                  zone ->
+                      file.answers().stream()
+                          .noneMatch(
+                              one ->
+                                  one.student().equals(student)
+                                      && one.of().equals(ref.name())
+                                      && one.stage() == ref.open()
+                                      && one.zone().equals(zone)))
+              .toList();
+      if (!zones.isEmpty()) {
+        lines.add(student + ": " + ref.name() + ", " + String.join(" and ", zones));
+      }
+    }
+    return lines;
   }
 
   private static String detail(ClassFile file, List<Mark> own) {
@@ -94,6 +130,10 @@ public final class ClassMarksText {
       List<Mark> here = own.stream().filter(mark -> mark.of().equals(ref.name())).toList();
       if (!here.isEmpty()) {
         text.append("; ").append(ref.name()).append(' ').append(sum(here));
+        double days = file.daysAsked(own.get(0).student(), ref.name());
+        if (days > 0) {
+          text.append(", ").append(Days.of(days)).append(" of own questions");
+        }
       }
     }
     return text.toString();

@@ -36,13 +36,13 @@ public final class ClassText {
       if (own.isEmpty()) {
         continue;
       }
-      page.heading("Level " + level.word() + ": " + level.means());
+      page.heading("Level " + level.word() + (key ? ": " + level.means() : ""));
       for (CaseStudy one : own) {
         page.item(MARGIN, one.name(), NAME, safe(one.file().title()));
         page.tinted(
             Tint.QUIET,
             MARGIN + NAME,
-            Words.count(one.stages().size(), "stage", "stages")
+            Words.count(shown(one, key), "stage", "stages")
                 + ", "
                 + Words.count(one.file().questions().size(), "question", "questions"));
         if (key) {
@@ -51,6 +51,11 @@ public final class ClassText {
       }
     }
     return page.blank().para(0, "All places are invented.").text();
+  }
+
+  /** How many stages are told of: surprises are none of them, for students may look on. */
+  private static int shown(CaseStudy study, boolean key) {
+    return (int) study.stages().stream().filter(stage -> key || !stage.surprise()).count();
   }
 
   /**
@@ -78,6 +83,9 @@ public final class ClassText {
     for (int i = 0; i < study.stages().size(); i++) {
       CaseStage stage = study.stages().get(i);
       boolean open = i <= ref.open();
+      if (!open && stage.surprise() && !key) {
+        continue; // whoever looks on the screen must not see it coming
+      }
       page.item(
           open ? Tint.GOOD : Tint.QUIET,
           MARGIN,

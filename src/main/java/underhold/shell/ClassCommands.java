@@ -139,9 +139,10 @@ final class ClassCommands {
         session,
         List.of(
             path
-                + " is begun: cases "
+                + (refs.size() == 1 ? " is begun: case " : " is begun: cases ")
                 + String.join(", ", refs.stream().map(CaseRef::name).toList())
-                + ". Of each the first stage is open.",
+                + (refs.size() == 1 ? ". The" : ". Of each the")
+                + " first stage is open.",
             "class sheet shows a student what is known; class answer takes answers; class reveal"
                 + " opens the next stage."));
     return Exit.DONE;
@@ -177,12 +178,14 @@ final class ClassCommands {
   }
 
   private int scores(Call call) {
-    ClassFile file = ClassFiles.read(call.needed(0)).file();
+    ClassFiles.Opened opened = ClassFiles.read(call.needed(0));
+    ClassFile file = opened.file();
     boolean table = call.has(ClassOptions.CSV);
     session
         .output()
         .answer(
-            look -> table ? ClassTable.of(file) : ClassMarksText.scores(file, look),
+            look ->
+                table ? ClassTable.of(file) : ClassMarksText.scores(file, opened.studies(), look),
             () -> ClassJson.marks(file.marks()));
     return Exit.DONE;
   }
