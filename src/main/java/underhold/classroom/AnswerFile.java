@@ -21,7 +21,7 @@ public record AnswerFile(
     String underhold,
     String student,
     String of,
-    List<InZone> zones,
+    Optional<List<InZone>> zones,
     Optional<Together> scheme,
     Optional<List<ToQuestion>> questions) {
   /** The end of the name of every such file. */
@@ -32,7 +32,7 @@ public record AnswerFile(
       new RecordFile<>(AnswerFile.class, "answers/1", "a file of answers");
 
   public AnswerFile {
-    zones = List.copyOf(zones);
+    zones = zones.map(List::copyOf);
     questions = questions.map(List::copyOf);
   }
 

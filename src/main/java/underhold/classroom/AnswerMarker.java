@@ -17,7 +17,6 @@ import underhold.site.FactDictionary;
 
 /** Marks one answer by the key of what its student knew. */
 final class AnswerMarker {
-  private static final int MOST_SENTENCES = 3;
   private static final int FAIR = 2;
   private static final double HALF = 0.5;
 
@@ -72,11 +71,14 @@ final class AnswerMarker {
         answer.student(), answer.of(), answer.stage(), answer.zone(), lines, feedback());
   }
 
-  /** What matters most: the choice, then a danger not seen, a condition left out, then facts. */
+  /**
+   * What leads and how the choice stands to it; then what was left out and matters most: a danger,
+   * a condition, a fact. Of the others each part names one.
+   */
   private List<String> feedback() {
     return Stream.of(choiceWords, dangerWords, conditionWords, factWords)
         .flatMap(List::stream)
-        .limit(MOST_SENTENCES)
+        .limit(choiceWords.size() + 1L)
         .toList();
   }
 
@@ -193,7 +195,7 @@ final class AnswerMarker {
         needed == 0
             ? Rubric.FACTS
             : (double) Rubric.FACTS * full / needed + (open ? 0 : HALF * speaking.size());
-    missedFact(turning, full < needed);
+    Optional<String> missed = missedFact(turning, full < needed);
     String why =
         turning.size()
             + " of those named "
@@ -207,22 +209,28 @@ final class AnswerMarker {
             + (open ? " of either " : " that " + (needed == 1 ? "turns it " : "turn it "))
             + give(needed)
             + " full points"
+            + such(missed.map(AnswerMarker::label))
             + (unknown.isEmpty() ? "" : "; not known to you then: " + String.join(", ", unknown));
     return line("deciding facts", points, Rubric.FACTS, why);
   }
 
-  private void missedFact(List<String> turning, boolean missed) {
-    if (missed) {
-      key.turning().entrySet().stream()
-          .filter(entry -> !turning.contains(entry.getKey()))
-          .min(
-              Comparator.comparing(
-                  (Map.Entry<String, String> entry) -> !key.speaking().containsKey(entry.getKey())))
-          .ifPresent(
-              entry ->
-                  factWords.add(
-                      "Not named: " + label(entry.getKey()) + "; " + entry.getValue() + "."));
-    }
+  private Optional<String> missedFact(List<String> turning, boolean missed) {
+    Optional<Map.Entry<String, String>> first =
+        key.turning().entrySet().stream()
+            .filter(entry -> missed && !turning.contains(entry.getKey()))
+            .min(
+                Comparator.comparing(
+                    (Map.Entry<String, String> entry) ->
+                        !key.speaking().containsKey(entry.getKey())));
+    first.ifPresent(
+        entry ->
+            factWords.add("Not named: " + label(entry.getKey()) + "; " + entry.getValue() + "."));
+    return first.map(Map.Entry::getKey);
+  }
+
+  /** What was left out, by one example. */
+  private static String such(Optional<String> missed) {
+    return missed.map(word -> "; left out: " + word).orElse("");
   }
 
   private MarkLine checks() {
@@ -238,15 +246,13 @@ final class AnswerMarker {
               "nothing open could turn it, so nothing need wait");
     }
     int needed = Math.min(Rubric.CHECKS, key.open().size());
-    if (good.size() < needed) {
-      key.open().entrySet().stream()
-          .filter(entry -> !good.contains(entry.getKey()))
-          .findFirst()
-          .ifPresent(
-              entry ->
-                  factWords.add(
-                      "To check: " + label(entry.getKey()) + "; " + entry.getValue() + "."));
-    }
+    Optional<Map.Entry<String, String>> missed =
+        key.open().entrySet().stream()
+            .filter(entry -> good.size() < needed && !good.contains(entry.getKey()))
+            .findFirst();
+    missed.ifPresent(
+        entry ->
+            factWords.add("To check: " + label(entry.getKey()) + "; " + entry.getValue() + "."));
     return line(
         "to check first",
         (double) Rubric.CHECKS * good.size() / needed,
@@ -256,7 +262,8 @@ final class AnswerMarker {
             + needed
             + " "
             + give(needed)
-            + " full points");
+            + " full points"
+            + such(missed.map(entry -> label(entry.getKey()))));
   }
 
   private static String give(int needed) {
@@ -272,12 +279,11 @@ final class AnswerMarker {
       return line(part, most, most, "the rules tell of none");
     }
     Optional<Map.Entry<String, Finding>> other =
-        all.entrySet().stream().filter(entry -> !good.contains(entry.getKey())).findFirst();
-    if (good.size() < needed) {
-      other.ifPresent(
-          entry ->
-              missed.add("Not named: " + entry.getKey() + ". " + Cited.words(entry.getValue())));
-    }
+        all.entrySet().stream()
+            .filter(entry -> good.size() < needed && !good.contains(entry.getKey()))
+            .findFirst();
+    other.ifPresent(
+        entry -> missed.add("Not named: " + entry.getKey() + ". " + Cited.words(entry.getValue())));
     return line(
         part,
         (double) most * good.size() / needed,
@@ -286,6 +292,7 @@ final class AnswerMarker {
             + " named of the "
             + all.size()
             + " of which the rules tell here"
+            + such(other.map(Map.Entry::getKey))
             + idle(typed, all));
   }
 

@@ -93,19 +93,29 @@ public final class ClassDesk {
     Optional<FactPlace> place = study.place(where.get().name(), fact);
     int open = ref.get().open();
     Set<FactPlace> known = file.askedBy(who.get(), ref.get().name());
-    if (place.isEmpty()) {
-      request.problem(
-          Words.first(label) + ": nobody on this job can tell it. It costs no time to have asked.");
-    } else if (known.contains(place.get()) || study.stageOf(place.get()) <= open) {
+    if (place.isPresent() && isKnown(study, ref.get(), known, place.get())) {
       request.problem(Words.first(label) + " is known already; class sheet shows it.");
-    } else if (study.stages().get(study.stageOf(place.get())).surprise()) {
+    } else if (place.isEmpty() || study.stages().get(study.stageOf(place.get())).surprise()) {
+      // one sentence for both: a surprise must not be told from what nobody ever finds out
       request.problem(
-          Words.first(label) + ": nothing more of it can be found out before the work.");
+          Words.first(label)
+              + ": nobody on this job can tell it now. It costs no time to have asked.");
     }
     if (request.wrong()) {
       return request.refused();
     }
     return asked(study, ref.get(), who.get(), place.orElseThrow(), known);
+  }
+
+  /** Whether the sheet shows it: told, asked for, or taken for true as far as anybody knows. */
+  private static boolean isKnown(
+      CaseStudy study, CaseRef ref, Set<FactPlace> asked, FactPlace place) {
+    boolean surprise = study.stages().get(study.stageOf(place)).surprise();
+    boolean believed =
+        study.stages().subList(0, ref.open() + 1).stream()
+            .flatMap(stage -> stage.believed().stream())
+            .anyMatch(one -> one.place().equals(place));
+    return asked.contains(place) || study.stageOf(place) <= ref.open() || (surprise && believed);
   }
 
   private Doing asked(

@@ -186,7 +186,7 @@ final class ClassAnswerCommand {
   /** Files of one call have no order, so that of one student and task there can be one answer. */
   private static Optional<String> twice(AnswerFile answers, Set<String> seen) {
     List<String> tasks = new ArrayList<>();
-    answers.zones().forEach(one -> tasks.add("the zone " + one.zone()));
+    answers.zones().ifPresent(all -> all.forEach(one -> tasks.add("the zone " + one.zone())));
     answers.scheme().ifPresent(one -> tasks.add("all zones together"));
     answers
         .questions()
@@ -206,7 +206,7 @@ final class ClassAnswerCommand {
 
   private static List<Deed> deeds(AnswerFile answers) {
     List<Deed> deeds = new ArrayList<>();
-    for (AnswerFile.InZone one : answers.zones()) {
+    for (AnswerFile.InZone one : answers.zones().orElse(List.of())) {
       deeds.add(
           desk ->
               desk.answer(

@@ -93,7 +93,7 @@ class ClassCommandsTest {
     answers(ADA, "--method", "pits", "--because", "clearSpan");
     Ran marked = done("mark", name);
     assertThat(marked.out())
-        .contains("method", "deciding facts", "conditions", "[PIT-01]", "changed mind");
+        .contains("method", "deciding facts", "conditions", "[PIT-01,", "changed mind");
     refused(Exit.USAGE, "marked already", "answer", by(ADA, "--method", "needles"));
     answers(ADA, "--question", "pit-depth", "--gives", "2.2 m");
     assertThat(done("mark", by(ADA)).out()).contains("4 of 4");
@@ -240,7 +240,7 @@ class ClassCommandsTest {
     String key = folder.resolve("key.md").toString();
     done("key", "larch-terrace", "--out", key);
     assertThat(Files.readString(Path.of(key))).contains("trainer's key", "The lesson");
-    refused(Exit.USAGE, "There is no case \"larch\"", "key", "larch");
+    refused(Exit.USAGE, "There is no case, file or folder \"larch\"", "key", "larch");
   }
 
   @Test

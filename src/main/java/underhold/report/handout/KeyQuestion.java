@@ -34,7 +34,7 @@ final class KeyQuestion {
   private List<Block> answer(Reckoned reckoned) {
     List<Block> blocks = new ArrayList<>();
     if (reckoned instanceof Reckoned.Amount amount) {
-      blocks.add(strong(amount.text(), ", within " + question.tolerance() + " %. " + amount.how()));
+      blocks.add(strong(amount.text(), ", within " + question.within() + ". " + amount.how()));
       desk.step(study, question).ifPresent(step -> blocks.add(working(step)));
     } else if (reckoned instanceof Reckoned.Verdict verdict) {
       blocks.add(strong(verdict.word(), ". " + verdict.how()));

@@ -27,6 +27,8 @@ import underhold.site.Zone;
 
 /** What leads in each zone at each stage, and why; what an answer must name. */
 final class KeyZones {
+  private static final int FAIR = 2;
+
   private final CaseStudy study;
   private final KeyMaker keys;
   private final Sources sources;
@@ -57,6 +59,7 @@ final class KeyZones {
           Block.Row.of(
               Prose.of(title),
               Prose.empty().strong(first(key)),
+              Prose.of(fair(key)),
               Prose.of(waiting(key)),
               Prose.of(standing(key, Standing.RULED_OUT))));
       parts.add(
@@ -69,7 +72,7 @@ final class KeyZones {
         List.of(
             new Block.Table(
                 "Stage by stage",
-                Pieces.columns("Stage", "First", "Held, could lead", "Ruled out"),
+                Pieces.columns("Stage", "First", "Fair", "Held, could lead", "Ruled out"),
                 rows)),
         parts);
   }
@@ -81,6 +84,20 @@ final class KeyZones {
     List<String> all = new ArrayList<>(List.of(key.leader().get().option().label()));
     key.advice().ranking().tiedWithLeader().forEach(tied -> all.add(tied.option().label()));
     return all.size() == 1 ? all.get(0) : "a tie: " + Words.list(all.stream().distinct().toList());
+  }
+
+  /** What is worth two points by itself. */
+  private static String fair(Key key) {
+    List<String> all = new ArrayList<>();
+    for (OptionAdvice option : key.advice().ranking().options()) {
+      if (key.worth(option.option().id()).points() == FAIR) {
+        all.add(option.option().label());
+      }
+    }
+    if (key.worth(Expected.NO_METHOD).points() == FAIR) {
+      all.add("none");
+    }
+    return all.isEmpty() ? "none other" : String.join(", ", all);
   }
 
   private static String waiting(Key key) {
