@@ -68,7 +68,7 @@ public record Key(
   }
 
   /** A rule with its source and what that is worth. */
-  String cited(Rule rule) {
+  public String cited(Rule rule) {
     String basis = rule.basis().notice();
     String source = pack.cite(rule.citations());
     return "[" + rule.id() + ", " + (source.isEmpty() ? basis : source + ", " + basis) + "]";

@@ -172,7 +172,7 @@ final class KeyZones {
                               .replace('_', ' ')),
                   Prose.of(Words.score(option.score()) + " (count)"),
                   Prose.of(marks(key, option, worth)),
-                  Prose.of(why(option)))));
+                  Prose.of(why(key, option)))));
     }
     MarkLine none = key.worth(Expected.NO_METHOD);
     rows.add(
@@ -196,14 +196,14 @@ final class KeyZones {
   }
 
   /** The rule-outs; else what holds it; else the strongest for and against. */
-  private String why(OptionAdvice option) {
+  private String why(Key key, OptionAdvice option) {
     List<String> words = new ArrayList<>();
     if (option.standing() == Standing.RULED_OUT) {
       option.findings(Effect.RULE_OUT).forEach(finding -> words.add(sources.cite(finding)));
       return String.join(" ", words);
     }
     for (Hold hold : option.holds()) {
-      words.add("Held: " + hold.explanation() + " [" + hold.rule().id() + "]");
+      words.add("Held: " + hold.explanation() + " " + key.cited(hold.rule()));
     }
     add(words, "For: ", option, Effect.FOR);
     add(words, "For: ", option, Effect.REFER);

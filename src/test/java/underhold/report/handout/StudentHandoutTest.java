@@ -108,7 +108,9 @@ class StudentHandoutTest {
     byte[] file = bytes(new PdfWriter(Paper.A4), handout(study, 0));
     try (PDDocument pdf = Loader.loadPDF(file)) {
       String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
-      assertThat(text).contains(study.file().story().substring(0, 30));
+      assertThat(text)
+          .contains(study.file().story().substring(0, 30), "3.3 m")
+          .doesNotContain("1.1 m", "0.33 m", "1.4 m"); // founding depth, wall, what it spans
       PDDocumentInformation about = pdf.getDocumentInformation();
       String properties =
           about.getMetadataKeys().stream()
