@@ -50,7 +50,7 @@ public final class ClassDesk {
               List.of());
       return new Doing.Done(file, List.of());
     } catch (IllegalArgumentException e) {
-      return new Doing.Refused(List.of(String.valueOf(e.getMessage())));
+      return new Doing.Refused(List.of(Words.first(String.valueOf(e.getMessage())) + "."));
     }
   }
 

@@ -80,7 +80,11 @@ public record ClassFile(
     for (String name : names) {
       if (!seen.add(name)) {
         throw new IllegalArgumentException(
-            "two of the class have the " + what + " name " + PlainText.quoted(name));
+            "two of the class have the "
+                + what
+                + " name "
+                + PlainText.quoted(name)
+                + "; tell them apart by another word or a number");
       }
     }
   }

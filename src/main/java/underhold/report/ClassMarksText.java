@@ -25,7 +25,7 @@ public final class ClassMarksText {
   public static String marks(List<Mark> marks, Map<String, CaseStudy> studies, Look look) {
     TextPage page = new TextPage(look);
     if (marks.isEmpty()) {
-      page.para(0, "Nothing is marked yet.");
+      page.para(0, "Nothing is marked: no answer is given yet. class answer takes answers.");
     }
     for (Mark mark : marks) {
       String stage =

@@ -47,6 +47,9 @@ final class ClassFiles {
    */
   static Opened read(String typed) {
     Path path = SiteFiles.path(typed);
+    if (Files.notExists(path)) {
+      throw Refusal.site("There is no class " + path + "; class start begins one.");
+    }
     SiteFiles.existing(path);
     FileReading<ClassFile> reading = ClassFile.FILES.read(path);
     ClassFile file = reading.content().orElseThrow(() -> Refusal.site(reading.messages()));

@@ -123,6 +123,9 @@ class ClassCommandsTest {
     refused(
         Exit.SITE, "there is a file of that name already", "start", name, CASE, "--students", "Cy");
     refused(Exit.USAGE, "--students", "start", name, CASE);
+    String other = folder.resolve("autumn.class.json").toString();
+    refused(Exit.SITE, "class start begins one", "answer", other, "--by", BO, "--method", "pits");
+    refused(Exit.USAGE, "tell them apart", "start", other, CASE, "--students", "Cy, Cy");
     assertThat(text()).isEqualTo(before);
   }
 
