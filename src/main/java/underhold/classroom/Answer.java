@@ -13,6 +13,7 @@ import java.util.List;
  * @param method the id of the method; {@value Expected#NO_METHOD} for no choice yet
  * @param because the facts that decided it, the weightiest first, by their names
  * @param check what must be checked first: names of facts
+ * @param condition what the method asks for besides, by the words of {@link ConditionWords}
  * @param danger the dangers, by the words of {@link DangerWords}
  */
 public record Answer(
@@ -24,10 +25,12 @@ public record Answer(
     String method,
     List<String> because,
     List<String> check,
+    List<String> condition,
     List<String> danger) {
   public Answer {
     because = List.copyOf(because);
     check = List.copyOf(check);
+    condition = List.copyOf(condition);
     danger = List.copyOf(danger);
     Expected.mustBeMethod(method);
   }
@@ -35,5 +38,10 @@ public record Answer(
   /** Whether both are of one student, case and zone. */
   boolean sameTask(Answer other) {
     return student.equals(other.student) && of.equals(other.of) && zone.equals(other.zone);
+  }
+
+  /** Whether both are of one student, case, zone and stage, so that only the later one counts. */
+  boolean sameTurn(Answer other) {
+    return sameTask(other) && stage == other.stage;
   }
 }

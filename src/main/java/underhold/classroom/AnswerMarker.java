@@ -1,6 +1,7 @@
 package underhold.classroom;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +17,6 @@ import underhold.site.FactDictionary;
 
 /** Marks one answer by the key of what its student knew. */
 final class AnswerMarker {
-  private static final int MOST_SENTENCES = 3;
   private static final int FAIR = 2;
   private static final double HALF = 0.5;
 
@@ -24,6 +24,7 @@ final class AnswerMarker {
   private final Key key;
   private final List<String> choiceWords = new ArrayList<>();
   private final List<String> dangerWords = new ArrayList<>();
+  private final List<String> conditionWords = new ArrayList<>();
   private final List<String> factWords = new ArrayList<>();
 
   private AnswerMarker(Answer answer, Key key) {
@@ -41,6 +42,13 @@ final class AnswerMarker {
     return new AnswerMarker(answer, key).mark(before, fresh);
   }
 
+  /** What naming a method is worth by itself, no other part of an answer being given. */
+  static MarkLine choice(Key key, String method) {
+    List<String> none = List.of();
+    Answer bare = new Answer("", "", 0, 0, key.advice().name(), method, none, none, none, none);
+    return new AnswerMarker(bare, key).choice();
+  }
+
   private Mark mark(Optional<Answer> before, Set<String> fresh) {
     List<MarkLine> lines = new ArrayList<>();
     MarkLine choice = choice();
@@ -48,17 +56,29 @@ final class AnswerMarker {
     why();
     lines.add(facts());
     lines.add(checks());
-    lines.add(dangers());
+    lines.add(
+        told(
+            "conditions",
+            answer.condition(),
+            key.conditions(answer.method()),
+            Rubric.CONDITIONS,
+            conditionWords));
+    lines.add(
+        told(
+            "dangers", answer.danger(), key.dangers(answer.method()), Rubric.DANGERS, dangerWords));
     before.flatMap(last -> changed(last, fresh, choice.points())).ifPresent(lines::add);
     return new Mark(
         answer.student(), answer.of(), answer.stage(), answer.zone(), lines, feedback());
   }
 
-  /** What matters most: the choice, then a danger not seen, then facts. */
+  /**
+   * What leads and how the choice stands to it; then what was left out and matters most: a danger,
+   * a condition, a fact. Of the others each part names one.
+   */
   private List<String> feedback() {
-    return Stream.of(choiceWords, dangerWords, factWords)
+    return Stream.of(choiceWords, dangerWords, conditionWords, factWords)
         .flatMap(List::stream)
-        .limit(MOST_SENTENCES)
+        .limit(choiceWords.size() + 1L)
         .toList();
   }
 
@@ -124,7 +144,7 @@ final class AnswerMarker {
         .ifPresent(choiceWords::add);
   }
 
-  private static String waits(OptionAdvice held) {
+  private String waits(OptionAdvice held) {
     return Words.first(held.option().label()) + " could, but wait. " + hold(held);
   }
 
@@ -140,34 +160,19 @@ final class AnswerMarker {
     return label + (reason.isEmpty() ? "nothing speaks for it here." : reason);
   }
 
-  private static String hold(OptionAdvice held) {
+  private String hold(OptionAdvice held) {
     return held.holds().stream()
         .findFirst()
-        .map(hold -> hold.explanation() + " [" + hold.rule().id() + "]")
+        .map(hold -> hold.explanation() + " " + key.cited(hold.rule()))
         .orElse("");
   }
 
   /** The finding that counts most, with its rule and source. */
   private static String strongest(OptionAdvice option, Effect effect) {
-    return option.findings(effect).stream()
-        .filter(finding -> !option.uncounted().contains(finding))
-        .min(
-            java.util.Comparator.comparing(
-                finding -> finding.strength().map(Enum::ordinal).orElse(-1)))
+    return Cited.strongest(option, effect)
         .or(() -> option.findings(Effect.REFER).stream().findFirst())
-        .map(AnswerMarker::cited)
+        .map(Cited::words)
         .orElse("");
-  }
-
-  /** The reason of a finding with its rule, its source, and what that is worth. */
-  static String cited(Finding finding) {
-    String basis = finding.rule().basis().notice();
-    return finding.reason()
-        + " ["
-        + finding.rule().id()
-        + ", "
-        + (finding.source().isEmpty() ? basis : finding.source() + ", " + basis)
-        + "]";
   }
 
   private MarkLine facts() {
@@ -180,9 +185,9 @@ final class AnswerMarker {
             .filter(fact -> !turning.contains(fact) && key.speaking().containsKey(fact))
             .toList();
     Set<String> all = new HashSet<>(key.turning().keySet());
-    boolean open = key.leader().isEmpty();
+    boolean open = key.reasonsDecide();
     if (open) {
-      all.addAll(key.speaking().keySet()); // while nothing leads, reasons to wait weigh alike
+      all.addAll(key.speaking().keySet()); // then the reasons weigh like what turns it
     }
     int needed = Math.min(Rubric.FACTS, all.size());
     int full = turning.size() + (open ? speaking.size() : 0);
@@ -190,7 +195,7 @@ final class AnswerMarker {
         needed == 0
             ? Rubric.FACTS
             : (double) Rubric.FACTS * full / needed + (open ? 0 : HALF * speaking.size());
-    missedFact(turning, full < needed);
+    Optional<String> missed = missedFact(turning, full < needed);
     String why =
         turning.size()
             + " of those named "
@@ -201,24 +206,31 @@ final class AnswerMarker {
             + (speaking.size() == 1 ? "stands" : "stand")
             + " in its reasons; "
             + needed
-            + (open ? " of either give" : " that turn it give")
+            + (open ? " of either " : " that " + (needed == 1 ? "turns it " : "turn it "))
+            + give(needed)
             + " full points"
+            + such(missed.map(AnswerMarker::label))
             + (unknown.isEmpty() ? "" : "; not known to you then: " + String.join(", ", unknown));
     return line("deciding facts", points, Rubric.FACTS, why);
   }
 
-  private void missedFact(List<String> turning, boolean missed) {
-    if (missed) {
-      key.turning().entrySet().stream()
-          .filter(entry -> !turning.contains(entry.getKey()))
-          .min(
-              java.util.Comparator.comparing(
-                  (Map.Entry<String, String> entry) -> !key.speaking().containsKey(entry.getKey())))
-          .ifPresent(
-              entry ->
-                  factWords.add(
-                      "Not named: " + label(entry.getKey()) + "; " + entry.getValue() + "."));
-    }
+  private Optional<String> missedFact(List<String> turning, boolean missed) {
+    Optional<Map.Entry<String, String>> first =
+        key.turning().entrySet().stream()
+            .filter(entry -> missed && !turning.contains(entry.getKey()))
+            .min(
+                Comparator.comparing(
+                    (Map.Entry<String, String> entry) ->
+                        !key.speaking().containsKey(entry.getKey())));
+    first.ifPresent(
+        entry ->
+            factWords.add("Not named: " + label(entry.getKey()) + "; " + entry.getValue() + "."));
+    return first.map(Map.Entry::getKey);
+  }
+
+  /** What was left out, by one example. */
+  private static String such(Optional<String> missed) {
+    return missed.map(word -> "; left out: " + word).orElse("");
   }
 
   private MarkLine checks() {
@@ -234,15 +246,13 @@ final class AnswerMarker {
               "nothing open could turn it, so nothing need wait");
     }
     int needed = Math.min(Rubric.CHECKS, key.open().size());
-    if (good.size() < needed) {
-      key.open().entrySet().stream()
-          .filter(entry -> !good.contains(entry.getKey()))
-          .findFirst()
-          .ifPresent(
-              entry ->
-                  factWords.add(
-                      "To check: " + label(entry.getKey()) + "; " + entry.getValue() + "."));
-    }
+    Optional<Map.Entry<String, String>> missed =
+        key.open().entrySet().stream()
+            .filter(entry -> good.size() < needed && !good.contains(entry.getKey()))
+            .findFirst();
+    missed.ifPresent(
+        entry ->
+            factWords.add("To check: " + label(entry.getKey()) + "; " + entry.getValue() + "."));
     return line(
         "to check first",
         (double) Rubric.CHECKS * good.size() / needed,
@@ -250,27 +260,46 @@ final class AnswerMarker {
         good.size()
             + " of those named could turn the answer or free a method; "
             + needed
-            + " give full points");
+            + " "
+            + give(needed)
+            + " full points"
+            + such(missed.map(entry -> label(entry.getKey()))));
   }
 
-  private MarkLine dangers() {
-    Map<String, Finding> all = key.dangers(answer.method());
-    List<String> good = named(answer.danger()).stream().filter(all::containsKey).toList();
-    int needed = Math.min(Rubric.DANGERS, all.size());
+  private static String give(int needed) {
+    return needed == 1 ? "gives" : "give";
+  }
+
+  /** Conditions or dangers: each of those named that the rules tell with the method. */
+  private MarkLine told(
+      String part, List<String> typed, Map<String, Finding> all, int most, List<String> missed) {
+    List<String> good = named(typed).stream().filter(all::containsKey).toList();
+    int needed = Math.min(most, all.size());
     if (needed == 0) {
-      return line("dangers", Rubric.DANGERS, Rubric.DANGERS, "the rules warn of none");
+      return line(part, most, most, "the rules tell of none");
     }
-    if (good.size() < needed) {
-      all.entrySet().stream()
-          .filter(entry -> !good.contains(entry.getKey()))
-          .findFirst()
-          .ifPresent(entry -> dangerWords.add("Danger: " + cited(entry.getValue())));
-    }
+    Optional<Map.Entry<String, Finding>> other =
+        all.entrySet().stream()
+            .filter(entry -> good.size() < needed && !good.contains(entry.getKey()))
+            .findFirst();
+    other.ifPresent(
+        entry -> missed.add("Not named: " + entry.getKey() + ". " + Cited.words(entry.getValue())));
     return line(
-        "dangers",
-        (double) Rubric.DANGERS * good.size() / needed,
-        Rubric.DANGERS,
-        good.size() + " named of " + all.size() + " dangers of which the rules warn here");
+        part,
+        (double) most * good.size() / needed,
+        most,
+        good.size()
+            + " named of the "
+            + all.size()
+            + " of which the rules tell here"
+            + such(other.map(Map.Entry::getKey))
+            + idle(typed, all));
+  }
+
+  /** What was named and is not told of, so that a student sees what gave nothing. */
+  private static String idle(List<String> typed, Map<String, Finding> all) {
+    List<String> idle = named(typed).stream().filter(word -> !all.containsKey(word)).toList();
+    return idle.isEmpty() ? "" : "; not of this method here: " + String.join(", ", idle);
   }
 
   private Optional<MarkLine> changed(Answer last, Set<String> fresh, double choice) {

@@ -1,5 +1,6 @@
 package underhold.classroom;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -82,6 +83,14 @@ public final class CaseStudy {
       throw new IllegalArgumentException("the case has no fact " + place);
     }
     return stage;
+  }
+
+  /** Where a mark stands among those of its stage: zones in order, all together, questions. */
+  int turn(String about) {
+    List<String> all = new ArrayList<>(full.zones().stream().map(Zone::name).toList());
+    all.add(SchemeAnswer.ABOUT);
+    file.questions().forEach(question -> all.add(question.id()));
+    return all.indexOf(about);
   }
 
   /** The question of that id. */

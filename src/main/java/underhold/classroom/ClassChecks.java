@@ -30,6 +30,7 @@ public final class ClassChecks {
     if (checks.problems.isEmpty()) {
       checks.asked();
       checks.answers();
+      checks.schemes();
       checks.given();
       checks.marks();
     }
@@ -75,13 +76,35 @@ public final class ClassChecks {
       String at = "answers[" + i + "]";
       stage(at, one.of(), one.stage());
       zone(at, one.of(), one.zone());
-      int asked = file.askedBy(one.student(), one.of()).size();
-      if (one.asked() < 0 || one.asked() > asked) {
-        add(at + ".asked", "it is " + one.asked() + "; the student asked for " + asked);
-      }
+      asked(at, one.student(), one.of(), one.asked());
       Stream.concat(one.because().stream(), one.check().stream())
           .filter(fact -> FactDictionary.standard().find(fact).isEmpty())
           .forEach(fact -> add(at, "there is no fact " + PlainText.quoted(fact)));
+    }
+  }
+
+  private void schemes() {
+    for (int i = 0; i < file.schemes().size(); i++) {
+      SchemeAnswer one = file.schemes().get(i);
+      String at = "schemes[" + i + "]";
+      stage(at, one.of(), one.stage());
+      asked(at, one.student(), one.of(), one.asked());
+      Stream.concat(
+              one.methods().keySet().stream(),
+              one.order().stream().flatMap(order -> Stream.of(order.first(), order.second())))
+          .distinct()
+          .forEach(zone -> zone(at, one.of(), zone));
+      one.because().stream()
+          .filter(fact -> FactDictionary.pairs().find(fact).isEmpty())
+          .filter(fact -> FactDictionary.standard().find(fact).isEmpty())
+          .forEach(fact -> add(at, "there is no fact " + PlainText.quoted(fact)));
+    }
+  }
+
+  private void asked(String at, String student, String of, int said) {
+    int asked = file.askedBy(student, of).size();
+    if (said < 0 || said > asked) {
+      add(at + ".asked", "it is " + said + "; the student asked for " + asked);
     }
   }
 
@@ -101,7 +124,9 @@ public final class ClassChecks {
       String at = "marks[" + i + "]";
       stage(at, one.of(), one.stage());
       CaseStudy study = studies.get(one.of());
-      if (study != null && study.question(one.about()).isEmpty()) {
+      if (study != null
+          && study.question(one.about()).isEmpty()
+          && !one.about().equals(SchemeAnswer.ABOUT)) {
         zone(at, one.of(), one.about());
       }
     }

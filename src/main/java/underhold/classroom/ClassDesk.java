@@ -1,16 +1,15 @@
 package underhold.classroom;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import underhold.advice.RulePack;
-import underhold.advice.SupportOption;
 import underhold.site.FactDefinition;
-import underhold.site.FactDictionary;
-import underhold.site.NearestName;
 import underhold.site.PlainText;
 import underhold.site.Zone;
 
@@ -40,16 +39,24 @@ public final class ClassDesk {
     try {
       ClassFile file =
           new ClassFile(
-              ClassFile.FORM, name, cases, students, List.of(), List.of(), List.of(), List.of());
+              ClassFile.FORM,
+              name,
+              cases,
+              students,
+              List.of(),
+              List.of(),
+              List.of(),
+              List.of(),
+              List.of());
       return new Doing.Done(file, List.of());
     } catch (IllegalArgumentException e) {
-      return new Doing.Refused(List.of(String.valueOf(e.getMessage())));
+      return new Doing.Refused(List.of(Words.first(String.valueOf(e.getMessage())) + "."));
     }
   }
 
   /** Opens the next stage of a case for everybody. */
   public Doing reveal(String of) {
-    Request request = new Request();
+    ClassRequest request = new ClassRequest(file);
     Optional<CaseRef> ref = request.caseOf(of);
     if (ref.isEmpty()) {
       return request.refused();
@@ -57,7 +64,7 @@ public final class ClassDesk {
     CaseStudy study = study(ref.get());
     int next = ref.get().open() + 1;
     if (next >= study.stages().size()) {
-      request.problems.add(ref.get().name() + " has no further stage: all is known.");
+      request.problem(ref.get().name() + " has no further stage: all is known.");
       return request.refused();
     }
     CaseStage stage = study.stages().get(next);
@@ -68,12 +75,12 @@ public final class ClassDesk {
             "Known now: "
                 + (stage.ground() ? "the ground; " : "")
                 + String.join(", ", stage.places().stream().map(FactPlace::toString).toList())
-                + "."));
+                + ". class sheet shows the values."));
   }
 
   /** Tells a student one fact before its stage, at what finding it out costs. */
   public Doing ask(String student, String of, String zone, String fact) {
-    Request request = new Request();
+    ClassRequest request = new ClassRequest(file);
     Optional<String> who = request.student(student);
     Optional<CaseRef> ref = request.caseOf(of);
     Optional<FactDefinition> definition = request.fact("FACT", fact);
@@ -86,19 +93,29 @@ public final class ClassDesk {
     Optional<FactPlace> place = study.place(where.get().name(), fact);
     int open = ref.get().open();
     Set<FactPlace> known = file.askedBy(who.get(), ref.get().name());
-    if (place.isEmpty()) {
-      request.problems.add(
-          Words.first(label) + ": nobody on this job can tell it. It costs no time to have asked.");
-    } else if (known.contains(place.get()) || study.stageOf(place.get()) <= open) {
-      request.problems.add(Words.first(label) + " is known already; class sheet shows it.");
-    } else if (study.stages().get(study.stageOf(place.get())).surprise()) {
-      request.problems.add(
-          Words.first(label) + ": nothing more of it can be found out before the work.");
+    if (place.isPresent() && isKnown(study, ref.get(), known, place.get())) {
+      request.problem(Words.first(label) + " is known already; class sheet shows it.");
+    } else if (place.isEmpty() || study.stages().get(study.stageOf(place.get())).surprise()) {
+      // one sentence for both: a surprise must not be told from what nobody ever finds out
+      request.problem(
+          Words.first(label)
+              + ": nobody on this job can tell it now. It costs no time to have asked.");
     }
     if (request.wrong()) {
       return request.refused();
     }
     return asked(study, ref.get(), who.get(), place.orElseThrow(), known);
+  }
+
+  /** Whether the sheet shows it: told, asked for, or taken for true as far as anybody knows. */
+  private static boolean isKnown(
+      CaseStudy study, CaseRef ref, Set<FactPlace> asked, FactPlace place) {
+    boolean surprise = study.stages().get(study.stageOf(place)).surprise();
+    boolean believed =
+        study.stages().subList(0, ref.open() + 1).stream()
+            .flatMap(stage -> stage.believed().stream())
+            .anyMatch(one -> one.place().equals(place));
+    return asked.contains(place) || study.stageOf(place) <= ref.open() || (surprise && believed);
   }
 
   private Doing asked(
@@ -140,17 +157,19 @@ public final class ClassDesk {
       String method,
       List<String> because,
       List<String> check,
+      List<String> condition,
       List<String> danger) {
-    Request request = new Request();
+    ClassRequest request = new ClassRequest(file);
     Optional<String> who = request.student(student);
     Optional<CaseRef> ref = request.caseOf(of);
     Optional<Zone> where = ref.flatMap(found -> request.zone(study(found), zone));
-    request.method(method);
+    request.method("--method", method);
     because.forEach(fact -> request.fact("--because", fact));
     check.forEach(fact -> request.fact("--check", fact));
-    List<String> dangers = DangerWords.of(pack);
-    danger.forEach(word -> request.mustBeOne("--danger", word, dangers));
-    ref.ifPresent(found -> request.notMarked(who.orElse(""), found, where));
+    condition.forEach(word -> request.word("--condition", word, ConditionWords.of(pack)));
+    danger.forEach(word -> request.word("--danger", word, DangerWords.of(pack)));
+    where.ifPresent(
+        found -> ref.ifPresent(one -> request.notMarked(who.orElse(""), one, found.name())));
     if (request.wrong() || who.isEmpty() || ref.isEmpty() || where.isEmpty()) {
       return request.refused();
     }
@@ -164,24 +183,139 @@ public final class ClassDesk {
             method,
             because,
             check,
+            condition,
             danger);
+    List<Answer> earlier = file.answers().stream().filter(one::sameTurn).toList();
+    String said =
+        who.get() + ": " + one.zone() + ", " + method + ", at the stage " + title(ref.get());
+    if (!earlier.isEmpty() && earlier.get(earlier.size() - 1).equals(one)) {
+      return new Doing.Done(file, List.of("Written already for " + said + "."));
+    }
     return new Doing.Done(
-        file.with(one),
-        List.of(
-            "Written for "
-                + who.get()
-                + ": "
-                + one.zone()
-                + ", "
-                + method
-                + ", at the stage "
-                + study(ref.get()).stages().get(one.stage()).title()
-                + "."));
+        file.with(one), written(said, earlier.stream().map(Answer::method).toList()));
+  }
+
+  private String title(CaseRef ref) {
+    return study(ref).stages().get(ref.open()).title();
+  }
+
+  /** What is written, and that it takes the place of what was answered before. */
+  private static List<String> written(String said, List<String> earlier) {
+    List<String> says = new ArrayList<>(List.of("Written for " + said + "."));
+    if (!earlier.isEmpty()) {
+      says.add(
+          "It was answered before at this stage ("
+              + String.join(", ", earlier)
+              + "): the last answer counts, and what was answered before stays in the record.");
+    }
+    return says;
+  }
+
+  /**
+   * Takes how a student would marry the methods of all zones.
+   *
+   * @param methods the method of each zone, by its name
+   */
+  public Doing scheme(
+      String student,
+      String of,
+      Map<String, String> methods,
+      List<String> because,
+      List<SchemeAnswer.Wanted> order) {
+    ClassRequest request = new ClassRequest(file);
+    Optional<String> who = request.student(student);
+    Optional<CaseRef> ref = request.caseOf(of);
+    because.forEach(fact -> request.factOfAny("--because", fact));
+    Map<String, String> named = new LinkedHashMap<>();
+    ref.ifPresent(found -> named.putAll(methods(request, study(found), methods)));
+    ref.ifPresent(
+        found -> order.forEach(one -> zones(study(found), one).forEach(request::problem)));
+    ref.ifPresent(found -> request.notMarked(who.orElse(""), found, SchemeAnswer.ABOUT));
+    if (request.wrong() || who.isEmpty() || ref.isEmpty()) {
+      return request.refused();
+    }
+    SchemeAnswer one =
+        new SchemeAnswer(
+            who.get(),
+            ref.get().name(),
+            ref.get().open(),
+            file.askedBy(who.get(), ref.get().name()).size(),
+            named,
+            because,
+            order.stream().map(typed -> exact(study(ref.get()), typed)).toList());
+    List<SchemeAnswer> earlier = file.schemes().stream().filter(one::sameTurn).toList();
+    String said =
+        who.get()
+            + ": "
+            + SchemeAnswer.ABOUT
+            + ", "
+            + joined(one)
+            + ", at the stage "
+            + title(ref.get());
+    if (!earlier.isEmpty() && earlier.get(earlier.size() - 1).equals(one)) {
+      return new Doing.Done(file, List.of("Written already for " + said + "."));
+    }
+    return new Doing.Done(
+        file.with(one), written(said, earlier.stream().map(ClassDesk::joined).toList()));
+  }
+
+  private static String joined(SchemeAnswer one) {
+    return String.join(
+        ", ",
+        one.methods().entrySet().stream()
+            .map(zone -> zone.getKey() + " " + zone.getValue())
+            .toList());
+  }
+
+  /** The methods under the zones' own names, in the order of the site. */
+  private static Map<String, String> methods(
+      ClassRequest request, CaseStudy study, Map<String, String> typed) {
+    Map<String, String> found = new LinkedHashMap<>();
+    List<Zone> zones = study.full().zones();
+    if (zones.size() < 2) {
+      request.problem(study.name() + " has one zone: answer it with --method.");
+    }
+    typed.forEach(
+        (name, method) -> {
+          request.zone(study, name).ifPresent(zone -> found.put(zone.name(), method));
+          request.method("the method of " + PlainText.shown(name), method);
+        });
+    Map<String, String> ordered = new LinkedHashMap<>();
+    for (Zone zone : zones) {
+      String method = found.get(zone.name());
+      if (method == null) {
+        request.problem("Of " + zone.name() + " no method is named: say none where none leads.");
+      } else {
+        ordered.put(zone.name(), method);
+      }
+    }
+    return ordered;
+  }
+
+  private static List<String> zones(CaseStudy study, SchemeAnswer.Wanted order) {
+    List<String> names = study.full().zones().stream().map(Zone::name).toList();
+    return Stream.of(order.first(), order.second())
+        .filter(zone -> study.zone(zone).isEmpty())
+        .map(
+            zone ->
+                "--order names the zone "
+                    + PlainText.quoted(zone)
+                    + "; there are "
+                    + String.join(", ", names)
+                    + ".")
+        .toList();
+  }
+
+  private static SchemeAnswer.Wanted exact(CaseStudy study, SchemeAnswer.Wanted typed) {
+    return new SchemeAnswer.Wanted(
+        study.zone(typed.first()).orElseThrow().name(),
+        typed.order(),
+        study.zone(typed.second()).orElseThrow().name());
   }
 
   /** Takes a student's answer to a question of size or sequence. */
   public Doing give(String student, String of, String question, String gives) {
-    Request request = new Request();
+    ClassRequest request = new ClassRequest(file);
     Optional<String> who = request.student(student);
     Optional<CaseRef> ref = request.caseOf(of);
     if (request.wrong() || who.isEmpty() || ref.isEmpty()) {
@@ -203,7 +337,7 @@ public final class ClassDesk {
     }
     request.mustBeOne("--question", question, asked);
     if (gives.isBlank() || gives.length() > PLAIN_LENGTH) {
-      request.problems.add("An answer has 1 to " + PLAIN_LENGTH + " signs.");
+      request.problem("An answer has 1 to " + PLAIN_LENGTH + " signs.");
     }
     boolean marked =
         file.marks().stream()
@@ -213,17 +347,22 @@ public final class ClassDesk {
                         && mark.of().equals(ref.get().name())
                         && mark.about().equals(question));
     if (marked) {
-      request.problems.add("The question " + question + " is marked already.");
+      request.problem("The question " + question + " is marked already.");
     }
     if (!request.wrong()) {
       QuestionMarker.unreadable(study.question(question).orElseThrow(), gives)
-          .ifPresent(request.problems::add);
+          .ifPresent(request::problem);
     }
-    return request.wrong()
-        ? request.refused()
+    if (request.wrong()) {
+      return request.refused();
+    }
+    Given one = new Given(who.get(), ref.get().name(), question, gives);
+    List<Given> earlier = file.given().stream().filter(one::sameQuestion).toList();
+    String said = who.get() + ": " + question + ", " + gives;
+    return !earlier.isEmpty() && earlier.get(earlier.size() - 1).equals(one)
+        ? new Doing.Done(file, List.of("Written already for " + said + "."))
         : new Doing.Done(
-            file.with(new Given(who.get(), ref.get().name(), question, gives)),
-            List.of("Written for " + who.get() + ": " + question + ", " + gives + "."));
+            file.with(one), written(said, earlier.stream().map(Given::gives).toList()));
   }
 
   private static final int PLAIN_LENGTH = 200;
@@ -235,95 +374,4 @@ public final class ClassDesk {
     }
     return found;
   }
-
-  /** Looks up what a request names and collects what is wrong with it. */
-  private final class Request {
-    private final List<String> problems = new ArrayList<>();
-
-    boolean wrong() {
-      return !problems.isEmpty();
-    }
-
-    Doing refused() {
-      return new Doing.Refused(problems);
-    }
-
-    Optional<String> student(String typed) {
-      return found("--by", typed, file.student(typed), file.students());
-    }
-
-    Optional<CaseRef> caseOf(String typed) {
-      Optional<CaseRef> only =
-          typed.isBlank() && file.cases().size() == 1
-              ? Optional.of(file.cases().get(0))
-              : file.find(typed);
-      return found("--case", typed, only, file.cases().stream().map(CaseRef::name).toList());
-    }
-
-    Optional<Zone> zone(CaseStudy study, String typed) {
-      return found(
-          "--zone",
-          typed,
-          study.zone(typed),
-          study.full().zones().stream().map(Zone::name).toList());
-    }
-
-    Optional<FactDefinition> fact(String option, String typed) {
-      List<String> names =
-          FactDictionary.standard().all().stream()
-              .filter(one -> !one.derived())
-              .map(FactDefinition::name)
-              .toList();
-      mustBeOne(option, typed, names);
-      return names.contains(typed)
-          ? Optional.of(FactDictionary.standard().require(typed))
-          : Optional.empty();
-    }
-
-    void method(String typed) {
-      List<String> ids = new ArrayList<>(SupportOption.ids());
-      ids.add(Expected.NO_METHOD);
-      mustBeOne("--method", typed, ids);
-    }
-
-    void mustBeOne(String option, String typed, List<String> allowed) {
-      found(option, typed, Optional.of(typed).filter(allowed::contains), allowed);
-    }
-
-    /** An answer that was marked stays; a new stage brings a new one. */
-    void notMarked(String student, CaseRef ref, Optional<Zone> zone) {
-      boolean marked =
-          file.marks().stream()
-              .anyMatch(
-                  mark ->
-                      mark.student().equals(student)
-                          && mark.of().equals(ref.name())
-                          && mark.stage() == ref.open()
-                          && zone.map(Zone::name).filter(mark.about()::equals).isPresent());
-      if (marked) {
-        problems.add(
-            "The answer of this stage is marked already; another can be given once the next stage is"
-                + " open.");
-      }
-    }
-
-    private <T> Optional<T> found(
-        String option, String typed, Optional<T> what, List<String> allowed) {
-      if (what.isEmpty()) {
-        String near = NearestName.question(typed, allowed);
-        problems.add(
-            option
-                + " is "
-                + PlainText.quoted(typed)
-                + "; it must be "
-                + (allowed.size() > MOST_LISTED
-                    ? "a name that facts lists"
-                    : "one of " + String.join(", ", allowed))
-                + (near.isEmpty() ? "." : "; " + near));
-      }
-      return what;
-    }
-  }
-
-  private static final int MOST_LISTED = 30;
 }

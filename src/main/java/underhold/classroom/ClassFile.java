@@ -5,8 +5,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
+import java.util.function.BiPredicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import underhold.review.file.RecordFile;
 import underhold.site.PlainText;
@@ -19,8 +20,10 @@ import underhold.site.PlainText;
  * @param cases its cases, each with the stage that is open
  * @param students their names
  * @param asked facts asked for before their stage
- * @param answers answers zone by zone, in the order given
- * @param given answers to questions
+ * @param answers answers zone by zone, in the order given; of several by one student for one zone
+ *     at one stage the last counts, and the others stay as a record
+ * @param schemes answers for all zones together, likewise
+ * @param given answers to questions, likewise
  * @param marks the marks of the last marking
  */
 public record ClassFile(
@@ -30,6 +33,7 @@ public record ClassFile(
     List<String> students,
     List<Asked> asked,
     List<Answer> answers,
+    List<SchemeAnswer> schemes,
     List<Given> given,
     List<Mark> marks) {
   /** The end of the name of every such file. */
@@ -47,6 +51,7 @@ public record ClassFile(
     students = List.copyOf(students);
     asked = List.copyOf(asked);
     answers = List.copyOf(answers);
+    schemes = List.copyOf(schemes);
     given = List.copyOf(given);
     marks = List.copyOf(marks);
     mustDiffer("case", cases.stream().map(CaseRef::name).toList());
@@ -64,6 +69,7 @@ public record ClassFile(
     List<String> here = students;
     Set<String> known = Set.copyOf(cases.stream().map(CaseRef::name).toList());
     answers.forEach(one -> mustBeHere(one.student(), one.of(), here, known));
+    schemes.forEach(one -> mustBeHere(one.student(), one.of(), here, known));
     asked.forEach(one -> mustBeHere(one.student(), one.of(), here, known));
     given.forEach(one -> mustBeHere(one.student(), one.of(), here, known));
     marks.forEach(one -> mustBeHere(one.student(), one.of(), here, known));
@@ -74,7 +80,11 @@ public record ClassFile(
     for (String name : names) {
       if (!seen.add(name)) {
         throw new IllegalArgumentException(
-            "two of the class have the " + what + " name " + PlainText.quoted(name));
+            "two of the class have the "
+                + what
+                + " name "
+                + PlainText.quoted(name)
+                + "; tell them apart by another word or a number");
       }
     }
   }
@@ -105,12 +115,9 @@ public record ClassFile(
     return own(student, of).map(Asked::place).collect(Collectors.toUnmodifiableSet());
   }
 
-  /** The facts that a student had asked for when an answer was given. */
-  public Set<FactPlace> askedBefore(Answer answer) {
-    return own(answer.student(), answer.of())
-        .limit(answer.asked())
-        .map(Asked::place)
-        .collect(Collectors.toUnmodifiableSet());
+  /** The facts that a student had asked for when the first so many were told. */
+  public Set<FactPlace> askedBefore(String student, String of, int count) {
+    return own(student, of).limit(count).map(Asked::place).collect(Collectors.toUnmodifiableSet());
   }
 
   private Stream<Asked> own(String student, String of) {
@@ -125,46 +132,69 @@ public record ClassFile(
         .sum();
   }
 
+  /** The answers that count: of one turn the last. */
+  public List<Answer> counting() {
+    return last(answers, Answer::sameTurn);
+  }
+
+  /** The answers for all zones together that count. */
+  public List<SchemeAnswer> countingSchemes() {
+    return last(schemes, SchemeAnswer::sameTurn);
+  }
+
+  /** The answers to questions that count. */
+  public List<Given> countingGiven() {
+    return last(given, Given::sameQuestion);
+  }
+
+  private static <T> List<T> last(List<T> all, BiPredicate<T, T> same) {
+    return IntStream.range(0, all.size())
+        .filter(
+            i ->
+                all.subList(i + 1, all.size()).stream()
+                    .noneMatch(one -> same.test(all.get(i), one)))
+        .mapToObj(all::get)
+        .toList();
+  }
+
   /** The same class with another stage open. */
   ClassFile opened(CaseRef other) {
     List<CaseRef> refs =
         cases.stream().map(one -> one.name().equals(other.name()) ? other : one).toList();
-    return new ClassFile(underhold, name, refs, students, asked, answers, given, marks);
+    return new ClassFile(underhold, name, refs, students, asked, answers, schemes, given, marks);
   }
 
   /** The same class with a fact asked for. */
   ClassFile with(Asked one) {
     return new ClassFile(
-        underhold, name, cases, students, added(asked, one, x -> false), answers, given, marks);
+        underhold, name, cases, students, added(asked, one), answers, schemes, given, marks);
   }
 
-  /** The same class with an answer, in place of one for the same zone at the same stage. */
+  /** The same class with an answer after those that are there. */
   ClassFile with(Answer one) {
-    List<Answer> all = added(answers, one, old -> old.sameTask(one) && old.stage() == one.stage());
-    return new ClassFile(underhold, name, cases, students, asked, all, given, marks);
+    return new ClassFile(
+        underhold, name, cases, students, asked, added(answers, one), schemes, given, marks);
   }
 
-  /** The same class with an answer to a question, in place of an earlier one. */
+  /** The same class with an answer for all zones together. */
+  ClassFile with(SchemeAnswer one) {
+    return new ClassFile(
+        underhold, name, cases, students, asked, answers, added(schemes, one), given, marks);
+  }
+
+  /** The same class with an answer to a question. */
   ClassFile with(Given one) {
-    List<Given> all =
-        added(
-            given,
-            one,
-            old ->
-                old.student().equals(one.student())
-                    && old.of().equals(one.of())
-                    && old.question().equals(one.question()));
-    return new ClassFile(underhold, name, cases, students, asked, answers, all, marks);
+    return new ClassFile(
+        underhold, name, cases, students, asked, answers, schemes, added(given, one), marks);
   }
 
   /** The same class with its marks. */
   ClassFile marked(List<Mark> all) {
-    return new ClassFile(underhold, name, cases, students, asked, answers, given, all);
+    return new ClassFile(underhold, name, cases, students, asked, answers, schemes, given, all);
   }
 
-  private static <T> List<T> added(List<T> all, T one, Predicate<T> replaced) {
+  private static <T> List<T> added(List<T> all, T one) {
     List<T> more = new ArrayList<>(all);
-    more.removeIf(replaced);
     more.add(one);
     return more;
   }

@@ -2,6 +2,8 @@ package underhold.classroom;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import underhold.advice.Effect;
 import underhold.advice.Rule;
 import underhold.advice.RulePack;
@@ -10,13 +12,17 @@ import underhold.advice.RulePack;
 public final class DangerWords {
   private DangerWords() {}
 
-  /** All of them, whatever the case, so that the list gives nothing away. */
-  public static List<String> of(RulePack pack) {
-    return pack.rules().stream()
+  /**
+   * All of them with what the rules warn of, whatever the case, so that the list gives nothing
+   * away.
+   */
+  public static List<Named> of(RulePack pack) {
+    Map<String, String> found = new TreeMap<>();
+    pack.rules().stream()
         .filter(rule -> rule.effect() == Effect.CAUTION && rule.phase() != Rule.Phase.SCHEME)
-        .map(rule -> word(rule.cause()))
-        .distinct()
-        .sorted()
+        .forEach(rule -> found.merge(word(rule.cause()), rule.sentence(), (one, two) -> one));
+    return found.entrySet().stream()
+        .map(entry -> new Named(entry.getKey(), entry.getValue()))
         .toList();
   }
 

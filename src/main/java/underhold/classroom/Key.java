@@ -5,14 +5,18 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import underhold.advice.Finding;
 import underhold.advice.OptionAdvice;
+import underhold.advice.Rule;
+import underhold.advice.RulePack;
 import underhold.advice.SupportOption;
 import underhold.consult.ZoneAdvice;
 
 /**
  * What the rules say of a zone as one student knew it.
  *
+ * @param pack the rules
  * @param advice the advice
  * @param turning the known facts whose change turns the answer, with what it would turn to
  * @param speaking the known facts that speak in the rules for, against and about the leaders
@@ -20,6 +24,7 @@ import underhold.consult.ZoneAdvice;
  *     the reason
  */
 public record Key(
+    RulePack pack,
     ZoneAdvice advice,
     Map<String, String> turning,
     Map<String, Finding> speaking,
@@ -47,6 +52,11 @@ public record Key(
             .anyMatch(tied -> tied.option().id().equals(method));
   }
 
+  /** Whether a reason counts like a deciding fact: nothing leads, or no single fact turns it. */
+  public boolean reasonsDecide() {
+    return leader().isEmpty() || turning.isEmpty();
+  }
+
   /** Held options that could lead once what holds them is answered. */
   public List<OptionAdvice> waiting() {
     return advice.ranking().heldContenders();
@@ -57,15 +67,35 @@ public record Key(
     return SupportOption.find(method).map(advice.ranking()::of);
   }
 
-  /**
-   * The cautions that hold, by the word of the danger: for a method, or for whatever is in play.
-   */
+  /** A rule with its source and what that is worth. */
+  public String cited(Rule rule) {
+    String basis = rule.basis().notice();
+    String source = pack.cite(rule.citations());
+    return "[" + rule.id() + ", " + (source.isEmpty() ? basis : source + ", " + basis) + "]";
+  }
+
+  /** What naming a method, or none, is worth by itself, and why. */
+  public MarkLine worth(String method) {
+    return AnswerMarker.choice(this, method);
+  }
+
+  /** The conditions that hold, by their words: of a method, or of whatever is in play. */
+  public Map<String, Finding> conditions(String method) {
+    return told(method, advice.conditions(), ConditionWords::word);
+  }
+
+  /** The cautions that hold, by the word of the danger: of a method, or of whatever is in play. */
   public Map<String, Finding> dangers(String method) {
+    return told(method, advice.cautions(), rule -> DangerWords.word(rule.cause()));
+  }
+
+  private static Map<String, Finding> told(
+      String method, List<Finding> findings, Function<Rule, String> word) {
     Map<String, Finding> found = new LinkedHashMap<>();
     Optional<SupportOption> option = SupportOption.find(method);
-    for (Finding finding : advice.cautions()) {
+    for (Finding finding : findings) {
       if (option.map(finding.rule()::concerns).orElse(true)) {
-        found.putIfAbsent(DangerWords.word(finding.rule().cause()), finding);
+        found.putIfAbsent(word.apply(finding.rule()), finding);
       }
     }
     return found;

@@ -13,8 +13,10 @@ import underhold.advice.Hold;
 import underhold.advice.OptionAdvice;
 import underhold.advice.Screening;
 import underhold.consult.Consultant;
+import underhold.consult.Consultation;
 import underhold.consult.OpenQuestion;
 import underhold.consult.ZoneAdvice;
+import underhold.consult.scheme.SchemeDesk;
 import underhold.consult.turning.Change;
 import underhold.consult.turning.TurningPoint;
 import underhold.site.Fact;
@@ -27,6 +29,7 @@ import underhold.site.ZoneViews;
 public final class KeyMaker {
   private final Consultant consultant;
   private final Map<Asking, Key> made = new HashMap<>();
+  private final Map<Asking, SchemeKey> schemes = new HashMap<>();
 
   /** Keys by the rules of a consultant. */
   public KeyMaker(Consultant consultant) {
@@ -51,6 +54,26 @@ public final class KeyMaker {
     return known;
   }
 
+  /**
+   * What the rules say of all zones together.
+   *
+   * @param stage the last stage known, from 0
+   * @param asked facts known beside
+   */
+  public SchemeKey together(CaseStudy study, int stage, Set<FactPlace> asked) {
+    Asking asking = new Asking(study, stage, Set.copyOf(asked), "");
+    SchemeKey known = schemes.get(asking);
+    if (known == null) {
+      Site site = study.known(stage, asked);
+      List<ZoneAdvice> zones =
+          site.zones().stream().map(zone -> consultant.reasons(site, zone)).toList();
+      Consultation consultation = new Consultation(site, consultant.pack(), zones);
+      known = new SchemeKey(consultation, SchemeDesk.of(consultant.pack()).scheme(consultation));
+      schemes.put(asking, known);
+    }
+    return known;
+  }
+
   private Key key(Site site, String name) {
     Zone zone =
         site.zones().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
@@ -66,7 +89,11 @@ public final class KeyMaker {
         open.putIfAbsent(question.fact().name(), question.stake());
       }
     }
-    return new Key(advice, turning, speaking(advice), open);
+    Map<String, Finding> speaking = speaking(advice);
+    List<String> rest =
+        speaking.keySet().stream().filter(fact -> !turning.containsKey(fact)).toList();
+    turning.putAll(HangingFacts.of(consultant, site, zone, rest));
+    return new Key(consultant.pack(), advice, turning, speaking, open);
   }
 
   /** The facts for which options wait that could lead. */

@@ -1,5 +1,6 @@
 package underhold.classroom;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -19,9 +20,34 @@ public record Mark(
     String about,
     List<MarkLine> lines,
     List<String> feedback) {
+  /** The part that tells of answers that do not count. */
+  public static final String EARLIER = "answered again";
+
   public Mark {
     lines = List.copyOf(lines);
     feedback = List.copyOf(feedback);
+  }
+
+  /**
+   * The same mark, saying which answer counts where there were several.
+   *
+   * @param all what the answers of this turn chose, this one last
+   */
+  Mark after(List<String> all) {
+    if (all.size() < 2) {
+      return this;
+    }
+    List<MarkLine> more = new ArrayList<>(lines);
+    more.add(
+        new MarkLine(
+            EARLIER,
+            0,
+            0,
+            "the last of "
+                + all.size()
+                + " answers counts; before it: "
+                + String.join(", ", all.subList(0, all.size() - 1))));
+    return new Mark(student, of, stage, about, more, feedback);
   }
 
   /** Points given. */

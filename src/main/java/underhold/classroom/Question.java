@@ -38,6 +38,15 @@ public record Question(
     }
   }
 
+  /** The tolerance in words: {@code 5 per cent}. */
+  public String within() {
+    String number =
+        tolerance == Math.rint(tolerance)
+            ? String.valueOf(Math.round(tolerance))
+            : String.valueOf(tolerance);
+    return number + " per cent";
+  }
+
   /** What it asks for. */
   public QuestionKind asks() {
     return QuestionKind.find(kind).orElseThrow();

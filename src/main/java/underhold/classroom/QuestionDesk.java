@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import underhold.consult.Consultant;
 import underhold.consult.Sized;
 import underhold.consult.SizingDesk;
@@ -48,15 +49,44 @@ public final class QuestionDesk {
         .computeIfAbsent(question.id(), key -> reckon(study, question));
   }
 
-  private Reckoned reckon(CaseStudy study, Question question) {
-    int stage = study.stage(question.stage()).orElseThrow();
-    Site site = study.known(stage, Set.of());
+  /** What must be said beside a question so that it can be answered, which is no answer. */
+  public List<String> beside(CaseStudy study, Question question) {
+    return Sequence.beside(of(study, question));
+  }
+
+  /** An order by its letters, as an answer gives it: {@code c a b}. */
+  public String order(Reckoned.Order order) {
+    List<Stage> lettered = order.lettered();
+    return order.stages().stream()
+        .map(stage -> String.valueOf(Sequence.letter(lettered.indexOf(stage))))
+        .collect(Collectors.joining(" "));
+  }
+
+  /** The step of a sheet that answers a question, from what all know at its stage. */
+  public Optional<Step> step(CaseStudy study, Question question) {
+    if (question.asks() != QuestionKind.RESULT) {
+      return Optional.empty();
+    }
+    Site site = study.known(study.stage(question.stage()).orElseThrow(), Set.of());
+    return sizing.size(site, advice(site, question), question.option(), List.of())
+            instanceof Sized.Done done
+        ? done.sheet().step(question.about())
+        : Optional.empty();
+  }
+
+  private ZoneAdvice advice(Site site, Question question) {
     Zone zone =
         site.zones().stream()
             .filter(one -> one.name().equals(question.zone()))
             .findFirst()
             .orElseThrow();
-    ZoneAdvice advice = consultant.reasons(site, zone);
+    return consultant.reasons(site, zone);
+  }
+
+  private Reckoned reckon(CaseStudy study, Question question) {
+    int stage = study.stage(question.stage()).orElseThrow();
+    Site site = study.known(stage, Set.of());
+    ZoneAdvice advice = advice(site, question);
     if (question.asks() == QuestionKind.AMOUNT) {
       return amount(question, advice);
     }

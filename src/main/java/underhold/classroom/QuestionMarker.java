@@ -74,10 +74,10 @@ final class QuestionMarker {
     double within = Math.abs(amount.si()) * question.tolerance() / 100;
     double rounding = 1e-9 * Math.max(1, Math.abs(amount.si()));
     if (off <= within + rounding) {
-      return line(Rubric.QUESTION, "within " + question.tolerance() + " per cent; " + right);
+      return line(Rubric.QUESTION, "within " + question.within() + "; " + right);
     }
     return off <= NEAR * within + rounding
-        ? line(HALF, "within three times the " + question.tolerance() + " per cent; " + right)
+        ? line(HALF, "within three times the " + question.within() + "; " + right)
         : line(0, right);
   }
 

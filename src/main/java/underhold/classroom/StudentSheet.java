@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import underhold.site.GroundLayer;
 import underhold.site.GroundProfile;
 import underhold.site.Site;
@@ -18,7 +19,7 @@ import underhold.site.Zone;
  * @param of the case
  * @param title the name of the job
  * @param story what is told first
- * @param student the student
+ * @param student the student; empty on a sheet for anybody
  * @param stages the stages open
  * @param next what the next stages are and what they cost; no surprise among them
  * @param daysClass working days of the stages open
@@ -26,7 +27,8 @@ import underhold.site.Zone;
  * @param site the site as the student knows it
  * @param questions questions of size and sequence, once the choice is marked
  * @param beside what stands beside a question, by its id: the pits, or the stages to be ordered
- * @param answers the student's answers
+ * @param answers the student's answers, those that do not count any more among them
+ * @param schemes the student's answers for all zones together, likewise
  * @param given the student's answers to questions
  */
 public record StudentSheet(
@@ -42,7 +44,17 @@ public record StudentSheet(
     List<Question> questions,
     Map<String, List<String>> beside,
     List<Answer> answers,
+    List<SchemeAnswer> schemes,
     List<Given> given) {
+  public StudentSheet {
+    stages = List.copyOf(stages);
+    next = List.copyOf(next);
+    questions = List.copyOf(questions);
+    beside = Map.copyOf(beside);
+    answers = List.copyOf(answers);
+    schemes = List.copyOf(schemes);
+    given = List.copyOf(given);
+  }
 
   /**
    * A stage as a student sees it.
@@ -56,9 +68,43 @@ public record StudentSheet(
   /** The sheet of a student. */
   public static StudentSheet of(
       CaseStudy study, ClassFile file, CaseRef ref, String student, QuestionDesk desk) {
-    int open = ref.open();
     List<Question> questions = questions(study, file, ref, student);
-    Set<FactPlace> asked = file.askedBy(student, ref.name());
+    StudentSheet bare =
+        bare(
+            study,
+            ref.open(),
+            student,
+            file.askedBy(student, ref.name()),
+            file.daysAsked(student, ref.name()));
+    return new StudentSheet(
+        bare.of,
+        bare.title,
+        bare.story,
+        student,
+        bare.stages,
+        bare.next,
+        bare.daysClass,
+        bare.daysAsked,
+        bare.site,
+        questions,
+        beside(study, questions, desk),
+        own(file.answers(), one -> one.student().equals(student) && one.of().equals(ref.name())),
+        own(file.schemes(), one -> one.student().equals(student) && one.of().equals(ref.name())),
+        own(file.given(), one -> one.student().equals(student) && one.of().equals(ref.name())));
+  }
+
+  /**
+   * A sheet for anybody, to be handed out on paper: what all know, and no question of size or
+   * sequence, for such a question tells which method is meant.
+   *
+   * @param open the last stage that is open, from 0
+   */
+  public static StudentSheet of(CaseStudy study, int open) {
+    return bare(study, open, "", Set.of(), 0);
+  }
+
+  private static StudentSheet bare(
+      CaseStudy study, int open, String student, Set<FactPlace> asked, double daysAsked) {
     List<Told> told =
         study.stages().subList(0, open + 1).stream()
             .map(stage -> new Told(stage.title(), stage.days(), stage.tells()))
@@ -69,23 +115,24 @@ public record StudentSheet(
             .map(stage -> new Told(stage.title(), stage.days(), ""))
             .toList();
     return new StudentSheet(
-        ref.name(),
+        study.name(),
         study.file().title(),
         study.file().story(),
         student,
         told,
         next,
         told.stream().mapToDouble(Told::days).sum(),
-        file.daysAsked(student, ref.name()),
+        daysAsked,
         study.known(open, asked),
-        questions,
-        beside(study, questions, desk),
-        file.answers().stream()
-            .filter(one -> one.student().equals(student) && one.of().equals(ref.name()))
-            .toList(),
-        file.given().stream()
-            .filter(one -> one.student().equals(student) && one.of().equals(ref.name()))
-            .toList());
+        List.of(),
+        Map.of(),
+        List.of(),
+        List.of(),
+        List.of());
+  }
+
+  private static <T> List<T> own(List<T> all, Predicate<T> own) {
+    return all.stream().filter(own).toList();
   }
 
   private static Map<String, List<String>> beside(
@@ -131,5 +178,11 @@ public record StudentSheet(
   public List<GroundLayer> layers(Zone zone) {
     GroundProfile ground = zone.ground().isEmpty() ? site.ground() : zone.ground();
     return ground.layers();
+  }
+
+  /** Whether an answer of the student still counts: no later one was given at its stage. */
+  public boolean counts(Answer answer) {
+    int last = answers.lastIndexOf(answer);
+    return answers.subList(last + 1, answers.size()).stream().noneMatch(answer::sameTurn);
   }
 }

@@ -3,13 +3,18 @@ package underhold.report;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import underhold.advice.RulePack;
 import underhold.classroom.CaseStudy;
 import underhold.classroom.ClassFile;
+import underhold.classroom.ConditionWords;
+import underhold.classroom.DangerWords;
 import underhold.classroom.Mark;
+import underhold.classroom.OrderWords;
 import underhold.classroom.Question;
 import underhold.classroom.Rubric;
 import underhold.classroom.StudentSheet;
 import underhold.review.file.RecordTree;
+import underhold.site.Relation;
 import underhold.site.StatedFact;
 import underhold.site.Zone;
 
@@ -28,11 +33,16 @@ public final class ClassJson {
             one -> {
               Map<String, Object> tree =
                   Json.object(
-                      "case", one.name(),
-                      "title", one.file().title(),
-                      "level", one.file().level(),
-                      "stages", one.stages().size(),
-                      "questions", one.file().questions().size());
+                      "case",
+                      one.name(),
+                      "title",
+                      one.file().title(),
+                      "level",
+                      one.file().level(),
+                      "stages",
+                      one.stages().stream().filter(stage -> key || !stage.surprise()).count(),
+                      "questions",
+                      one.file().questions().size());
               if (key) {
                 tree.put("teaches", one.file().teaches());
               }
@@ -88,9 +98,16 @@ public final class ClassJson {
         "daysByOwnQuestions", sheet.daysAsked(),
         "facts", facts(sheet.site().facts()),
         "zones", zones,
+        "relations", sheet.site().relations().stream().map(ClassJson::relation).toList(),
         "questions", sheet.questions().stream().map(question -> question(question, sheet)).toList(),
         "answers", sheet.answers().stream().map(RecordTree::of).toList(),
+        "schemes", sheet.schemes().stream().map(RecordTree::of).toList(),
         "given", sheet.given().stream().map(RecordTree::of).toList());
+  }
+
+  private static Object relation(Relation relation) {
+    return Json.object(
+        "zones", List.of(relation.first(), relation.second()), "facts", facts(relation.facts()));
   }
 
   private static Object question(Question question, StudentSheet sheet) {
@@ -121,9 +138,12 @@ public final class ClassJson {
         .toList();
   }
 
-  /** What is given points, and the words for dangers. */
-  public static Object rubric(List<String> dangers) {
+  /** What is given points, and the words that answers can name. */
+  public static Object rubric(RulePack pack) {
     return Json.object(
-        "rubric", Rubric.rows().stream().map(RecordTree::of).toList(), "dangers", dangers);
+        "rubric", Rubric.rows().stream().map(RecordTree::of).toList(),
+        "conditions", ConditionWords.of(pack).stream().map(RecordTree::of).toList(),
+        "dangers", DangerWords.of(pack).stream().map(RecordTree::of).toList(),
+        "orders", OrderWords.all().stream().map(RecordTree::of).toList());
   }
 }

@@ -8,11 +8,13 @@ import underhold.classroom.Answer;
 import underhold.classroom.Days;
 import underhold.classroom.Given;
 import underhold.classroom.Question;
+import underhold.classroom.SchemeAnswer;
 import underhold.classroom.StudentSheet;
 import underhold.quantity.Quantity;
 import underhold.site.FactDefinition;
 import underhold.site.FactDictionary;
 import underhold.site.GroundLayer;
+import underhold.site.Relation;
 import underhold.site.StatedFact;
 import underhold.site.Zone;
 
@@ -34,6 +36,7 @@ public final class ClassSheetText {
     ClassSheetText text = new ClassSheetText(sheet, look);
     text.head();
     text.facts();
+    text.relations();
     text.more();
     text.questions();
     text.own();
@@ -41,7 +44,8 @@ public final class ClassSheetText {
   }
 
   private void head() {
-    page.heading(safe(sheet.title()) + ", for " + safe(sheet.student()));
+    page.heading(
+        safe(sheet.title()) + (sheet.student().isEmpty() ? "" : ", for " + safe(sheet.student())));
     page.para(0, safe(sheet.story()));
     for (StudentSheet.Told told : sheet.stages()) {
       page.heading(safe(told.title()) + ", " + Days.of(told.days()));
@@ -72,12 +76,30 @@ public final class ClassSheetText {
     }
   }
 
+  private void relations() {
+    for (Relation relation : sheet.site().relations()) {
+      page.heading(
+          "How they lie: first " + safe(relation.first()) + ", second " + safe(relation.second()));
+      for (FactDefinition definition : FactDictionary.pairs().all()) {
+        StatedFact fact = relation.facts().get(definition.name());
+        if (fact != null) {
+          stated(definition, fact);
+        }
+      }
+    }
+  }
+
   private static String layer(GroundLayer layer) {
     List<String> parts = new ArrayList<>(List.of(layer.soil()));
     layer.maybeUnitWeight().ifPresent(weight -> parts.add(weight.text()));
     add(parts, "undrained strength", layer.undrainedStrength());
     add(parts, "friction angle", layer.frictionAngle());
+    add(parts, "cohesion", layer.cohesion());
+    add(parts, "blow count N60", layer.n60());
+    add(parts, "unconfined strength", layer.unconfinedStrength());
+    add(parts, "rock quality RQD", layer.rqd());
     add(parts, "permeability", layer.permeability());
+    layer.maybeStandUp().ifPresent(word -> parts.add("face stands: " + word));
     return String.join(", ", parts);
   }
 
@@ -94,10 +116,14 @@ public final class ClassSheetText {
     for (FactDefinition definition : FactDictionary.standard().all()) {
       StatedFact fact = facts.get(definition.name());
       if (fact != null) {
-        String value = fact.value() == null ? "nobody knows" : fact.value().text();
-        page.item(MARGIN, definition.name(), NAME, safe(value) + " (" + definition.label() + ")");
+        stated(definition, fact);
       }
     }
+  }
+
+  private void stated(FactDefinition definition, StatedFact fact) {
+    String value = fact.value() == null ? "nobody knows" : fact.value().text();
+    page.item(MARGIN, definition.name(), NAME, safe(value) + " (" + definition.label() + ")");
   }
 
   private void more() {
@@ -115,8 +141,15 @@ public final class ClassSheetText {
     page.para(
         MARGIN,
         "For each zone: a method or none, the facts that decide it, what must be checked first, the"
-            + " dangers. class rubric shows what is given points, facts explains every fact."
-            + " Questions of size and sequence come once your choice is marked.");
+            + " conditions, the dangers. class rubric shows what is given points and the words,"
+            + " facts explains every fact. Questions of size and sequence come once your choice is"
+            + " marked.");
+    if (sheet.site().zones().size() > 1) {
+      page.para(
+          MARGIN,
+          "For all zones together: their methods, the facts on which they meet, what must come before"
+              + " what.");
+    }
     for (Question question : sheet.questions()) {
       page.item(MARGIN, question.id(), NAME, safe(question.text()));
       sheet
@@ -128,7 +161,7 @@ public final class ClassSheetText {
   }
 
   private void own() {
-    if (sheet.answers().isEmpty() && sheet.given().isEmpty()) {
+    if (sheet.answers().isEmpty() && sheet.schemes().isEmpty() && sheet.given().isEmpty()) {
       return;
     }
     page.heading("Answered so far");
@@ -142,7 +175,26 @@ public final class ClassSheetText {
               + answer.method()
               + ClassMarksText.named("because of", answer.because())
               + ClassMarksText.named("to check", answer.check())
-              + ClassMarksText.named("dangers", answer.danger()));
+              + ClassMarksText.named("conditions", answer.condition())
+              + ClassMarksText.named("dangers", answer.danger())
+              + (sheet.counts(answer) ? "" : " (answered again since)"));
+    }
+    for (SchemeAnswer answer : sheet.schemes()) {
+      page.item(
+          MARGIN,
+          "together",
+          NAME,
+          safe(
+              sheet.stages().get(answer.stage()).title()
+                  + ": "
+                  + String.join(
+                      ", ",
+                      answer.methods().entrySet().stream()
+                          .map(one -> one.getKey() + " " + one.getValue())
+                          .toList())
+                  + ClassMarksText.named("because of", answer.because())
+                  + ClassMarksText.named(
+                      "order", answer.order().stream().map(String::valueOf).toList())));
     }
     for (Given given : sheet.given()) {
       page.item(MARGIN, given.question(), NAME, safe(given.gives()));

@@ -2,18 +2,24 @@ package underhold.report;
 
 import java.util.List;
 import java.util.Map;
+import underhold.advice.RulePack;
 import underhold.classroom.CaseRef;
 import underhold.classroom.CaseStage;
 import underhold.classroom.CaseStudy;
 import underhold.classroom.ClassFile;
+import underhold.classroom.ConditionWords;
+import underhold.classroom.DangerWords;
 import underhold.classroom.Days;
 import underhold.classroom.Level;
+import underhold.classroom.Named;
+import underhold.classroom.OrderWords;
 import underhold.classroom.Rubric;
 
 /** A class as its trainer sees it: the cases there are, where it stands, what is given points. */
 public final class ClassText {
   private static final int MARGIN = 2;
   private static final int NAME = 18;
+  private static final int PART = 24;
 
   private ClassText() {}
 
@@ -30,13 +36,13 @@ public final class ClassText {
       if (own.isEmpty()) {
         continue;
       }
-      page.heading("Level " + level.word() + ": " + level.means());
+      page.heading("Level " + level.word() + (key ? ": " + level.means() : ""));
       for (CaseStudy one : own) {
         page.item(MARGIN, one.name(), NAME, safe(one.file().title()));
         page.tinted(
             Tint.QUIET,
             MARGIN + NAME,
-            Words.count(one.stages().size(), "stage", "stages")
+            Words.count(shown(one, key), "stage", "stages")
                 + ", "
                 + Words.count(one.file().questions().size(), "question", "questions"));
         if (key) {
@@ -45,6 +51,11 @@ public final class ClassText {
       }
     }
     return page.blank().para(0, "All places are invented.").text();
+  }
+
+  /** How many stages are told of: surprises are none of them, for students may look on. */
+  private static int shown(CaseStudy study, boolean key) {
+    return (int) study.stages().stream().filter(stage -> key || !stage.surprise()).count();
   }
 
   /**
@@ -72,6 +83,9 @@ public final class ClassText {
     for (int i = 0; i < study.stages().size(); i++) {
       CaseStage stage = study.stages().get(i);
       boolean open = i <= ref.open();
+      if (!open && stage.surprise() && !key) {
+        continue; // whoever looks on the screen must not see it coming
+      }
       page.item(
           open ? Tint.GOOD : Tint.QUIET,
           MARGIN,
@@ -95,21 +109,37 @@ public final class ClassText {
     }
   }
 
-  /** What is given points, and the words for dangers. */
-  public static String rubric(List<String> dangers, Look look) {
+  /** What is given points, and the words for conditions, dangers and orders of work. */
+  public static String rubric(RulePack pack, Look look) {
     TextPage page = new TextPage(look);
-    page.heading("What is given points");
-    for (Rubric.Row row : Rubric.rows()) {
-      page.item(MARGIN, row.part() + ", " + row.points(), NAME + MARGIN, row.means());
-    }
+    rows(page, "An answer for a zone, " + Rubric.ofZone() + " points", Rubric.zoneRows());
+    rows(
+        page,
+        "An answer for all zones together, " + Rubric.ofScheme() + " points",
+        Rubric.schemeRows());
+    rows(page, "A question of size or sequence", Rubric.questionRows());
     page.blank();
+    page.para(0, Rubric.general());
     page.para(
         0,
         "An answer is held against what the rules say of the facts that the student had then, not"
             + " against what came out later. The weights are judgement.");
-    page.heading("Words for dangers");
-    page.para(MARGIN, String.join(", ", dangers));
+    words(page, "Words for conditions", ConditionWords.of(pack));
+    words(page, "Words for dangers, with one of the rules that warn", DangerWords.of(pack));
+    words(page, "Words for the order between two zones", OrderWords.all());
     return page.text();
+  }
+
+  private static void rows(TextPage page, String heading, List<Rubric.Row> rows) {
+    page.heading(heading);
+    for (Rubric.Row row : rows) {
+      page.item(MARGIN, row.part() + ", " + row.points(), PART, row.means());
+    }
+  }
+
+  private static void words(TextPage page, String heading, List<Named> words) {
+    page.heading(heading);
+    words.forEach(one -> page.item(MARGIN, one.word(), PART, one.means()));
   }
 
   /** What was done, sentence by sentence. */

@@ -6,25 +6,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.springframework.shell.core.command.CommandOption;
-import underhold.classroom.AnswerFile;
+import underhold.advice.RulePack;
 import underhold.classroom.CaseRef;
 import underhold.classroom.CaseStudy;
 import underhold.classroom.ClassDesk;
 import underhold.classroom.ClassFile;
-import underhold.classroom.DangerWords;
 import underhold.classroom.Doing;
 import underhold.classroom.Mark;
 import underhold.classroom.Marking;
-import underhold.classroom.QuestionDesk;
-import underhold.classroom.StudentSheet;
 import underhold.report.ClassJson;
 import underhold.report.ClassMarksText;
-import underhold.report.ClassSheetText;
 import underhold.report.ClassTable;
 import underhold.report.ClassText;
-import underhold.report.Json;
-import underhold.report.Look;
-import underhold.review.file.FileReading;
 import underhold.site.SavedState;
 
 /** {@code class ...}: cases for a class, opened stage by stage, answered and marked. */
@@ -58,14 +51,17 @@ final class ClassCommands {
             "opens the next stage of a case for everybody",
             List.of(file),
             List.of(of),
-            call -> commands.done(call, desk -> desk.reveal(option(call, ClassOptions.CASE)))),
+            call ->
+                ClassAnswerCommand.done(
+                    session, call, desk -> desk.reveal(option(call, ClassOptions.CASE)))),
         command(
             "class ask",
             "tells a student one fact before its stage, and what it costs",
             List.of(file, Parameter.needed("FACT", List::of)),
             List.of(of, by, Options.ZONE_OPTION),
             call ->
-                commands.done(
+                ClassAnswerCommand.done(
+                    session,
                     call,
                     desk ->
                         desk.ask(
@@ -73,12 +69,7 @@ final class ClassCommands {
                             option(call, ClassOptions.CASE),
                             option(call, Options.ZONE),
                             call.needed(1)))),
-        command(
-            "class answer",
-            "takes a student's answer for a zone or to a question, or files of answers",
-            List.of(file, new Parameter("FILE.answers.json", false, true, List::of)),
-            ClassOptions.ANSWER,
-            commands::answer),
+        ClassAnswerCommand.of(session),
         command(
             "class mark",
             "marks all answers, with reasons, and keeps the marks",
@@ -91,12 +82,8 @@ final class ClassCommands {
             List.of(file),
             List.of(ClassOptions.KEY_OPTION),
             commands::show),
-        command(
-            "class sheet",
-            "what a student knows of a case and is asked; nothing else",
-            List.of(file),
-            List.of(of, by),
-            commands::sheet),
+        ClassHandoutCommands.sheet(session),
+        ClassHandoutCommands.key(session),
         command(
             "class scores",
             "the points",
@@ -111,18 +98,13 @@ final class ClassCommands {
             commands::rubric));
   }
 
-  private static ShellCommand command(
+  static ShellCommand command(
       String name,
       String summary,
       List<Parameter> parameters,
       List<CommandOption> options,
       ShellCommand.Action action) {
     return new ShellCommand(name, Commands.CLASSROOM, summary, parameters, options, action);
-  }
-
-  /** Something done to a class. */
-  private interface Deed {
-    Doing on(ClassDesk desk);
   }
 
   private int list(Call call) {
@@ -151,123 +133,19 @@ final class ClassCommands {
     String name =
         call.option(Options.NAME)
             .orElse(String.valueOf(path.getFileName()).replace(ClassFile.ENDING, ""));
-    Doing.Done done = ok(ClassDesk.start(name, refs, students));
+    Doing.Done done = ClassAnswerCommand.ok(ClassDesk.start(name, refs, students));
     ClassFiles.write(path, done.file(), SavedState.NO_FILE);
-    says(
+    ClassAnswerCommand.says(
+        session,
         List.of(
             path
-                + " is begun: cases "
+                + (refs.size() == 1 ? " is begun: case " : " is begun: cases ")
                 + String.join(", ", refs.stream().map(CaseRef::name).toList())
-                + ". Of each the first stage is open."));
+                + (refs.size() == 1 ? ". The" : ". Of each the")
+                + " first stage is open.",
+            "class sheet shows a student what is known; class answer takes answers; class reveal"
+                + " opens the next stage."));
     return Exit.DONE;
-  }
-
-  private int done(Call call, Deed deed) {
-    ClassFiles.Opened opened = ClassFiles.read(call.needed(0));
-    Doing.Done done = ok(deed.on(desk(opened, opened.file())));
-    ClassFiles.write(opened.path(), done.file(), opened.state());
-    says(done.says());
-    return Exit.DONE;
-  }
-
-  private ClassDesk desk(ClassFiles.Opened opened, ClassFile file) {
-    return new ClassDesk(file, opened.studies(), session.pack());
-  }
-
-  private static Doing.Done ok(Doing doing) {
-    if (doing instanceof Doing.Refused refused) {
-      throw Refusal.usage(refused.problems().toArray(String[]::new));
-    }
-    return (Doing.Done) doing;
-  }
-
-  private void says(List<String> sentences) {
-    session
-        .output()
-        .answer(look -> ClassText.says(sentences, look), () -> Json.object("says", sentences));
-  }
-
-  private int answer(Call call) {
-    if (call.word(1).isPresent()) {
-      return answers(call);
-    }
-    Optional<String> question = call.option(ClassOptions.QUESTION);
-    if (question.isPresent() == call.option(ClassOptions.METHOD).isPresent()) {
-      throw Refusal.usage("Give either --method, for a zone, or --question with --gives.");
-    }
-    return done(
-        call,
-        desk ->
-            question
-                .map(
-                    id ->
-                        desk.give(
-                            student(call),
-                            option(call, ClassOptions.CASE),
-                            id,
-                            option(call, ClassOptions.GIVES)))
-                .orElseGet(
-                    () ->
-                        desk.answer(
-                            student(call),
-                            option(call, ClassOptions.CASE),
-                            option(call, Options.ZONE),
-                            option(call, ClassOptions.METHOD),
-                            ClassOptions.words(call, ClassOptions.BECAUSE),
-                            ClassOptions.words(call, ClassOptions.CHECK),
-                            ClassOptions.words(call, ClassOptions.DANGER))));
-  }
-
-  /** All answers of all files, or none and everything that is wrong with them. */
-  private int answers(Call call) {
-    ClassFiles.Opened opened = ClassFiles.read(call.needed(0));
-    ClassFile file = opened.file();
-    List<String> problems = new ArrayList<>();
-    List<String> says = new ArrayList<>();
-    for (String typed : call.words().subList(1, call.words().size())) {
-      Path path = SiteFiles.path(typed);
-      SiteFiles.existing(path);
-      FileReading<AnswerFile> reading = AnswerFile.FILES.read(path);
-      problems.addAll(reading.messages());
-      for (Deed deed : reading.content().map(ClassCommands::deeds).orElse(List.of())) {
-        Doing doing = deed.on(desk(opened, file));
-        if (doing instanceof Doing.Done done) {
-          file = done.file();
-          says.addAll(done.says());
-        } else if (doing instanceof Doing.Refused refused) {
-          refused.problems().stream()
-              .map(one -> path + ": " + one)
-              .filter(one -> !problems.contains(one))
-              .forEach(problems::add);
-        }
-      }
-    }
-    if (!problems.isEmpty()) {
-      throw Refusal.site(problems);
-    }
-    ClassFiles.write(opened.path(), file, opened.state());
-    says(says);
-    return Exit.DONE;
-  }
-
-  private static List<Deed> deeds(AnswerFile answers) {
-    List<Deed> deeds = new ArrayList<>();
-    for (AnswerFile.InZone one : answers.zones()) {
-      deeds.add(
-          desk ->
-              desk.answer(
-                  answers.student(),
-                  answers.of(),
-                  one.zone(),
-                  one.method(),
-                  one.because(),
-                  one.check(),
-                  one.danger()));
-    }
-    for (AnswerFile.ToQuestion one : answers.questions().orElse(List.of())) {
-      deeds.add(desk -> desk.give(answers.student(), answers.of(), one.question(), one.gives()));
-    }
-    return deeds;
   }
 
   private int mark(Call call) {
@@ -299,60 +177,26 @@ final class ClassCommands {
     return Exit.DONE;
   }
 
-  private int sheet(Call call) {
-    ClassFiles.Opened opened = ClassFiles.read(call.needed(0));
-    String student = known(opened.file(), student(call));
-    String typed = option(call, ClassOptions.CASE);
-    List<CaseRef> refs =
-        opened.file().cases().stream()
-            .filter(ref -> typed.isBlank() || ref.name().equalsIgnoreCase(typed))
-            .toList();
-    if (refs.isEmpty()) {
-      throw Refusal.usage(
-          "--case is \""
-              + typed
-              + "\"; the class has "
-              + String.join(", ", opened.file().cases().stream().map(CaseRef::name).toList())
-              + ".");
-    }
-    QuestionDesk questions = new QuestionDesk(session.consultant());
-    List<StudentSheet> sheets = new ArrayList<>();
-    for (CaseRef ref : refs) {
-      CaseStudy study = opened.studies().get(ref.name());
-      if (study != null) {
-        sheets.add(StudentSheet.of(study, opened.file(), ref, student, questions));
-      }
-    }
-    session
-        .output()
-        .answer(look -> text(sheets, look), () -> sheets.stream().map(ClassJson::sheet).toList());
-    return Exit.DONE;
-  }
-
-  private static String text(List<StudentSheet> sheets, Look look) {
-    return String.join("\n", sheets.stream().map(sheet -> ClassSheetText.of(sheet, look)).toList());
-  }
-
   private int scores(Call call) {
-    ClassFile file = ClassFiles.read(call.needed(0)).file();
+    ClassFiles.Opened opened = ClassFiles.read(call.needed(0));
+    ClassFile file = opened.file();
     boolean table = call.has(ClassOptions.CSV);
     session
         .output()
         .answer(
-            look -> table ? ClassTable.of(file) : ClassMarksText.scores(file, look),
+            look ->
+                table ? ClassTable.of(file) : ClassMarksText.scores(file, opened.studies(), look),
             () -> ClassJson.marks(file.marks()));
     return Exit.DONE;
   }
 
   private int rubric(Call call) {
-    List<String> dangers = DangerWords.of(session.pack());
-    session
-        .output()
-        .answer(look -> ClassText.rubric(dangers, look), () -> ClassJson.rubric(dangers));
+    RulePack pack = session.pack();
+    session.output().answer(look -> ClassText.rubric(pack, look), () -> ClassJson.rubric(pack));
     return Exit.DONE;
   }
 
-  private static String known(ClassFile file, String typed) {
+  static String known(ClassFile file, String typed) {
     return file.student(typed)
         .orElseThrow(
             () ->
@@ -364,12 +208,12 @@ final class ClassCommands {
                         + "."));
   }
 
-  private static String student(Call call) {
+  static String student(Call call) {
     return call.option(Options.BY)
         .orElseThrow(() -> Refusal.usage("Which student? --by STUDENT is needed."));
   }
 
-  private static String option(Call call, String name) {
+  static String option(Call call, String name) {
     return call.option(name).orElse("");
   }
 }

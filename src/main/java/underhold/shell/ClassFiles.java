@@ -47,6 +47,9 @@ final class ClassFiles {
    */
   static Opened read(String typed) {
     Path path = SiteFiles.path(typed);
+    if (Files.notExists(path)) {
+      throw Refusal.site("There is no class " + path + "; class start begins one.");
+    }
     SiteFiles.existing(path);
     FileReading<ClassFile> reading = ClassFile.FILES.read(path);
     ClassFile file = reading.content().orElseThrow(() -> Refusal.site(reading.messages()));
@@ -76,12 +79,16 @@ final class ClassFiles {
   }
 
   /**
-   * The cases of a folder and of those in it, or the one case of a file.
+   * The cases of a folder and of those in it, the one case of a file, or a usual one by its name.
    *
    * @throws Refusal if there is none, or with all problems of all of them
    */
   static Map<Path, CaseStudy> cases(String typed) {
     Path folder = SiteFiles.path(typed);
+    return Files.exists(folder) ? in(folder) : Map.ofEntries(usual(typed));
+  }
+
+  private static Map<Path, CaseStudy> in(Path folder) {
     List<Path> files = new ArrayList<>();
     try (Stream<Path> found = Files.walk(folder, DEPTH)) {
       found
@@ -89,7 +96,7 @@ final class ClassFiles {
           .sorted()
           .forEach(files::add);
     } catch (IOException | java.io.UncheckedIOException e) {
-      throw Refusal.site("There is no folder or case " + folder + ".");
+      throw Refusal.site("The folder " + folder + " cannot be read.");
     }
     if (files.isEmpty()) {
       throw Refusal.site(folder + " holds no case, which is a file NAME" + CaseFile.ENDING + ".");
@@ -105,6 +112,40 @@ final class ClassFiles {
       throw Refusal.site(problems);
     }
     return studies;
+  }
+
+  /** A case of the usual folder by its name. */
+  private static Map.Entry<Path, CaseStudy> usual(String typed) {
+    Path folder = Path.of(USUAL_FOLDER);
+    Map<Path, CaseStudy> usual = Files.isDirectory(folder) ? in(folder) : Map.of();
+    return usual.entrySet().stream()
+        .filter(one -> one.getValue().name().equalsIgnoreCase(typed))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                Refusal.usage(
+                    "There is no case, file or folder \""
+                        + typed
+                        + "\": name one of the cases that class list shows, a file NAME"
+                        + CaseFile.ENDING
+                        + ", or a folder of such files."
+                        + Nearest.question(
+                            typed, usual.values().stream().map(CaseStudy::name).toList())));
+  }
+
+  /**
+   * One case, by its file or by its name among the usual ones.
+   *
+   * @throws Refusal if there is none, or with all its problems
+   */
+  static CaseStudy oneCase(String typed) {
+    Path path = SiteFiles.path(typed);
+    if (!typed.endsWith(CaseFile.ENDING)) {
+      return usual(typed).getValue();
+    }
+    SiteFiles.existing(path);
+    FileReading<CaseStudy> reading = CaseReader.read(path);
+    return reading.content().orElseThrow(() -> Refusal.site(reading.messages()));
   }
 
   /** A case file as seen from the folder of a class file. */

@@ -11,7 +11,11 @@ final class ClassOptions {
   static final String METHOD = "method";
   static final String BECAUSE = "because";
   static final String CHECK = "check";
+  static final String CONDITION = "condition";
   static final String DANGER = "danger";
+  static final String SCHEME = "scheme";
+  static final String ORDER = "order";
+  static final String STAGE = "stage";
   static final String QUESTION = "question";
   static final String GIVES = "gives";
   static final String KEY = "key";
@@ -32,7 +36,16 @@ final class ClassOptions {
           valued(METHOD, "METHOD", "the method, or none"),
           valued(BECAUSE, "FACTS", "the facts that decide, with commas between"),
           valued(CHECK, "FACTS", "the facts to find out first, with commas between"),
+          valued(CONDITION, "WORDS", "what it asks for besides, with commas between"),
           valued(DANGER, "WORDS", "the dangers, with commas between"),
+          valued(
+              SCHEME,
+              "ZONE=METHOD, ...",
+              "the methods of all zones together, in place of --zone and --method"),
+          valued(
+              ORDER,
+              "ZONE WORD ZONE",
+              "with --scheme: what comes before what; may stand several times"),
           valued(QUESTION, "ID", "a question of size or sequence, in place of a method"),
           valued(GIVES, "ANSWER", "the answer to that question"));
   static final CommandOption KEY_OPTION =
@@ -41,6 +54,11 @@ final class ClassOptions {
           .description("show what the cases teach; not for students")
           .type(boolean.class)
           .build();
+
+  static final CommandOption STAGE_OPTION =
+      valued(STAGE, "STAGE", "of a case file: the last stage that is open; day one unless set");
+  static final CommandOption OUT_OPTION =
+      valued(Options.OUT, "NAME", "the handout to write: .html, .pdf or .md by its ending");
 
   static final CommandOption CSV_OPTION =
       CommandOption.with()

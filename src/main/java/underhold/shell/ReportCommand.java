@@ -179,7 +179,7 @@ final class ReportCommand {
   }
 
   /** A file that is there already is only replaced where it is an earlier report. */
-  private static void refuseForeign(Path file, ReportFormat format) {
+  static void refuseForeign(Path file, ReportFormat format) {
     Path folder = file.toAbsolutePath().getParent();
     if (Files.isDirectory(file)) {
       throw Refusal.site("--out is " + file + ", a folder; name a file in it.");

@@ -33,9 +33,8 @@ final class RulesAuditCommand {
   private static final String PUBLISHED = "published";
   private static final String ENDING = ".site.json";
 
-  /** Folders of cases that are tried where they are found. */
-  private static final Map<String, Path> FOLDERS =
-      Map.of("demo", Path.of("cases", "demo"), "class", Path.of("cases", "class"));
+  /** Demo sites, tried where they are found. */
+  private static final Path DEMOS = Path.of("cases", "demo");
 
   private final Session session;
 
@@ -144,24 +143,26 @@ final class RulesAuditCommand {
             + ".");
   }
 
-  /** The published jobs, and the cases found in folders beside. */
+  /** The published jobs, and the cases of a class and demo sites found beside. */
   private static List<AuditSite> cases() {
     List<AuditSite> cases = new ArrayList<>();
     PublishedJobs.builtIn()
         .forEach(job -> cases.add(new AuditSite(PUBLISHED, job.name(), job.site())));
-    FOLDERS.entrySet().stream()
-        .sorted(Map.Entry.comparingByKey())
-        .filter(folder -> Files.isDirectory(folder.getValue()))
-        .forEach(
-            folder ->
-                names(folder.getValue())
-                    .forEach(
-                        file ->
-                            cases.add(
-                                new AuditSite(
-                                    folder.getKey(),
-                                    String.valueOf(file.getFileName()),
-                                    SiteFiles.read(file).site()))));
+    if (Files.isDirectory(Path.of(ClassFiles.USUAL_FOLDER))) {
+      ClassFiles.cases(ClassFiles.USUAL_FOLDER)
+          .values()
+          .forEach(study -> cases.add(new AuditSite("class", study.name(), study.full())));
+    }
+    if (Files.isDirectory(DEMOS)) {
+      names(DEMOS)
+          .forEach(
+              file ->
+                  cases.add(
+                      new AuditSite(
+                          "demo",
+                          String.valueOf(file.getFileName()),
+                          SiteFiles.read(file).site())));
+    }
     return cases;
   }
 

@@ -6,13 +6,24 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
+import underhold.consult.Consultant;
 import underhold.review.file.FileReading;
 
 /** The cases of this project, for tests. */
 final class Cases {
   private static final Path FOLDER = Path.of("cases/classroom");
+  private static final Map<String, CaseStudy> STUDIES = new LinkedHashMap<>();
+  private static final Marking MARKING;
+
+  static {
+    files().forEach(file -> STUDIES.put(CaseReader.nameOf(nameOf(file)), read(file)));
+    MARKING = new Marking(STUDIES, Consultant.standard());
+  }
 
   private Cases() {}
 
@@ -25,15 +36,22 @@ final class Cases {
   }
 
   static List<CaseStudy> all() {
-    return files().stream().map(Cases::read).toList();
+    return List.copyOf(STUDIES.values());
   }
 
   static CaseStudy of(String name) {
-    return files().stream()
-        .filter(file -> file.endsWith(name + CaseFile.ENDING))
-        .findFirst()
-        .map(Cases::read)
-        .orElseThrow();
+    return Objects.requireNonNull(STUDIES.get(name));
+  }
+
+  /** Marks a class; one for all tests, since it keeps the keys that it has reckoned. */
+  static ClassFile marked(ClassFile file) {
+    synchronized (MARKING) {
+      return MARKING.mark(file);
+    }
+  }
+
+  private static String nameOf(Path file) {
+    return String.valueOf(file.getFileName());
   }
 
   static String text(String name) {
@@ -61,6 +79,7 @@ final class Cases {
         "test",
         List.of(new CaseRef(study.name(), study.name() + CaseFile.ENDING, open)),
         List.of("Ada", "Bo"),
+        List.of(),
         List.of(),
         List.of(),
         List.of(),

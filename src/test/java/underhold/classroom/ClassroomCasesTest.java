@@ -129,6 +129,23 @@ class ClassroomCasesTest {
   }
 
   @Test
+  @DisplayName("Asking does not tell a surprise apart from what nobody ever finds out")
+  void a_surprise_is_not_asked_out() {
+    CaseStudy study = Cases.of("heron-gate");
+    String early = refusal(study, 0, "obstructions").replace("Boulders and old works", "X");
+    assertThat(refusal(study, 0, "uplift").replace("Uplift", "X")).isEqualTo(early);
+    // once it is believed it is known, as everybody thinks
+    assertThat(refusal(study, 2, "obstructions")).contains("known already");
+  }
+
+  private static String refusal(CaseStudy study, int open, String fact) {
+    ClassDesk desk =
+        new ClassDesk(Cases.classOf(study, open), Map.of(study.name(), study), CONSULTANT.pack());
+    Doing doing = desk.ask("Ada", study.name(), "", fact);
+    return String.join(" ", ((Doing.Refused) doing).problems());
+  }
+
+  @Test
   void every_question_can_be_answered_by_the_program() {
     for (CaseStudy study : Cases.all()) {
       for (Question question : study.file().questions()) {

@@ -60,6 +60,7 @@ class ClassSheetTest {
         List.of(),
         answers,
         List.of(),
+        List.of(),
         marks);
   }
 

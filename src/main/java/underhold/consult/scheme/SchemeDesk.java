@@ -18,6 +18,7 @@ import underhold.quantity.Quantity;
 import underhold.site.FactDefinition;
 import underhold.site.FactDictionary;
 import underhold.site.FactView;
+import underhold.site.Site;
 
 /** Makes the scheme of a site from the advice on its zones. */
 public final class SchemeDesk {
@@ -72,6 +73,30 @@ public final class SchemeDesk {
             heldAbove(first, new CombinationSearch(options, screen, 1, false).run()),
             primary(first),
             questions(first)));
+  }
+
+  /**
+   * What is known to hold between zones of methods that somebody names, whatever their rank.
+   *
+   * @param findings what the rules say, those that rule a pair out among it
+   * @param stands the combination; empty where a rule rules it out or its orders contradict
+   */
+  public record Named(List<PairFinding> findings, Optional<Combination> stands) {
+    public Named {
+      findings = List.copyOf(findings);
+    }
+  }
+
+  /** What the rules between zones say of methods that somebody names, one choice a zone. */
+  public Named named(Site site, List<ZoneChoice> choices) {
+    PairScreen screen = new PairScreen(engine, site);
+    List<PairFinding> findings = new ArrayList<>();
+    for (int i = 0; i < choices.size(); i++) {
+      for (int j = i + 1; j < choices.size(); j++) {
+        findings.addAll(screen.of(choices.get(i), choices.get(j)).findings());
+      }
+    }
+    return new Named(findings, Combination.of(choices, screen));
   }
 
   /** A combination that would come first if the open rules between zones turned out well. */
