@@ -145,6 +145,23 @@ public final class Canvas {
     text(text, x, y, letters);
   }
 
+  /**
+   * A name on a white ground in the middle of a box on paper, on as many lines as it needs; nothing
+   * where the box is too low for it.
+   */
+  public void name(String text, Rectangle2D box, Letters letters) {
+    List<String> lines = Lettering.wrap(text, box.getWidth() - 2, letters);
+    double high = lines.size() * letters.line();
+    if (high + 1 > box.getHeight()) {
+      return;
+    }
+    double feet = box.getCenterY() - high / 2 + 0.85 * letters.size();
+    for (String line : lines) {
+      label(line, box.getCenterX(), feet, letters.middle());
+      feet += letters.line();
+    }
+  }
+
   private void ground(Rectangle2D box) {
     double air = 0.3;
     fill(

@@ -128,6 +128,16 @@ public final class SheetNumbers {
     return Amount.length(metres).in(units);
   }
 
+  /** A depth below ground that follows from the sheet's, in words. */
+  public String ground(double metres) {
+    return length(metres) + " below ground";
+  }
+
+  /** A thickness that follows from the sheet's, with its unit. */
+  public String thick(double metres) {
+    return Amount.thickness(metres).in(units);
+  }
+
   /** A number in the unit in which it is printed. */
   public double shown(Amount amount) {
     return amount.measure().requireUnit(amount.unit(units)).fromInside(amount.si());
