@@ -201,6 +201,38 @@ final class Watching {
     return blocks;
   }
 
+  /** The levels and how often is read, in a few sentences; what is asked where nothing is known. */
+  List<Prose> brief() {
+    if (!sheet.complete()) {
+      return List.of(
+          Prose.of(
+              "How it is watched waits for facts; until then the engineer of record says so in"
+                  + " writing."));
+    }
+    return List.of(
+        Prose.of(
+            "It is watched by survey points and gauges fixed to it. At "
+                + brief("alert")
+                + " of movement the cause is looked for; at "
+                + brief("action")
+                + " digging stops there and the work is changed; at "
+                + brief("stop")
+                + " all work within reach stops and is made safe."
+                + (assumed(LIMIT) ? " These are shares of the limit that is to be agreed." : "")),
+        Prose.of(
+                "Read before any work until steady, then every "
+                    + value("work-interval")
+                    + " at least and at each step of the work, and for "
+                    + value("after-time")
+                    + " at least after it. ")
+            .link("Instruments and levels", "monitoring")
+            .then("."));
+  }
+
+  private String brief(String name) {
+    return assumed(LIMIT) ? value(name + "-share") : result(name + "-level");
+  }
+
   private void level(List<Block.Row> rows, String name) {
     String share = value(name + "-share") + " of the limit";
     rows.add(

@@ -140,6 +140,9 @@ public final class Dimensions {
     values.put("to", String.valueOf(entry.to));
     values.put("ratio", String.valueOf(view.scale().ratio()));
     values.put("text", entry.text);
+    if (!entry.text.isBlank()) {
+      canvas.measured(entry.name, Lettering.clean(entry.text));
+    }
     canvas.group("dim-" + entry.name, values, () -> draw(entry, at));
   }
 

@@ -3,7 +3,6 @@ package underhold.report.drawing.kit;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 
@@ -105,23 +104,29 @@ public final class Notes {
     return entries.stream().mapToDouble(entry -> Math.abs(entry.y() - y)).min().orElse(CLEAR);
   }
 
-  /** Neighbours whose leaders cross change places, as often as that helps. */
+  /** Notes whose leaders cross others move to where fewest do, as often as that helps. */
   private void untangle(List<Entry> order) {
-    boolean crossed = true;
-    for (int round = 0; crossed && round < order.size(); round++) {
-      crossed = false;
-      for (int i = 0; i + 1 < order.size(); i++) {
-        if (crossings(order, i) > 0) {
-          int before = crossings(order);
-          Collections.swap(order, i, i + 1);
-          if (crossings(order) < before) {
-            crossed = true;
-          } else {
-            Collections.swap(order, i, i + 1);
-          }
+    int least = crossings(order);
+    for (int i = 0; i < order.size() && least > 0; i++) {
+      int best = i;
+      for (int to = 0; to < order.size(); to++) {
+        int count = crossings(moved(order, i, to));
+        if (count < least) {
+          least = count;
+          best = to;
         }
       }
+      if (best != i) {
+        order.add(best, order.remove(i));
+        i = -1;
+      }
     }
+  }
+
+  private static List<Entry> moved(List<Entry> order, int from, int to) {
+    List<Entry> moved = new ArrayList<>(order);
+    moved.add(to, moved.remove(from));
+    return moved;
   }
 
   private int crossings(List<Entry> order) {
@@ -158,7 +163,7 @@ public final class Notes {
   }
 
   private double elbow(Entry entry) {
-    return after(entry) ? end(entry) + ELBOW - 1 : left - ELBOW;
+    return after(entry) ? left + width + 1 : left - ELBOW;
   }
 
   /**

@@ -280,7 +280,7 @@ public final class PileElevation {
                     "Ground water as found, " + numbers.ground(depth)));
     notes.addWithin(
         view.x(half),
-        view.y(Math.min(levels.dug(), levels.casing())),
+        view.y(levels.cap()),
         view.y(levels.casing()),
         "Casing "
             + numbers.thick(levels.diameter())

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import underhold.quantity.UnitSystem;
 import underhold.report.drawing.Drawn;
 import underhold.report.drawing.Figure;
@@ -17,6 +16,7 @@ import underhold.report.drawing.kit.Letters;
 import underhold.report.drawing.kit.Pen;
 import underhold.report.drawing.kit.Symbols;
 import underhold.report.drawing.kit.View;
+import underhold.report.drawing.numbers.SheetNumbers;
 import underhold.report.drawing.pits.PitLayout.Pit;
 import underhold.sizing.Amount;
 import underhold.sizing.Sheet;
@@ -80,9 +80,7 @@ public final class PitPlan {
   static String whyNot(Sheet sheet) {
     return sheet.complete()
         ? "The sheet holds no rounds of pits, so there is nothing to draw."
-        : "No pits are drawn: the sheet still asks for "
-            + sheet.missing().stream().map(one -> one.name()).collect(Collectors.joining(", "))
-            + ".";
+        : "No pits are drawn: the sheet still asks for " + SheetNumbers.asked(sheet) + ".";
   }
 
   /** The whole wall on one strip if that leaves room for the numbers, else the next best scale. */
