@@ -117,7 +117,7 @@ final class Watching {
   }
 
   private Block.Row row(Instrument instrument, BillItem item) {
-    String where = item.note().in(units);
+    String where = item.note().in(units).replace("zone of influence above", "zone of influence");
     if (instrument == Instrument.POINTS) {
       where = where + ": " + value("point-spacing") + " apart";
     }

@@ -289,11 +289,13 @@ public final class BracketSection {
         view.y(Math.max(bracket.base(), bracket.footing())),
         view.y(bracket.casingBottom()),
         BracketDetail.casing(numbers) + (widened() ? ", drawn wider than to scale" : ""));
-    notes.addWithin(
-        view.x(0),
-        view.y(bracket.casingBottom()),
-        view.y(bracket.toe()),
-        "Bond length, hole " + numbers.thick(bracket.hole()));
+    if (bracket.toe() > bracket.casingBottom() + 1e-6) {
+      notes.addWithin(
+          view.x(0),
+          view.y(bracket.casingBottom()),
+          view.y(bracket.toe()),
+          "Bond length, hole " + numbers.thick(bracket.hole()));
+    }
     notes.add(view.x(0), view.y(bracket.toe()), "Toe " + numbers.ground(bracket.toe()));
     for (Strata.Stratum layer : strata.layers()) {
       notes.addWithin(

@@ -97,7 +97,7 @@ public final class InfluenceSection {
     lines();
     element();
     dimensions();
-    double y = rows(view.y(bottom) + 10);
+    double y = rows(Math.max(view.y(bottom) + 10, canvas.bottom() + 4));
     List<String> below = below();
     for (String note : below) {
       y = canvas.paragraph(note, EDGE, y + 3, WIDTH - 2 * EDGE, Letters.NOTE) - 1.5;

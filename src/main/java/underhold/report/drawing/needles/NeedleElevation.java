@@ -210,7 +210,7 @@ public final class NeedleElevation {
         "influence line, "
             + slope
             + " across to 1 up"
-            + (inside ? ": the seats stand inside it; see check seat-setback" : ""));
+            + (inside ? ": the seats stand inside it; see the check of their setback" : ""));
   }
 
   private String rating() {
