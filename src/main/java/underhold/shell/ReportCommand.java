@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -22,10 +21,7 @@ import underhold.report.dossier.Dossier;
 import underhold.report.dossier.Drawings;
 import underhold.report.dossier.Gathering;
 import underhold.report.dossier.Material;
-import underhold.report.dossier.Reviewing;
 import underhold.report.dossier.WhichSheets;
-import underhold.review.saved.AdviceSaver;
-import underhold.review.saved.SavedAdvice;
 import underhold.site.Site;
 import underhold.site.WholeFile;
 import underhold.site.Zone;
@@ -79,7 +75,10 @@ final class ReportCommand {
             settings.words(),
             only(call, site),
             sheets,
-            review.map(opened -> reviewing(opened, material)));
+            review.map(
+                opened ->
+                    new ReviewMatch(session.consultant(), opened)
+                        .reviewing(session.site(call.word(0)).site(), site, settings)));
     Document document = Dossier.of(material, commission, new Drawings(session.pack()));
     byte[] bytes = bytes(format, material, document);
     if (file.isPresent()) {
@@ -120,41 +119,6 @@ final class ReportCommand {
                         + String.join(", ", WhichSheets.words())
                         + "."
                         + Nearest.question(word, WhichSheets.words())));
-  }
-
-  /** The review, and whether what was reviewed still says what this package says. */
-  private Reviewing reviewing(ReviewFiles.Opened opened, Material material) {
-    List<String> doubts = new ArrayList<>();
-    String ofAdvice = ReviewFiles.ofAdvice(opened);
-    if (!ofAdvice.isEmpty()) {
-      doubts.add(ofAdvice);
-    }
-    if (Files.exists(opened.advice())) {
-      SavedAdvice.FILES
-          .read(opened.advice())
-          .content()
-          .filter(was -> !sameAnswer(was, material))
-          .ifPresent(
-              was ->
-                  doubts.add(
-                      "What was reviewed differs from what this package says, in its site, its rules"
-                          + " or its answer: recheck "
-                          + opened.advice()
-                          + " tells what."));
-    }
-    return new Reviewing(opened.record(), String.join(" ", doubts));
-  }
-
-  /** Whether site, rules, advice, scheme and plan are the same, whenever and by which build. */
-  private boolean sameAnswer(SavedAdvice was, Material material) {
-    SavedAdvice now =
-        new AdviceSaver(session.consultant().engine())
-            .save(material.consultation(), AdviceFiles.making());
-    return was.rulePack().equals(now.rulePack())
-        && was.site().equals(now.site())
-        && was.zones().equals(now.zones())
-        && was.scheme().equals(now.scheme())
-        && was.plan().equals(now.plan());
   }
 
   private static ReportFormat format(Path file) {

@@ -15,15 +15,16 @@ public enum Audience {
   /** What a site team works by. */
   SITE(
       "sheets for the site",
-      "What a site team works by: what is recommended and not proved, conditions, the stages with"
-          + " their hold points, the order of pits, cautions, monitoring and quantities.",
+      "What a site team works by: one page with what stops the work and whom to call, the stages with"
+          + " their hold points, the order of pits, drawings, monitoring, cautions, conditions,"
+          + " quantities and what is not proved.",
       "Left out here: the facts as stated, the other options and their reasons, the calculation"
           + " sheets, the assumptions, the sources and the trace of the rules."),
   /** What a client has to know and to decide. */
   CLIENT(
       "summary for the client",
-      "In short and in plain words: what is recommended, why, how sure it is, what must be found"
-          + " out, the risks, and who must sign.",
+      "In short and in plain words: what is recommended, what it means for the owner, why, how sure"
+          + " it is, what must be found out, the risks, and who must sign.",
       "Left out here: the calculations, the stages and hold points, most reasons and cautions, the"
           + " assumptions, the sources and the trace of the rules.");
 

@@ -13,6 +13,7 @@ import underhold.advice.OptionAdvice;
 import underhold.advice.Strength;
 import underhold.advice.SupportOption;
 import underhold.consult.OpenQuestion;
+import underhold.consult.firmness.Firmness;
 import underhold.report.Decider;
 import underhold.report.Headline;
 import underhold.report.Stages;
@@ -38,7 +39,15 @@ final class ClientSection {
   }
 
   List<Section> sections() {
-    return List.of(what(), why(), sure(), findOut(), risks(), signatures());
+    return List.of(
+        what(),
+        ClientEffects.of(material),
+        why(),
+        sure(),
+        findOut(),
+        risks(),
+        MonitoringSection.of(material),
+        signatures());
   }
 
   private Section what() {
@@ -50,8 +59,7 @@ final class ClientSection {
               Prose.of(zone.name()),
               Prose.empty()
                   .strong(
-                      material
-                          .method(zone)
+                      ClientEffects.proposed(material, zone)
                           .map(SupportOption::label)
                           .map(Words::sentence)
                           .orElse("No method yet")),
@@ -68,9 +76,15 @@ final class ClientSection {
             plan ->
                 blocks.add(
                     Cells.paragraph(
-                        "As planned the work takes about "
+                        (material.zones().stream().allMatch(zone -> material.method(zone).isEmpty())
+                                ? "As planned survey, investigation and readings alone take about "
+                                : "As planned the work takes about ")
                             + Stages.days(Math.ceil(plan.schedule().days()))
-                            + " working days, survey and readings included."
+                            + " working days"
+                            + (material.zones().stream()
+                                    .allMatch(zone -> material.method(zone).isEmpty())
+                                ? "."
+                                : ", survey and readings included.")
                             + " Most of these times are judgement and not a contractor's programme.")));
     return Section.of("what", "What is recommended", blocks);
   }
@@ -103,7 +117,7 @@ final class ClientSection {
     List<Block> blocks = new ArrayList<>();
     for (ZonePart zone : material.zones()) {
       Optional<OptionAdvice> chosen =
-          material.method(zone).map(option -> zone.advice().ranking().of(option));
+          ClientEffects.proposed(material, zone).map(option -> zone.advice().ranking().of(option));
       blocks.add(new Block.Paragraph(Prose.empty().strong(zone.name())));
       if (chosen.isEmpty()) {
         blocks.add(
@@ -141,8 +155,9 @@ final class ClientSection {
     List<Block> blocks = new ArrayList<>();
     for (ZonePart zone : material.zones()) {
       Headline headline = new Headline(zone.advice());
-      List<Prose> items = new ArrayList<>(List.of(Prose.of(headline.verdict())));
-      RecommendationSection.beside(headline, "").forEach(words -> items.add(Prose.of(words)));
+      List<Prose> items = new ArrayList<>(List.of(Prose.of(plain(headline.verdict()))));
+      zone.advice().firmness().map(ClientSection::drawn).ifPresent(items::add);
+      items.add(Prose.of(Cells.sentence("calculation: " + state(zone))));
       blocks.add(new Block.Paragraph(Prose.empty().strong(zone.name())));
       blocks.add(new Block.Listing(false, items));
     }
@@ -161,7 +176,7 @@ final class ClientSection {
                       Block.Row.of(
                           Prose.of(question.fact().question()),
                           Prose.of(question.fact().findOut()),
-                          Prose.of(Cells.sentence("it " + question.stake()))))
+                          Prose.of("Its answer could change which method comes first.")))
               .toList();
       blocks.add(
           Cells.table(
@@ -222,14 +237,16 @@ final class ClientSection {
   }
 
   private boolean concerns(ZonePart zone, Finding finding) {
-    return material.method(zone).filter(finding.rule()::concerns).isPresent();
+    return material.method(zone).map(finding.rule()::concerns).orElse(true);
   }
 
   private Section signatures() {
     Set<String> who = new LinkedHashSet<>();
     who.add("engineer of record");
     for (ZonePart zone : material.zones()) {
-      zone.advice().cautions().forEach(finding -> who.add(role(Decider.of(finding).words())));
+      zone.advice()
+          .cautions()
+          .forEach(finding -> who.add(SiteBriefSection.role(Decider.of(finding).words())));
     }
     material
         .madePlan()
@@ -238,11 +255,13 @@ final class ClientSection {
                 plan.stages().stream()
                     .flatMap(stage -> stage.holds().stream())
                     .map(HoldPoint::releasedBy)
-                    .map(ClientSection::role)
+                    .map(SiteBriefSection::role)
                     .forEach(who::add));
     List<Block.Row> rows =
         who.stream()
-            .map(one -> Block.Row.of(Prose.of(Words.sentence(one)), Prose.empty()))
+            .map(
+                one ->
+                    Block.Row.of(Prose.of(Words.sentence(one)), Prose.of(duty(one)), Prose.empty()))
             .toList();
     return Section.of(
         "signatures",
@@ -250,13 +269,44 @@ final class ClientSection {
         List.of(
             Cells.paragraph(
                 "Nothing is built before these have checked what is theirs and signed for it."),
-            new Block.Table("Signatures", Cells.columns("Who", "Name, date, signature"), rows)));
+            new Block.Table(
+                "Signatures", Cells.columns("Who", "What for", "Name, date, signature"), rows)));
   }
 
-  /** One role by one name, however rules and sheets call it. */
-  private static String role(String words) {
-    return words
-        .replaceAll("^the ", "")
-        .replaceAll("^competent person$", "competent person on site");
+  /** What such a one answers for: judgement, for readers who meet the word for the first time. */
+  private static String duty(String role) {
+    return switch (role) {
+      case "engineer of record" ->
+          "the licensed engineer who checks and owns the design and may stop the work";
+      case "competent person on site" ->
+          "whom the contractor names to see dangers on site each shift and to stop the work";
+      case "geotechnical engineer" -> "judges ground and ground water as they are found";
+      case "special inspector", "special inspector, welding" ->
+          "inspects chosen work, such as concrete and packing, apart from the contractor";
+      case "owner of the neighbouring property, with the engineer of record" ->
+          "whose land or building is touched, and agrees to it in writing";
+      default -> "";
+    };
+  }
+
+  /** The verdict without its draws, which the next sentence tells in plain words. */
+  private static String plain(String verdict) {
+    return verdict
+        .replaceAll(",( first)? in \\d+ of 100 draws( \\([^)]*\\))?", "")
+        .replaceAll(" In 100 draws .* would come first\\.", "");
+  }
+
+  /** How firm, for readers who draw no lots. */
+  private static Prose drawn(Firmness firmness) {
+    boolean leads = firmness.leader() != null;
+    int share = firmness.perHundred(leads ? firmness.stayed() : firmness.none());
+    return Prose.of(
+        "What is not known yet was filled in by chance many times, good and bad alike: in "
+            + share
+            + " of 100 tries "
+            + (leads
+                ? "this answer stayed."
+                : "no method came first, in the others one or another did.")
+            + " That measures how much is not known; it is no chance of success.");
   }
 }

@@ -117,16 +117,17 @@ public final class Dossier {
   private List<Section> site() {
     List<Section> sections = new ArrayList<>();
     begin(sections);
-    sections.add(RecommendationSection.of(material, commission));
-    sections.add(new NotProvedSection(material).section());
-    sections.add(ConditionsSection.of(material, commission));
+    sections.add(SiteBriefSection.of(material));
     sections.add(new StageSection(material, illustrations).section());
     PitOrderSection.of(material).ifPresent(sections::add);
     new DrawingsSection(material, illustrations).section().ifPresent(sections::add);
     sections.add(HoldSection.of(material));
-    sections.add(new CautionsSection(material, commission, citations).section());
     sections.add(MonitoringSection.of(material));
+    sections.add(new CautionsSection(material, commission, citations).section());
+    sections.add(ConditionsSection.of(material, commission));
     sections.add(QuantitiesSection.of(material));
+    sections.add(new NotProvedSection(material).section());
+    sections.add(RecommendationSection.of(material, commission));
     return sections;
   }
 

@@ -57,11 +57,17 @@ public final class Drawings implements Illustrations {
   @Override
   public List<Drawn> ofSheet(
       Sheet sheet, Site site, ZoneAdvice advice, String prefix, UnitSystem units) {
-    List<Drawn> drawings = new ArrayList<>();
-    SupportOption.find(sheet.methodId())
-        .ifPresent(option -> drawings.addAll(of(option, sheet, site, advice, prefix, units)));
+    List<Drawn> drawings = new ArrayList<>(toBuild(sheet, site, advice, prefix, units));
     drawings.add(CheckChart.of(sheet, advice.name(), units, prefix + "-checks"));
     return drawings;
+  }
+
+  @Override
+  public List<Drawn> toBuild(
+      Sheet sheet, Site site, ZoneAdvice advice, String prefix, UnitSystem units) {
+    return SupportOption.find(sheet.methodId())
+        .map(option -> of(option, sheet, site, advice, prefix, units))
+        .orElse(List.of());
   }
 
   @Override

@@ -50,7 +50,7 @@ final class DrawingsSection {
             sheet ->
                 blocks.addAll(
                     Cells.drawn(
-                        illustrations.ofSheet(
+                        illustrations.toBuild(
                             sheet.sheet(),
                             material.site(),
                             zone.advice(),

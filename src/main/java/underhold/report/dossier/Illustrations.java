@@ -33,6 +33,12 @@ public interface Illustrations {
     return List.of();
   }
 
+  /** What a sheet sized, as those need it who build it: without the chart of its checks. */
+  default List<Drawn> toBuild(
+      Sheet sheet, Site site, ZoneAdvice advice, String prefix, UnitSystem units) {
+    return ofSheet(sheet, site, advice, prefix, units);
+  }
+
   /** The stages in time. */
   default List<Drawn> ofPlan(StagePlan plan, String prefix) {
     return List.of();

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import underhold.advice.Finding;
 import underhold.advice.SupportOption;
 import underhold.consult.stage.PlanStage;
 import underhold.consult.stage.StagePlan;
@@ -15,13 +16,21 @@ import underhold.report.Stages;
 import underhold.report.document.Block;
 import underhold.report.document.Prose;
 import underhold.report.document.Section;
-import underhold.sizing.HoldPoint;
 import underhold.sizing.Stage;
 
-/** What is read, when, and what is done when a reading reaches a level. */
+/**
+ * What is read, with what, where and when, and what is done when a reading reaches a level: in
+ * every package, whichever method is built.
+ */
 final class MonitoringSection {
   /** Of these causes are the rules on survey, limits and watching. */
-  private static final Set<String> WATCHING = Set.of("duty", "movement", "movement limit");
+  private static final Set<String> WATCHING = Set.of("movement", "movement limit");
+
+  /** A duty of another kind, such as when to dig, stands among the conditions. */
+  private static boolean watches(Finding finding) {
+    return WATCHING.contains(finding.rule().cause())
+        || finding.rule().cause().equals("duty") && finding.rule().sentence().contains("watch");
+  }
 
   private MonitoringSection() {}
 
@@ -51,9 +60,20 @@ final class MonitoringSection {
                     Prose.of(
                         "Nobody stated one. Agree it with the owner and the engineer of record before"
                             + " any work."))));
-    asked(material, zone, blocks);
+    Optional<Watching> watching = Watching.of(material, zone);
+    watching.ifPresent(watched -> blocks.addAll(watched.instruments()));
     material.madePlan().ifPresent(plan -> plan(plan, zone, blocks));
-    levels(material, zone, blocks);
+    List<Stage> own =
+        material
+            .madePlan()
+            .map(plan -> plan.triggers().getOrDefault(zone.name(), List.of()))
+            .orElse(List.of());
+    watching.ifPresent(watched -> blocks.addAll(watched.levels(own)));
+    blocks.add(
+        Cells.paragraph(
+            "The engineer of record confirms or changes levels, instruments and times in writing"
+                + " before work begins: without them there is no work."));
+    asked(material, zone, blocks);
     material
         .sheet(zone, SupportOption.MONITOR)
         .ifPresent(
@@ -70,7 +90,7 @@ final class MonitoringSection {
   private static void asked(Material material, ZonePart zone, List<Block> blocks) {
     List<Block.Row> rows =
         Stream.concat(zone.advice().conditions().stream(), zone.advice().cautions().stream())
-            .filter(finding -> WATCHING.contains(finding.rule().cause()))
+            .filter(MonitoringSection::watches)
             .filter(finding -> material.method(zone).map(finding.rule()::concerns).orElse(true))
             .map(
                 finding ->
@@ -100,41 +120,5 @@ final class MonitoringSection {
         (words, stages) -> rows.add(Block.Row.of(Prose.of(words), Cells.joined(stages, "; "))));
     blocks.add(
         new Block.Table("Readings, stage by stage", Cells.columns("Readings", "Stages"), rows));
-  }
-
-  private static void levels(Material material, ZonePart zone, List<Block> blocks) {
-    List<Stage> levels =
-        material
-            .madePlan()
-            .map(plan -> plan.triggers().getOrDefault(zone.name(), List.of()))
-            .orElse(List.of());
-    List<Block.Row> rows = new ArrayList<>();
-    for (Stage level : levels) {
-      List<String> words = new ArrayList<>();
-      level.work().forEach(work -> words.add(Cells.sentence(work.in(material.units()))));
-      List<String> holds = new ArrayList<>();
-      for (HoldPoint hold : level.holdPoints()) {
-        holds.add(
-            Cells.sentence(hold.condition().in(material.units()))
-                + " Released by: "
-                + Cells.sentence(hold.releasedBy()));
-      }
-      rows.add(
-          Cells.row(
-              "",
-              Block.Tone.CAUTION,
-              Prose.of(level.title()),
-              Prose.of(String.join(" ", words)),
-              Prose.of(holds.isEmpty() ? "none" : String.join(" ", holds))));
-    }
-    blocks.add(
-        Cells.table(
-            "When a reading reaches a level",
-            Cells.columns("Level", "What is done", "Hold points"),
-            rows,
-            "The method of this zone sets no levels of its own. The engineer of record sets the levels"
-                + " at which work is looked at again and at which it stops, in writing, before work"
-                + " begins: without them there is no work. With them go points and instruments, how"
-                + " often they are read, who reads, and who stops the work (judgement)."));
   }
 }

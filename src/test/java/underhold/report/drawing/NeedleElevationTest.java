@@ -139,6 +139,6 @@ class NeedleElevationTest {
             UnitSystem.SI,
             "needle");
     assertThat(drawn.figures()).isEmpty();
-    assertThat(drawn.why()).contains("seatSpan");
+    assertThat(drawn.why()).contains("span between seats");
   }
 }

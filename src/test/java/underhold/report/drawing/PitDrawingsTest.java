@@ -167,7 +167,7 @@ class PitDrawingsTest {
     Drawn section =
         PitSection.of(advised.site(), advised.site().zones().get(0), sheet, UnitSystem.SI, "pit");
     assertThat(plan.figures()).isEmpty();
-    assertThat(plan.why()).contains("wallLength");
+    assertThat(plan.why()).contains("length of wall");
     assertThat(section.figures()).isEmpty();
     assertThat(section.why()).isEqualTo(plan.why());
   }

@@ -141,7 +141,7 @@ class SectionDrawingTest {
         SectionDrawing.of(
             site, site.zones().get(0), DemoDrawings.limits(), UnitSystem.SI, "section");
     assertThat(drawn.figures()).isEmpty();
-    assertThat(drawn.why()).contains("foundingDepth").contains("excavationDepth");
+    assertThat(drawn.why()).contains("founding depth").contains("depth of the excavation");
   }
 
   /** Sites of every shape: what a source does not tell is left out there. */

@@ -2,6 +2,7 @@ package underhold.report.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.io.StringReader;
 import java.util.ArrayList;
@@ -20,6 +21,9 @@ import underhold.quantity.Quantity;
 final class SvgCheck {
   /** The printer gives four significant figures; half of the last is 0.05 %. */
   static final double PRINTED = 0.0005;
+
+  /** What an A4 page of 297 mm has for a figure beside margins, title and words [mm]. */
+  private static final double HIGHEST = 235;
 
   /** Coordinates are written to a thousandth of a millimetre, at both ends. */
   static final double RULE = 0.002;
@@ -153,6 +157,89 @@ final class SvgCheck {
         .allSatisfy(id -> assertThat(id).startsWith(figure.id()));
     inside();
     apart();
+    legible();
+    leaders();
+  }
+
+  /**
+   * No letters under 8 points (25.4 mm / 72 each), and no figure higher than what an A4 page has
+   * beside its margins, its heading and the words: a higher one would be set smaller.
+   */
+  private void legible() {
+    double least = 8 * 25.4 / 72;
+    assertThat(elements("text"))
+        .as(figure.id())
+        .allSatisfy(text -> assertThat(number(text, "font-size")).isGreaterThanOrEqualTo(least));
+    assertThat(figure.heightMillimetres()).as(figure.id()).isLessThanOrEqualTo(HIGHEST);
+  }
+
+  /** Leaders of notes cross no words, unless these stand on a ground of their own over them. */
+  private void leaders() {
+    List<Element> all = elements("*");
+    List<String> crossed = new ArrayList<>();
+    for (int i = 0; i < all.size(); i++) {
+      if (!all.get(i).getLocalName().equals("line") || !isLeader(all.get(i))) {
+        continue;
+      }
+      Line2D leader = line(all.get(i));
+      for (int j = 0; j < all.size(); j++) {
+        Element text = all.get(j);
+        if (text.getLocalName().equals("text")
+            && !(j > i && onGround(text))
+            && !all.get(i).getParentNode().getTextContent().contains(text.getTextContent())
+            && leader.intersects(inner(Boxes.words(text)))) {
+          crossed.add(
+              all.get(i).getParentNode().getTextContent() + " over " + text.getTextContent());
+        }
+      }
+    }
+    assertThat(crossed).as("%s: leaders over words", figure.id()).isEmpty();
+  }
+
+  /** Leaders that cross each other, by the words of their notes. */
+  List<String> crossingLeaders() {
+    List<Element> leaders = elements("line").stream().filter(this::isLeader).toList();
+    List<String> crossed = new ArrayList<>();
+    for (int i = 0; i < leaders.size(); i++) {
+      for (int j = i + 1; j < leaders.size(); j++) {
+        if (leaders.get(i).getParentNode() != leaders.get(j).getParentNode()
+            && line(leaders.get(i)).intersectsLine(line(leaders.get(j)))) {
+          crossed.add(
+              leaders.get(i).getParentNode().getTextContent()
+                  + " x "
+                  + leaders.get(j).getParentNode().getTextContent());
+        }
+      }
+    }
+    return crossed;
+  }
+
+  private boolean isLeader(Element line) {
+    return line.getParentNode() instanceof Element group
+        && group.getAttribute("id").matches(".*-note-\\d+(-\\d+)?");
+  }
+
+  private static Line2D line(Element line) {
+    return new Line2D.Double(
+        number(line, "x1"), number(line, "y1"), number(line, "x2"), number(line, "y2"));
+  }
+
+  /** Without what the rough measure of words has too much. */
+  private static Rectangle2D inner(Rectangle2D words) {
+    return new Rectangle2D.Double(
+        words.getX() + 0.1 * words.getWidth(),
+        words.getY() + 0.3,
+        0.8 * words.getWidth(),
+        Math.max(words.getHeight() - 0.6, 0.1));
+  }
+
+  /** Whether the words were written on a white rectangle. */
+  private static boolean onGround(Element text) {
+    org.w3c.dom.Node before = text.getPreviousSibling();
+    if (before == null && text.getParentNode() instanceof Element turned) {
+      before = turned.getPreviousSibling();
+    }
+    return before instanceof Element ground && ground.getLocalName().equals("rect");
   }
 
   /** Every corner of every shape and of every word lies on the paper. */

@@ -16,7 +16,6 @@ import underhold.report.drawing.kit.Pen;
 import underhold.report.drawing.kit.Symbols;
 import underhold.report.drawing.kit.View;
 import underhold.report.drawing.numbers.SheetNumbers;
-import underhold.sizing.Amount;
 import underhold.sizing.Sheet;
 
 /** The head of a mini pile beside the edge: bracket, seat, shims, load and eccentricity. */
@@ -83,14 +82,10 @@ public final class BracketDetail {
     pile();
     bracket();
     load();
-    dimensions();
     notes();
+    dimensions();
     List<String> below = below();
-    double y = canvas.bottom() + 4;
-    for (String note : below) {
-      y = canvas.paragraph(note, EDGE, y + 1.5, WIDTH - 2 * EDGE, Letters.NOTE);
-    }
-    Symbols.foot(canvas, scale, numbers.units());
+    Symbols.foot(canvas, below, scale, numbers.units());
     List<String> words = new ArrayList<>();
     words.add("The bracket at the head of a mini pile of " + zone + ".");
     words.addAll(parts());
@@ -103,11 +98,7 @@ public final class BracketDetail {
   }
 
   private void edge() {
-    String material = numbers.word("structure-material") + numbers.word("footing-strength");
-    Hatch hatch =
-        material.contains("masonry") || material.contains("brick") || material.contains("rubble")
-            ? Hatch.MASONRY
-            : Hatch.CONCRETE;
+    Hatch hatch = material(numbers);
     canvas.group(
         "edge",
         () -> {
@@ -115,6 +106,14 @@ public final class BracketDetail {
           canvas.line(Pen.OUTLINE, x(bracket.face()), y(0), x(right), y(0));
           canvas.line(Pen.OUTLINE, x(bracket.face()), y(0), x(bracket.face()), y(-EDGE_DEPTH));
         });
+  }
+
+  /** What the edge is made of. */
+  static Hatch material(SheetNumbers numbers) {
+    String material = numbers.word("structure-material") + numbers.word("footing-strength");
+    return material.contains("masonry") || material.contains("brick") || material.contains("rubble")
+        ? Hatch.MASONRY
+        : Hatch.CONCRETE;
   }
 
   private void pile() {
@@ -184,16 +183,21 @@ public final class BracketDetail {
   private void dimensions() {
     Dimensions under = new Dimensions(canvas, view, Dimensions.Side.BELOW, y(bottom) + 8);
     if (bracket.offsetStated()) {
-      under.add("offset", 0, bracket.offset(), bottom, "stated " + thick(bracket.offset()));
+      under.add("offset", 0, bracket.offset(), bottom, "stated " + numbers.thick(bracket.offset()));
     } else {
-      under.add("gap", bracket.casing() / 2, bracket.face(), bottom, "gap " + thick(bracket.gap()));
+      under.add(
+          "gap",
+          bracket.casing() / 2,
+          bracket.face(),
+          bottom,
+          "gap " + numbers.thick(bracket.gap()));
     }
     under.add(
         "seat",
         bracket.face(),
         bracket.face() + bracket.seat(),
         bottom,
-        "seat " + thick(bracket.seat()));
+        "seat " + numbers.thick(bracket.seat()));
     under.add(
         "eccentricity",
         -bracket.mislocation(),
@@ -207,7 +211,7 @@ public final class BracketDetail {
             seatTop() + bracket.seatPlate(),
             seatTop() + bracket.seatPlate() + bracket.plateDepth(),
             right,
-            thick(bracket.plateDepth()))
+            numbers.thick(bracket.plateDepth()))
         .draw();
   }
 
@@ -219,20 +223,20 @@ public final class BracketDetail {
     notes.add(
         x(right) - 6,
         y(-EDGE_DEPTH / 2),
-        "Edge that is held; underside " + ground(bracket.footing()));
+        "Edge that is held; underside " + numbers.ground(bracket.footing()));
     notes.add(
         x(end) - 1, y(seatTop() / 2), "Shims tight at the inner end; their height is not told");
     notes.add(
         x(end) - 2,
         y(seatTop() + bracket.seatPlate() / 2),
-        "Seat plate " + thick(bracket.seatPlate()) + " at least");
+        "Seat plate " + numbers.thick(bracket.seatPlate()) + " at least");
     notes.add(
         x((half + end) / 2),
         y(plateTop + bracket.plateDepth() / 3),
         "Two plates "
             + numbers.in(numbers.symbol("plate-moment", "t"))
             + ", "
-            + thick(bracket.plateDepth())
+            + numbers.thick(bracket.plateDepth())
             + " deep at the pile, welded "
             + numbers.in(numbers.symbol("weld-strength", "a"))
             + " fillet");
@@ -255,16 +259,16 @@ public final class BracketDetail {
     words.add(
         "e is "
             + (bracket.offsetStated()
-                ? "the stated line of load " + thick(bracket.offset())
-                : "half the casing, the gap and half the seat, " + thick(bracket.offset()))
+                ? "the stated line of load " + numbers.thick(bracket.offset())
+                : "half the casing, the gap and half the seat, " + numbers.thick(bracket.offset()))
             + ", shifted inwards "
-            + thick(bracket.shift())
+            + numbers.thick(bracket.shift())
             + " by the shims, and "
-            + thick(bracket.mislocation())
+            + numbers.thick(bracket.mislocation())
             + " for a pile not yet surveyed (dashed axis). M = P e = "
             + numbers.in(numbers.result("eccentric-moment"))
             + ", carried by: "
-            + numbers.word("path")
+            + numbers.word("path").replace('-', ' ')
             + (numbers.word("moment-path").equals("undecided")
                 ? ", which nobody has decided."
                 : "."));
@@ -291,17 +295,13 @@ public final class BracketDetail {
     return List.of(
         "Load of one bracket P " + numbers.in(numbers.result("bracket-load")) + ".",
         "Eccentricity e " + numbers.in(numbers.result("eccentricity")) + ".",
-        "Seat " + thick(bracket.seat()) + " deep, seat plate " + thick(bracket.seatPlate()) + ".",
-        "Plates " + thick(bracket.plateDepth()) + " deep at the pile.",
+        "Seat "
+            + numbers.thick(bracket.seat())
+            + " deep, seat plate "
+            + numbers.thick(bracket.seatPlate())
+            + ".",
+        "Plates " + numbers.thick(bracket.plateDepth()) + " deep at the pile.",
         casing(numbers) + ".");
-  }
-
-  private String ground(double depth) {
-    return numbers.length(depth) + " below ground";
-  }
-
-  private String thick(double metres) {
-    return Amount.thickness(metres).in(numbers.units());
   }
 
   private double x(double metres) {

@@ -31,6 +31,7 @@ import underhold.sizing.Amount;
  * @param gap from casing to edge
  * @param plateDepth depth of the bracket plates at the pile
  * @param seatPlate thickness of the seat plate
+ * @param apart from the pile to the far one that holds it down; where piles stand in pairs
  */
 record BracketNumbers(
     double footing,
@@ -50,7 +51,8 @@ record BracketNumbers(
     double seat,
     double gap,
     double plateDepth,
-    double seatPlate) {
+    double seatPlate,
+    Optional<Double> apart) {
 
   /** Why nothing can be drawn; empty where it can. */
   static Optional<Drawn> refusal(SheetNumbers numbers) {
@@ -102,7 +104,8 @@ record BracketNumbers(
         si(numbers.input("seat-depth")),
         si(numbers.input("pile-gap")),
         si(numbers.symbol("plate-moment", "d")),
-        si(numbers.result("seat-plate")));
+        si(numbers.result("seat-plate")),
+        numbers.symbol("far-pile", "L").map(Amount::si));
   }
 
   /** Walers stand evenly between the footing and the base of the excavation. */

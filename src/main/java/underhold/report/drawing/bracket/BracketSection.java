@@ -1,5 +1,7 @@
 package underhold.report.drawing.bracket;
 
+import java.awt.Shape;
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -11,27 +13,38 @@ import underhold.report.drawing.kit.Colours;
 import underhold.report.drawing.kit.Dimensions;
 import underhold.report.drawing.kit.DrawingScale;
 import underhold.report.drawing.kit.Hatch;
-import underhold.report.drawing.kit.Letters;
 import underhold.report.drawing.kit.Notes;
 import underhold.report.drawing.kit.Pen;
 import underhold.report.drawing.kit.Symbols;
 import underhold.report.drawing.kit.View;
 import underhold.report.drawing.numbers.SheetNumbers;
 import underhold.site.Site;
-import underhold.sizing.Amount;
 import underhold.sizing.Sheet;
 
-/** A mini pile beside the edge it holds: excavation, fixity, casing, bond and layers. */
+/**
+ * A mini pile beside the edge it holds, to scale: excavation, fixity, casing, bond and layers; the
+ * far pile that holds it down where piles stand in pairs.
+ */
 public final class BracketSection {
   private static final double WIDTH = 170;
   private static final double EDGE = 2;
-  private static final double LEFT = 34;
+  private static final double LEFT = 36;
   private static final double RIGHT = 102;
-  private static final double NOTES = 111;
-  private static final double PILE = 60;
-  private static final double HIGHEST = 180;
+  private static final double NOTES = 109;
+  private static final double PILE = 74;
+
+  /** What a figure needs besides what is to scale: heading, notes below, foot [mm]. */
+  private static final double AROUND = 68;
+
   private static final double BELOW = 0.06;
-  private static final double LEAST_PILE = 2.4;
+  private static final double OUTER = 0.4;
+
+  /** A pile is drawn no thinner, and the drawing then says so [mm]. */
+  private static final double LEAST_PILE = 1.2;
+
+  private static final double HEAD = 2;
+  private static final double CAP = 3.5;
+  private static final double STRUCTURE = 22;
   private static final double LOAD = 14;
 
   private final SheetNumbers numbers;
@@ -54,12 +67,19 @@ public final class BracketSection {
     this.canvas = new Canvas(id, WIDTH);
     double top = Symbols.heading(canvas, "Mini pile with bracket beside the edge", zone);
     this.bottom = bracket.toe() * (1 + BELOW);
-    this.scale = DrawingScale.fitting(0.1, bottom, RIGHT - LEFT, HIGHEST, numbers.units());
+    double outer = bracket.apart().orElse(0.0) + bracket.casing() / 2 + OUTER;
+    this.scale =
+        DrawingScale.fitting(
+            outer,
+            bottom,
+            PILE - LEFT,
+            DrawingScale.page(numbers.units()) - AROUND,
+            numbers.units());
     this.view = new View(scale, PILE, top + 8);
     this.left = scale.world(LEFT - PILE);
     this.right = scale.world(RIGHT - PILE);
-    this.half = Math.max(bracket.casing() / 2, scale.world(LEAST_PILE / 2));
-    this.face = Math.max(bracket.face(), half + scale.world(1.2));
+    this.half = Math.max(bracket.casing(), scale.world(LEAST_PILE)) / 2;
+    this.face = Math.max(bracket.face(), half);
     this.strata = Strata.of(site, zone, 0, bottom);
   }
 
@@ -81,16 +101,14 @@ public final class BracketSection {
   private Drawn draw() {
     ground();
     structure();
-    pile();
     levels();
-    dimensions();
+    bracket.apart().ifPresent(this::pair);
+    pile("", 0);
+    plates();
     notes();
+    dimensions();
     List<String> below = below();
-    double y = canvas.bottom() + 4;
-    for (String note : below) {
-      y = canvas.paragraph(note, EDGE, y + 1.5, WIDTH - 2 * EDGE, Letters.NOTE);
-    }
-    Symbols.foot(canvas, scale, numbers.units());
+    Symbols.foot(canvas, below, scale, numbers.units());
     List<String> words = new ArrayList<>();
     words.add("A mini pile with its bracket beside the edge of " + zone + ".");
     words.addAll(strata.words(numbers.units()));
@@ -106,110 +124,89 @@ public final class BracketSection {
   /** Dug away on the outer side where the pile is bared; else only the level of the base shows. */
   private void ground() {
     double from = bracket.bared() ? face : left;
+    double base = bracket.base();
     canvas.group(
         "ground",
         () -> {
-          for (Strata.Stratum layer : strata.layers()) {
-            double shallow = Math.min(layer.bottom(), bracket.base());
-            if (layer.top() < shallow) {
-              canvas.hatch(layer.hatch(), view.box(from, layer.top(), right, shallow));
-              canvas.line(Pen.THIN, view.x(from), view.y(shallow), view.x(right), view.y(shallow));
-            }
-            double deep = Math.max(layer.top(), bracket.base());
-            if (deep < layer.bottom()) {
-              canvas.hatch(layer.hatch(), view.box(left, deep, right, layer.bottom()));
-              canvas.line(
-                  Pen.THIN,
-                  view.x(left),
-                  view.y(layer.bottom()),
-                  view.x(right),
-                  view.y(layer.bottom()));
-            }
-          }
+          strata.between(0, base).fill(canvas, view, from, right);
+          strata.between(base, bottom).fill(canvas, view, left, right);
         });
     if (bracket.bared()) {
-      canvas.line(
-          Pen.OUTLINE, view.x(left), view.y(bracket.base()), view.x(face), view.y(bracket.base()));
-      canvas.line(
-          Pen.HIDDEN,
-          view.x(face),
-          view.y(bracket.footing()),
-          view.x(face),
-          view.y(bracket.base()));
+      line(Pen.OUTLINE, left, base, face, base);
+      line(Pen.HIDDEN, face, bracket.footing(), face, base);
     } else {
-      canvas.line(
-          Pen.HIDDEN, view.x(left), view.y(bracket.base()), view.x(right), view.y(bracket.base()));
+      line(Pen.HIDDEN, left, base, right, base);
     }
-    canvas.line(Pen.MEDIUM, view.x(face), view.y(0), view.x(right), view.y(0));
+    line(Pen.MEDIUM, face, 0, right, 0);
   }
 
   private void structure() {
+    double end = face + scale.world(STRUCTURE);
     canvas.group(
         "edge",
         () -> {
-          canvas.hatch(
-              Hatch.CONCRETE, view.box(face, 0, right - scale.world(14), bracket.footing()));
-          canvas.outline(Pen.HIDDEN, view.box(face, 0, right - scale.world(14), bracket.footing()));
-          canvas.line(
-              Pen.OUTLINE,
-              view.x(face),
-              view.y(bracket.footing()),
-              view.x(right - scale.world(14)),
-              view.y(bracket.footing()));
+          canvas.hatch(BracketDetail.material(numbers), view.box(face, 0, end, bracket.footing()));
+          canvas.outline(Pen.HIDDEN, view.box(face, 0, end, bracket.footing()));
+          line(Pen.OUTLINE, face, bracket.footing(), end, bracket.footing());
         });
   }
 
-  private void pile() {
-    double bond = Math.max(bracket.hole() / 2, scale.world(LEAST_PILE * 0.42));
-    double head = bracket.footing() - scale.world(2);
+  private void pile(String name, double at) {
+    double bond = Math.max(bracket.hole(), scale.world(LEAST_PILE)) / 2;
+    double head = bracket.footing() - scale.world(HEAD);
     canvas.group(
-        "bond",
+        name + "bond",
         Map.of("top", bracket.casingBottom() + " m", "bottom", bracket.toe() + " m"),
-        () -> {
-          canvas.hatch(
-              Hatch.NEW_CONCRETE, view.box(-bond, bracket.casingBottom(), bond, bracket.toe()));
-          canvas.outline(Pen.NEW, view.box(-bond, bracket.casingBottom(), bond, bracket.toe()));
-        });
+        () ->
+            outlined(
+                Hatch.NEW_CONCRETE,
+                Pen.NEW,
+                view.box(at - bond, bracket.casingBottom(), at + bond, bracket.toe())));
     canvas.group(
-        "casing",
+        name + "casing",
         Map.of("bottom", bracket.casingBottom() + " m"),
+        () ->
+            outlined(
+                Hatch.STEEL,
+                Pen.MEDIUM,
+                view.box(at - half, head, at + half, bracket.casingBottom())));
+  }
+
+  private void outlined(Hatch hatch, Pen pen, Rectangle2D box) {
+    canvas.hatch(hatch, box);
+    canvas.outline(pen, box);
+  }
+
+  /** The far pile and the cap beam, which no sheet sizes. */
+  private void pair(double apart) {
+    pile("far-", -apart);
+    double low = bracket.footing() - scale.world(HEAD);
+    canvas.group(
+        "cap-beam",
         () -> {
-          canvas.hatch(Hatch.STEEL, view.box(-half, head, half, bracket.casingBottom()));
-          canvas.outline(Pen.OUTLINE, view.box(-half, head, half, bracket.casingBottom()));
+          Rectangle2D beam = view.box(-apart - half, low - scale.world(CAP), half, low);
+          canvas.hatch(Hatch.CONCRETE, beam);
+          canvas.outline(Pen.UNKNOWN, beam);
         });
-    double reach = face + scale.world(5);
-    double shim = bracket.footing() + scale.world(0.9);
+  }
+
+  private void plates() {
+    double end = face + bracket.seat();
+    double low = bracket.footing() + bracket.seatPlate() + bracket.plateDepth();
+    double tip = bracket.footing() + bracket.seatPlate() + bracket.plateDepth() / 3;
     canvas.group(
         "bracket",
+        Map.of("eccentricity", numbers.in(numbers.result("eccentricity"))),
         () -> {
-          canvas.fill(
-              Colours.TINT_NEW,
-              view.shape(
-                  half,
-                  shim,
-                  reach,
-                  shim,
-                  reach,
-                  shim + scale.world(2),
-                  half,
-                  shim + scale.world(6)));
-          canvas.outline(
-              Pen.NEW,
-              view.shape(
-                  half,
-                  shim,
-                  reach,
-                  shim,
-                  reach,
-                  shim + scale.world(2),
-                  half,
-                  shim + scale.world(6)));
-          canvas.fill(Colours.INK, view.box(face, bracket.footing(), reach, shim));
+          Shape shape =
+              view.shape(half, bracket.footing(), end, bracket.footing(), end, tip, half, low);
+          canvas.fill(Colours.TINT_NEW, shape);
+          canvas.outline(Pen.MEDIUM, Colours.NEW, shape);
         });
-    double at = view.x(face) + 3.2;
+    double at = view.x(bracket.resultant() + face - bracket.face());
     canvas.group(
         "load",
-        Map.of("value", numbers.in(numbers.result("bracket-load"))),
+        Map.of("value", numbers.in(numbers.result("bracket-load")), "x", String.valueOf(at)),
         () ->
             canvas.arrow(
                 Pen.FORCE,
@@ -225,95 +222,104 @@ public final class BracketSection {
       canvas.group(
           "waler-" + (i + 1),
           Map.of("depth", depth + " m"),
-          () -> canvas.line(Pen.OUTLINE, view.x(left), view.y(depth), view.x(face), view.y(depth)));
+          () -> line(Pen.OUTLINE, left, depth, face, depth));
     }
-    bracket.fixity().ifPresent(depth -> level(Pen.CENTRE, depth));
-    level(Pen.ALERT, bracket.casingBottom());
-  }
-
-  private void level(Pen pen, double depth) {
-    canvas.line(pen, view.x(left), view.y(depth), view.x(right), view.y(depth));
+    bracket.fixity().ifPresent(depth -> line(Pen.CENTRE, left, depth, right, depth));
+    line(Pen.ALERT, left, bracket.casingBottom(), right, bracket.casingBottom());
   }
 
   private void dimensions() {
     Dimensions beside = new Dimensions(canvas, view, Dimensions.Side.LEFT, LEFT - 5);
     if (bracket.base() > bracket.footing()) {
-      beside.add(
-          "excavation",
-          bracket.footing(),
-          bracket.base(),
-          left,
-          numbers.length(bracket.base() - bracket.footing()));
+      span(beside, "excavation", "below edge ", bracket.footing(), bracket.base());
     }
-    bracket
-        .fixity()
-        .ifPresent(
-            depth ->
-                beside.add(
-                    "fixity", bracket.base(), depth, left, numbers.length(depth - bracket.base())));
-    beside.add(
-        "bond",
-        bracket.casingBottom(),
-        bracket.toe(),
-        left,
-        "bond " + numbers.length(bracket.toe() - bracket.casingBottom()));
-    beside.add(
-        "pile",
-        bracket.footing(),
-        bracket.toe(),
-        left,
-        "pile " + numbers.length(bracket.toe() - bracket.footing()));
+    bracket.fixity().ifPresent(depth -> span(beside, "fixity", "", bracket.base(), depth));
+    span(beside, "bond", "bond ", bracket.casingBottom(), bracket.toe());
+    span(beside, "pile", "pile ", bracket.footing(), bracket.toe());
     beside.draw();
+    bracket
+        .apart()
+        .ifPresent(
+            apart ->
+                new Dimensions(canvas, view, Dimensions.Side.BELOW, view.y(bottom) + 7)
+                    .add("apart", -apart, 0, bottom, "pair " + numbers.length(apart) + " apart")
+                    .draw());
+  }
+
+  private void span(Dimensions beside, String name, String words, double from, double to) {
+    beside.add(name, from, to, left, words + numbers.length(to - from));
   }
 
   private void notes() {
     double edge = view.x(right);
-    Notes notes = new Notes(canvas, NOTES, view.y(0) - 4, WIDTH - EDGE - NOTES);
+    double side = view.x(face) + 1;
+    Notes notes = new Notes(canvas, NOTES, view.y(0) - 6, WIDTH - EDGE - NOTES);
     notes.add(
-        view.x(face) + 3.2,
+        view.x(bracket.resultant() + face - bracket.face()),
         view.y(bracket.footing()) - 3,
         "P "
             + numbers.in(numbers.result("bracket-load"))
             + " on one bracket, e "
-            + numbers.in(numbers.result("eccentricity")));
+            + numbers.in(numbers.result("eccentricity"))
+            + forces());
     notes.add(
-        view.x(face) + 8,
+        side + STRUCTURE - 4,
         view.y(bracket.footing()),
-        "Underside of the edge " + ground(bracket.footing()));
+        "Underside of the edge "
+            + numbers.ground(bracket.footing())
+            + "; its width and height are not told");
     for (int i = 0; i < bracket.braces().size(); i++) {
-      notes.add(
-          view.x(face),
-          view.y(bracket.braces().get(i)),
-          "Waler level " + (i + 1) + ", " + ground(bracket.braces().get(i)));
+      double depth = bracket.braces().get(i);
+      notes.add(view.x(face), view.y(depth), waler(i));
     }
     notes.add(
-        view.x(bracket.bared() ? left + (face - left) / 6 : right),
+        bracket.bared() ? view.x(left) + 4 : edge,
         view.y(bracket.base()),
-        "Bottom of the excavation " + ground(bracket.base()));
+        "Bottom of the excavation " + numbers.ground(bracket.base()));
     bracket
         .fixity()
-        .ifPresent(depth -> notes.add(edge, view.y(depth), "Fixity by rule, " + ground(depth)));
+        .ifPresent(
+            depth -> notes.add(edge, view.y(depth), "Fixity by rule, " + numbers.ground(depth)));
     notes.add(
         edge,
         view.y(bracket.casingBottom()),
-        "Casing ends, bond begins " + ground(bracket.casingBottom()));
-    notes.add(
+        "Casing ends, bond begins " + numbers.ground(bracket.casingBottom()));
+    notes.addWithin(
         view.x(half),
-        view.y((Math.max(bracket.base(), bracket.footing()) + bracket.casingBottom()) / 2),
-        BracketDetail.casing(numbers));
-    notes.add(
-        view.x(0),
-        view.y((bracket.casingBottom() + bracket.toe()) / 2),
-        "Bond length, hole " + Amount.thickness(bracket.hole()).in(numbers.units()));
-    notes.add(view.x(0), view.y(bracket.toe()), "Toe " + ground(bracket.toe()));
+        view.y(Math.max(bracket.base(), bracket.footing())),
+        view.y(bracket.casingBottom()),
+        BracketDetail.casing(numbers) + (widened() ? ", drawn wider than to scale" : ""));
+    if (bracket.toe() > bracket.casingBottom() + 1e-6) {
+      notes.addWithin(
+          view.x(0),
+          view.y(bracket.casingBottom()),
+          view.y(bracket.toe()),
+          "Bond length, hole " + numbers.thick(bracket.hole()));
+    }
+    notes.add(view.x(0), view.y(bracket.toe()), "Toe " + numbers.ground(bracket.toe()));
     for (Strata.Stratum layer : strata.layers()) {
-      notes.add(edge - 2, view.y((layer.top() + layer.bottom()) / 2), layer.words(numbers.units()));
+      notes.addWithin(
+          edge - 2, view.y(layer.top()), view.y(layer.bottom()), layer.words(numbers.units()));
     }
     notes.draw();
   }
 
-  private String ground(double depth) {
-    return numbers.length(depth) + " below ground";
+  private String waler(int level) {
+    return "Waler level " + (level + 1) + ", " + numbers.ground(bracket.braces().get(level));
+  }
+
+  /** What a pair carries; empty for a single pile. */
+  private String forces() {
+    return bracket.apart().isEmpty()
+        ? ""
+        : "; near pile pressed by "
+            + numbers.in(numbers.result("near-pile"))
+            + ", far pile pulled by "
+            + numbers.in(numbers.result("far-pile"));
+  }
+
+  private boolean widened() {
+    return half > bracket.casing() / 2 + 1e-9;
   }
 
   private List<String> told() {
@@ -323,20 +329,33 @@ public final class BracketSection {
             + numbers.in(numbers.result("bracket-load"))
             + ", eccentricity "
             + numbers.in(numbers.result("eccentricity"))
+            + forces()
             + ".");
-    words.add("Underside of the edge " + ground(bracket.footing()) + ".");
-    words.add("Bottom of the excavation " + ground(bracket.base()) + ".");
-    bracket.fixity().ifPresent(depth -> words.add("Fixity by rule " + ground(depth) + "."));
+    words.add("Underside of the edge " + numbers.ground(bracket.footing()) + ".");
+    words.add("Bottom of the excavation " + numbers.ground(bracket.base()) + ".");
+    bracket.fixity().ifPresent(depth -> words.add("Fixity by rule " + numbers.ground(depth) + "."));
     words.add(
         "Bond from "
             + numbers.length(bracket.casingBottom())
             + " to "
             + numbers.length(bracket.toe())
-            + " below ground.");
+            + " below ground, "
+            + numbers.length(bracket.toe() - bracket.casingBottom())
+            + " long; pile "
+            + numbers.length(bracket.toe() - bracket.footing())
+            + " long below the edge.");
     for (int i = 0; i < bracket.braces().size(); i++) {
-      words.add("Waler level " + (i + 1) + " " + ground(bracket.braces().get(i)) + ".");
+      words.add(waler(i) + ".");
     }
     words.add(BracketDetail.casing(numbers) + ".");
+    bracket
+        .apart()
+        .ifPresent(
+            apart ->
+                words.add(
+                    "A far pile of the same kind stands "
+                        + numbers.length(apart)
+                        + " further out and holds down."));
     return words;
   }
 
@@ -347,19 +366,32 @@ public final class BracketSection {
                 ? "Drawn bared by the excavation"
                 : "Drawn in the ground that a wall built first keeps round it")
             + (numbers.assumed("bared") ? ", which is assumed" : "")
-            + ". The face under the edge and its support are not of this sheet. Bracket, gap and pile are drawn wider than to scale where they would be too thin to see: see the detail.");
+            + ". The face under the edge and its support are not of this sheet. The bracket is drawn at its size; the detail shows it larger."
+            + (bracket.apart().isPresent()
+                ? " The cap beam over the pair is drawn for its place alone: the sheet does not size it."
+                : ""));
+    check("Bond", "pile-bond", words);
+    check("Bond of the far pile, pulled", "tension-bond", words);
+    return words;
+  }
+
+  private void check(String name, String id, List<String> words) {
     numbers
-        .check("pile-bond")
+        .check(id)
         .ifPresent(
             check ->
                 words.add(
-                    "Bond: load "
+                    name
+                        + ": load "
                         + check.demand().in(numbers.units())
                         + " of "
                         + check.capacity().in(numbers.units())
                         + ", "
                         + check.verdict().label()
                         + "."));
-    return words;
+  }
+
+  private void line(Pen pen, double fromX, double fromY, double toX, double toY) {
+    canvas.line(pen, view.x(fromX), view.y(fromY), view.x(toX), view.y(toY));
   }
 }

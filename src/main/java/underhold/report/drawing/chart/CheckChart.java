@@ -13,6 +13,8 @@ import underhold.report.drawing.Drawn;
 import underhold.report.drawing.Figure;
 import underhold.report.drawing.kit.Canvas;
 import underhold.report.drawing.kit.Colours;
+import underhold.report.drawing.kit.DrawingScale;
+import underhold.report.drawing.kit.Lettering;
 import underhold.report.drawing.kit.Letters;
 import underhold.report.drawing.kit.Pen;
 import underhold.report.drawing.numbers.SheetNumbers;
@@ -22,8 +24,8 @@ import underhold.sizing.Verdict;
 
 /** The checks of a sheet as bars of what is asked over what there is, on up to so many pages. */
 public final class CheckChart {
-  /** Most checks on one figure. */
-  static final int MOST = 34;
+  /** What a figure needs besides the checks: heading, axis, signs, notes, foot [mm]. */
+  private static final double AROUND = 62;
 
   private static final double ROW = 6;
   private static final double LINE = 3.4;
@@ -46,11 +48,7 @@ public final class CheckChart {
     this.numbers = numbers;
     this.zone = zone;
     this.checks = checks;
-    this.page =
-        new ChartPage(
-            id,
-            numbers.sheet().title() + ": checks, what is asked over what there is" + part,
-            zone);
+    this.page = new ChartPage(id, numbers.sheet().title() + ": checks" + part, zone);
     this.canvas = page.canvas();
   }
 
@@ -71,7 +69,8 @@ public final class CheckChart {
       return numbers.withheld("it holds no check").orElseThrow();
     }
     List<Figure> figures = new ArrayList<>();
-    int count = (sheet.checks().size() + MOST - 1) / MOST;
+    double room = DrawingScale.page(units) - AROUND;
+    int count = (int) Math.ceil(sheet.checks().stream().mapToDouble(CheckChart::high).sum() / room);
     int each = (sheet.checks().size() + count - 1) / count;
     for (int i = 0; i < count; i++) {
       int to = Math.min(sheet.checks().size(), (i + 1) * each);
@@ -88,20 +87,28 @@ public final class CheckChart {
     return Drawn.of(figures);
   }
 
+  /** What a check takes [mm]. */
+  private static double high(Check check) {
+    return high(Lettering.wrap(check.title(), TITLE, Letters.NOTE));
+  }
+
+  private static double high(List<String> title) {
+    return ROW + (title.size() - 1) * LINE;
+  }
+
   private Figure draw() {
     Axis axis = new Axis(0, END, STEP, LEFT, RIGHT);
     double top = page.top() + 1;
     List<List<String>> titles =
         checks.stream().map(check -> page.lines(check.title(), TITLE, Letters.NOTE)).toList();
-    double bottom =
-        top + titles.stream().mapToDouble(title -> ROW + (title.size() - 1) * LINE).sum();
+    double bottom = top + titles.stream().mapToDouble(CheckChart::high).sum();
     page.levelAxis(axis, top, bottom, "share used, %");
     List<String> words = new ArrayList<>();
     words.add("Checks of the sheet of " + numbers.sheet().title() + " for " + zone + ".");
     double at = top;
     for (int i = 0; i < checks.size(); i++) {
       row(checks.get(i), titles.get(i), axis, at);
-      at += ROW + (titles.get(i).size() - 1) * LINE;
+      at += high(titles.get(i));
       words.add(words(checks.get(i)));
     }
     canvas.line(Pen.OUTLINE, axis.at(HUNDRED), top - 1, axis.at(HUNDRED), bottom);
@@ -115,7 +122,7 @@ public final class CheckChart {
     }
     return page.finish(
         List.of(
-            "The factor of safety asked for is in the demand, so a bar to 100 % has just the factor asked. A bar with a point goes on past the chart. A check may refer below 100 % because it rests on what nobody stated."),
+            "A bar shows what is asked as a share of what there is. The factor of safety asked for is in the demand, so a bar to 100 % has just the factor asked. A bar with a point goes on past the chart. A check may refer below 100 % because it rests on what nobody stated."),
         "Bars of the share used in each check, with its verdict.",
         words);
   }

@@ -127,11 +127,7 @@ final class DepthChart {
       Rectangle2D box = new Rectangle2D.Double(LEFT, from, LAYERS, to - from);
       canvas.hatch(layer.hatch(), box);
       canvas.outline(Pen.THIN, Colours.FINE, box);
-      String name = canvas.fit(layer.name(), LAYERS - 2, Letters.DIMENSION);
-      Rectangle2D room = Canvas.box(name, LEFT + LAYERS / 2, (from + to) / 2, Letters.DIMENSION);
-      if (to - from > room.getHeight() + 1) {
-        canvas.label(name, LEFT + LAYERS / 2, (from + to) / 2 + 0.8, Letters.DIMENSION);
-      }
+      canvas.name(layer.name(), box, Letters.DIMENSION);
     }
   }
 

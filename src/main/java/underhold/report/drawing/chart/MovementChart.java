@@ -20,7 +20,7 @@ import underhold.sizing.Sheet;
 
 /** The levels at which movement is told, acted on and stopped, beside what is forecast. */
 public final class MovementChart {
-  private static final double ROW = 14;
+  private static final double ROW = 18;
   private static final double BAR = 5;
   private static final double LEFT = 52;
   private static final double RIGHT = 156;
@@ -161,7 +161,7 @@ public final class MovementChart {
   private void write(String text, double x, double y) {
     Letters end = Letters.DIMENSION.end();
     Letters start = Letters.DIMENSION.start();
-    for (double line = y; line > y - 6; line -= 2.8) {
+    for (double line = y; line > y - 7; line -= 3.2) {
       Rectangle2D left = Canvas.box(text, x - 0.5, line, end);
       if (left.getMinX() > LEFT && canvas.isFree(left)) {
         canvas.label(text, x - 0.5, line, end);

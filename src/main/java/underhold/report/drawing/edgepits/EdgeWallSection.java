@@ -33,7 +33,10 @@ public final class EdgeWallSection {
   private static final double HIGHEST = 140;
   private static final double BELOW = 1.22;
   private static final double STRUCTURE = 9;
-  private static final double LEAST_WALL = 3;
+
+  /** Wall, ledge and pile are drawn no thinner, and the drawing then says so [mm]. */
+  private static final double LEAST = 1.5;
+
   private static final double BRACE = 1.6;
 
   /** From the right edge of what is drawn to the pile [mm]. */
@@ -75,7 +78,7 @@ public final class EdgeWallSection {
     this.ground = new View(scale, WALL, view.zeroY() - scale.paper(wall.founding()));
     this.left = scale.world(LEFT - WALL);
     this.right = scale.world(RIGHT - WALL);
-    this.front = Math.max(wall.thickness(), scale.world(LEAST_WALL));
+    this.front = Math.max(wall.thickness(), scale.world(LEAST));
     this.strata = Strata.of(site, zone, wall.founding(), wall.founding() + bottom);
   }
 
@@ -105,8 +108,8 @@ public final class EdgeWallSection {
     toe();
     names();
     diagram.draw();
-    dimensions();
     notes();
+    dimensions();
     canvas.text("pressure behind the wall", DIAGRAM, view.y(0) - 5.2, Letters.DIMENSION.end());
     double y = diagram.key(EDGE, canvas.bottom() + 3) + 1;
     EdgeWallWords wording = new EdgeWallWords(numbers, wall);
@@ -131,15 +134,10 @@ public final class EdgeWallSection {
     canvas.group(
         "ground",
         () -> {
-          for (Strata.Stratum layer : strata.layers()) {
-            double top = layer.top() - wall.founding();
-            double low = layer.bottom() - wall.founding();
-            canvas.hatch(layer.hatch(), view.box(left, top, 0, low));
-            line(Pen.THIN, left, low, 0, low);
-            soil(layer.hatch(), Math.max(top, wall.height()), low, 0, front);
-            soil(layer.hatch(), Math.max(top, front(true)), low, front, shoulder());
-            soil(layer.hatch(), Math.max(top, wall.excavation()), low, shoulder(), right);
-          }
+          below(0, left, 0);
+          below(wall.height(), 0, front);
+          below(wall.onLedge() ? wall.height() : wall.excavation(), front, shoulder());
+          below(wall.excavation(), shoulder(), right);
         });
     line(Pen.OUTLINE, shoulder(), wall.excavation(), right, wall.excavation());
     if (wall.onLedge()) {
@@ -165,34 +163,26 @@ public final class EdgeWallSection {
 
   /** The layers' names in the soil behind the wall. */
   private void names() {
-    double wide = WALL - LEFT - 2;
-    for (Strata.Stratum layer : strata.layers()) {
-      double top = ground.y(layer.top());
-      double low = ground.y(layer.bottom());
-      if (low - top > Letters.DIMENSION.line() + 1) {
-        canvas.label(
-            canvas.fit(layer.name(), wide, Letters.DIMENSION),
-            (LEFT + WALL) / 2,
-            (top + low) / 2,
-            Letters.DIMENSION);
-      }
-    }
+    strata
+        .layers()
+        .forEach(
+            layer ->
+                canvas.name(
+                    layer.name(),
+                    ground.box(left, layer.top(), 0, layer.bottom()),
+                    Letters.DIMENSION));
   }
 
-  private void soil(Hatch hatch, double top, double low, double from, double to) {
-    if (low > top && to > from) {
-      canvas.hatch(hatch, view.box(from, top, to, low));
-      line(Pen.THIN, from, low, to, low);
-    }
+  /** The soil that stays below a depth under the structure [m]. */
+  private void below(double depth, double from, double to) {
+    strata
+        .between(wall.founding() + depth, wall.founding() + bottom)
+        .fill(canvas, ground, from, to);
   }
 
   /** Where the ledge in front of a wall on rock ends; else the front of the wall. */
   private double shoulder() {
-    return wall.onLedge() ? front + Math.max(wall.ledge(), scale.world(2)) : front;
-  }
-
-  private double front(boolean ledge) {
-    return wall.onLedge() && ledge ? wall.height() : wall.excavation();
+    return wall.onLedge() ? front + Math.max(wall.ledge(), scale.world(LEAST)) : front;
   }
 
   private void structure() {
@@ -220,7 +210,7 @@ public final class EdgeWallSection {
     wall.pile()
         .ifPresent(
             diameter -> {
-              double half = Math.max(diameter / 2, scale.world(0.9));
+              double half = Math.max(diameter, scale.world(LEAST)) / 2;
               double middle = right - scale.world(PILE_OFF) - half;
               canvas.group(
                   "pile",
@@ -284,6 +274,11 @@ public final class EdgeWallSection {
                             view.y(wall.height()) - 0.6)));
   }
 
+  /** Says of a part that it had to be drawn wider. */
+  private String widened(double metres) {
+    return scale.paper(metres) < LEAST - 1e-9 ? ", drawn wider than to scale" : "";
+  }
+
   /** What holds the toe: on rock its dowels or the rock, else what was chosen. */
   private String toeSupport() {
     if (wall.rock().filter(depth -> depth <= wall.height()).isEmpty()) {
@@ -337,6 +332,17 @@ public final class EdgeWallSection {
               + " in each "
               + wall.kind());
     }
+    notes.addWithin(
+        view.x(front) - 1,
+        view.y(0),
+        view.y(wall.height()),
+        "Wall of pits, " + numbers.length(wall.thickness()) + " thick" + widened(wall.thickness()));
+    if (wall.onLedge()) {
+      notes.add(
+          (view.x(front) + view.x(shoulder())) / 2,
+          view.y(wall.height()),
+          "Ledge of rock, " + numbers.length(wall.ledge()) + " wide" + widened(wall.ledge()));
+    }
     notes.add(
         edge - 4,
         view.y(wall.excavation()),
@@ -366,7 +372,8 @@ public final class EdgeWallSection {
                         + numbers.in(numbers.input("primary-pile-diameter"))
                         + ", toes "
                         + numbers.in(numbers.input("primary-pile-toe"))
-                        + " below ground"));
+                        + " below ground"
+                        + widened(diameter)));
     notes.draw();
   }
 

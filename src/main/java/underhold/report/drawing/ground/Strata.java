@@ -76,6 +76,35 @@ public record Strata(List<Stratum> layers) {
     return new Stratum("ground not known", from, to, Hatch.UNKNOWN, false);
   }
 
+  /** What of the layers lies between two depths below ground [m]. */
+  public Strata between(double from, double to) {
+    return new Strata(
+        layers.stream()
+            .filter(layer -> layer.bottom() > from && layer.top() < to)
+            .map(
+                layer ->
+                    new Stratum(
+                        layer.name(),
+                        Math.max(layer.top(), from),
+                        Math.min(layer.bottom(), to),
+                        layer.hatch(),
+                        layer.last()))
+            .toList());
+  }
+
+  /** Hatches the layers between two places and parts them by lines, without groups. */
+  public void fill(Canvas canvas, View view, double left, double right) {
+    layers.forEach(layer -> band(canvas, view, layer, left, right));
+  }
+
+  private static void band(Canvas canvas, View view, Stratum layer, double left, double right) {
+    if (right > left) {
+      canvas.hatch(layer.hatch(), view.box(left, layer.top(), right, layer.bottom()));
+      canvas.line(
+          Pen.THIN, view.x(left), view.y(layer.bottom()), view.x(right), view.y(layer.bottom()));
+    }
+  }
+
   /** Hatches the layers between two places and parts them by lines. */
   public void draw(Canvas canvas, View view, double left, double right) {
     for (int i = 0; i < layers.size(); i++) {
@@ -83,15 +112,7 @@ public record Strata(List<Stratum> layers) {
       canvas.group(
           "layer-" + (i + 1),
           Map.of("name", layer.name(), "top", layer.top() + " m"),
-          () -> {
-            canvas.hatch(layer.hatch(), view.box(left, layer.top(), right, layer.bottom()));
-            canvas.line(
-                Pen.THIN,
-                view.x(left),
-                view.y(layer.bottom()),
-                view.x(right),
-                view.y(layer.bottom()));
-          });
+          () -> band(canvas, view, layer, left, right));
     }
   }
 

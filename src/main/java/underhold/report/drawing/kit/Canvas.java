@@ -38,6 +38,7 @@ public final class Canvas {
   private final List<Rectangle2D> words = new ArrayList<>();
   private final Map<String, Map<String, String>> data = new LinkedHashMap<>();
   private final Set<String> clipped = new LinkedHashSet<>();
+  private final Set<String> measured = new LinkedHashSet<>();
   private double bottom;
 
   /**
@@ -145,6 +146,23 @@ public final class Canvas {
     text(text, x, y, letters);
   }
 
+  /**
+   * A name on a white ground in the middle of a box on paper, on as many lines as it needs; nothing
+   * where the box is too low for it.
+   */
+  public void name(String text, Rectangle2D box, Letters letters) {
+    List<String> lines = Lettering.wrap(text, box.getWidth() - 2, letters);
+    double high = lines.size() * letters.line();
+    if (high + 1 > box.getHeight()) {
+      return;
+    }
+    double feet = box.getCenterY() - high / 2 + 0.85 * letters.size();
+    for (String line : lines) {
+      label(line, box.getCenterX(), feet, letters.middle());
+      feet += letters.line();
+    }
+  }
+
   private void ground(Rectangle2D box) {
     double air = 0.3;
     fill(
@@ -187,6 +205,12 @@ public final class Canvas {
       clipped.add(clean);
     }
     return fitting;
+  }
+
+  /** A dimension that is drawn; the words of the figure say it where they do not yet. */
+  void measured(String name, String text) {
+    boolean named = Character.isLetter(text.codePointAt(0));
+    measured.add(named ? text : name.replace('-', ' ') + " " + text);
   }
 
   private void write(String clean, double x, double y, Letters letters) {
@@ -243,6 +267,10 @@ public final class Canvas {
         new java.awt.geom.Ellipse2D.Double(at.getX() - size / 2, at.getY() - size / 2, size, size));
   }
 
+  private static boolean said(String text, List<String> words) {
+    return words.stream().anyMatch(line -> line.contains(text));
+  }
+
   private void reach(Rectangle2D bounds, double more) {
     bottom = Math.max(bottom, bounds.getMaxY() + more);
   }
@@ -260,6 +288,10 @@ public final class Canvas {
         new SvgFinish(id, width, height, Lettering.clean(title), Lettering.clean(description))
             .of(graphics.getSVGElement(), lettered, data);
     List<String> words = new ArrayList<>(equivalent);
+    List<String> unsaid = measured.stream().filter(text -> !said(text, equivalent)).toList();
+    if (!unsaid.isEmpty()) {
+      words.add("Dimensions: " + String.join("; ", unsaid) + ".");
+    }
     clipped.forEach(text -> words.add("In full: " + text));
     return new Figure(id, Lettering.clean(title), svg, width, height, words);
   }

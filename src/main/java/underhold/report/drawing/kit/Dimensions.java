@@ -19,7 +19,9 @@ public final class Dimensions {
   private static final double AIR = 0.9;
   private static final double OVERRUN = 1.2;
   private static final double TICK = 0.9;
-  private static final double LIFT = 0.8;
+
+  /** Words stand clear of the ticks, which they may reach over where the line is short. */
+  private static final double LIFT = 1.2;
 
   /** Which side the lines stand on, outwards. */
   public enum Side {
@@ -138,6 +140,9 @@ public final class Dimensions {
     values.put("to", String.valueOf(entry.to));
     values.put("ratio", String.valueOf(view.scale().ratio()));
     values.put("text", entry.text);
+    if (!entry.text.isBlank()) {
+      canvas.measured(entry.name, Lettering.clean(entry.text));
+    }
     canvas.group("dim-" + entry.name, values, () -> draw(entry, at));
   }
 

@@ -48,6 +48,14 @@ public record DrawingScale(int ratio, String label) {
         .orElse(usual.get(usual.size() - 1));
   }
 
+  /**
+   * How high a figure may be so that a page of the readers' paper, A4 or Letter, shows it as large
+   * as it is drawn [mm].
+   */
+  public static double page(UnitSystem system) {
+    return system == UnitSystem.US ? 215 : 233;
+  }
+
   /** The smallest usual scale at which a length [m] still takes that much paper [mm]. */
   public static DrawingScale atLeast(double metres, double millimetres, UnitSystem system) {
     List<DrawingScale> usual = system == UnitSystem.US ? US : METRIC;

@@ -3,7 +3,7 @@ package underhold.report.drawing.kit;
 import java.awt.Color;
 
 /**
- * How words are lettered.
+ * How words are lettered; none smaller than 8 points, which is 2.82 mm.
  *
  * @param size font size [mm]
  * @param bold whether bold
@@ -15,13 +15,13 @@ public record Letters(double size, boolean bold, Anchor anchor, Color colour) {
   public static final Letters TITLE = new Letters(4.0, true, Anchor.START, Colours.INK);
 
   /** Names of parts. */
-  public static final Letters LABEL = new Letters(2.9, true, Anchor.START, Colours.INK);
+  public static final Letters LABEL = new Letters(3.0, true, Anchor.START, Colours.INK);
 
   /** Notes. */
-  public static final Letters NOTE = new Letters(2.7, false, Anchor.START, Colours.INK);
+  public static final Letters NOTE = new Letters(2.9, false, Anchor.START, Colours.INK);
 
   /** Dimensions and levels. */
-  public static final Letters DIMENSION = new Letters(2.5, false, Anchor.MIDDLE, Colours.INK);
+  public static final Letters DIMENSION = new Letters(2.85, false, Anchor.MIDDLE, Colours.INK);
 
   /** Where the place given stands in the words. */
   public enum Anchor {

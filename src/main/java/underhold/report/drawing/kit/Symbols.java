@@ -3,6 +3,7 @@ package underhold.report.drawing.kit;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.math.BigDecimal;
+import java.util.List;
 import underhold.quantity.Measure;
 import underhold.quantity.QuantityPrinter;
 import underhold.quantity.UnitSystem;
@@ -27,6 +28,17 @@ public final class Symbols {
     canvas.text(canvas.fit(of, wide, Letters.NOTE), edge, 10.5, Letters.NOTE);
     canvas.line(Pen.MEDIUM, edge, 12.5, canvas.width() - edge, 12.5);
     return 16;
+  }
+
+  /** Notes across the paper below what is drawn, then the foot; to be called last. */
+  public static void foot(
+      Canvas canvas, List<String> notes, DrawingScale scale, UnitSystem system) {
+    double edge = 2;
+    double y = canvas.bottom() + 4;
+    for (String note : notes) {
+      y = canvas.paragraph(note, edge, y + 1.5, canvas.width() - 2 * edge, Letters.NOTE);
+    }
+    foot(canvas, scale, system);
   }
 
   /** The scale in words, its bar, and the caution; to be called last. */

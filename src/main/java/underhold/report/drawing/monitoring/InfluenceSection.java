@@ -14,6 +14,7 @@ import underhold.report.drawing.kit.Dimensions;
 import underhold.report.drawing.kit.DrawingScale;
 import underhold.report.drawing.kit.Hatch;
 import underhold.report.drawing.kit.Letters;
+import underhold.report.drawing.kit.Notes;
 import underhold.report.drawing.kit.Pen;
 import underhold.report.drawing.kit.Symbols;
 import underhold.report.drawing.kit.View;
@@ -96,7 +97,7 @@ public final class InfluenceSection {
     lines();
     element();
     dimensions();
-    double y = rows(view.y(bottom) + 10);
+    double y = rows(Math.max(view.y(bottom) + 10, canvas.bottom() + 4));
     List<String> below = below();
     for (String note : below) {
       y = canvas.paragraph(note, EDGE, y + 3, WIDTH - 2 * EDGE, Letters.NOTE) - 1.5;
@@ -135,24 +136,14 @@ public final class InfluenceSection {
     canvas.group(
         "ground",
         () -> {
-          for (Strata.Stratum layer : strata.layers()) {
-            canvas.hatch(layer.hatch(), view.box(0, layer.top(), right, layer.bottom()));
-            line(Pen.THIN, 0, layer.bottom(), right, layer.bottom());
-            double top = Math.max(layer.top(), reaches.depth());
-            if (layer.bottom() > top) {
-              canvas.hatch(layer.hatch(), view.box(left, top, 0, layer.bottom()));
-            }
-            double high = view.y(layer.bottom()) - view.y(layer.top());
-            String name = canvas.fit(layer.name(), WIDTH - EDGE - RIGHT - 2, Letters.DIMENSION);
-            if (high > Letters.DIMENSION.line()) {
-              canvas.text(
-                  name,
-                  RIGHT + 2,
-                  view.y((layer.top() + layer.bottom()) / 2) + 0.9,
-                  Letters.DIMENSION.start());
-            }
-          }
+          strata.fill(canvas, view, 0, right);
+          strata.between(reaches.depth(), bottom).fill(canvas, view, left, 0);
         });
+    Notes names = new Notes(canvas, RIGHT + 5, view.y(0) - 2, WIDTH - EDGE - RIGHT - 5);
+    for (Strata.Stratum layer : strata.layers()) {
+      names.addWithin(RIGHT - 1, view.y(layer.top()), view.y(layer.bottom()), layer.name());
+    }
+    names.draw();
     line(Pen.OUTLINE, 0, 0, right, 0);
     line(Pen.OUTLINE, 0, 0, 0, reaches.depth());
     line(Pen.OUTLINE, left, reaches.depth(), 0, reaches.depth());
@@ -242,12 +233,13 @@ public final class InfluenceSection {
 
   private double rows(double top) {
     double y = top;
-    double low = top + reaches.rules().size() * ROW;
+    double low = top;
     for (int i = 0; i < reaches.rules().size(); i++) {
       Rule rule = reaches.rules().get(i);
       double bar = y + (ROW - BAR) / 2;
-      String title = (i + 1) + " " + rule.title();
-      canvas.text(canvas.fit(title, FACE - EDGE - 3, Letters.NOTE), EDGE, bar + 2.4, Letters.NOTE);
+      double feet =
+          canvas.paragraph(
+              (i + 1) + " " + rule.title(), EDGE, bar + 2.4, FACE - EDGE - 3, Letters.NOTE);
       Rectangle2D box =
           new Rectangle2D.Double(FACE, bar, scale.paper(Math.max(rule.reach(), 0)), BAR);
       canvas.group(
@@ -266,7 +258,8 @@ public final class InfluenceSection {
           Math.max(box.getMaxX(), view.x(reaches.gap())) + 1.5,
           bar + 2.4,
           Letters.NOTE);
-      y += ROW;
+      y = Math.max(y + ROW, feet - 1.2);
+      low = y;
     }
     canvas.line(Pen.OUTLINE, FACE, top, FACE, low);
     double x = view.x(reaches.gap());

@@ -5,7 +5,6 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import underhold.quantity.UnitSystem;
 import underhold.report.drawing.Drawn;
 import underhold.report.drawing.Figure;
@@ -17,6 +16,7 @@ import underhold.report.drawing.kit.Notes;
 import underhold.report.drawing.kit.Pen;
 import underhold.report.drawing.kit.Symbols;
 import underhold.report.drawing.kit.View;
+import underhold.report.drawing.numbers.SheetNumbers;
 import underhold.report.drawing.section.GroundBands;
 import underhold.site.Site;
 import underhold.site.Zone;
@@ -63,11 +63,7 @@ public final class NeedleElevation {
       return Drawn.none(
           sheet.complete()
               ? "No needle is drawn: the sheet holds no span with its moment."
-              : "No needle is drawn: the sheet still asks for "
-                  + sheet.missing().stream()
-                      .map(one -> one.name())
-                      .collect(Collectors.joining(", "))
-                  + ".");
+              : "No needle is drawn: the sheet still asks for " + SheetNumbers.asked(sheet) + ".");
     }
     NeedleElevation elevation = new NeedleElevation(needle.get(), site, zone, units);
     return Drawn.of(elevation.draw(site.name() + ", " + zone.name(), id));
@@ -214,7 +210,7 @@ public final class NeedleElevation {
         "influence line, "
             + slope
             + " across to 1 up"
-            + (inside ? ": the seats stand inside it; see check seat-setback" : ""));
+            + (inside ? ": the seats stand inside it; see the check of their setback" : ""));
   }
 
   private String rating() {

@@ -59,7 +59,7 @@ final class NeedleWords {
             + needle.text("needle-reaction", units)
             + ".");
     if (needle.insideLine()) {
-      words.add("The seats stand inside the influence line; see check seat-setback.");
+      words.add("The seats stand inside the influence line; see the check of their setback.");
     }
     words.addAll(ground.words(place.bottom(), units));
     words.add(

@@ -3,8 +3,11 @@ package underhold.report.drawing.numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import underhold.quantity.UnitSystem;
 import underhold.report.drawing.Drawn;
+import underhold.site.FactDefinition;
+import underhold.site.FactDictionary;
 import underhold.sizing.Amount;
 import underhold.sizing.Check;
 import underhold.sizing.Formula;
@@ -40,8 +43,7 @@ public final class SheetNumbers {
    */
   public Optional<Drawn> refusal(List<String> steps, List<String> inputs) {
     if (!sheet.complete()) {
-      List<String> asked = sheet.missing().stream().map(MissingInput::name).toList();
-      return withheld("it holds no number and asks about " + String.join(", ", asked));
+      return withheld("it holds no number and asks about " + asked(sheet));
     }
     List<String> lacking = new ArrayList<>();
     steps.stream().filter(id -> sheet.step(id).isEmpty()).forEach(lacking::add);
@@ -49,6 +51,14 @@ public final class SheetNumbers {
     return lacking.isEmpty()
         ? Optional.empty()
         : withheld("it does not hold " + String.join(", ", lacking));
+  }
+
+  /** What a sheet cannot do without, by the labels of the facts. */
+  public static String asked(Sheet sheet) {
+    return sheet.missing().stream()
+        .map(MissingInput::name)
+        .map(name -> FactDictionary.standard().find(name).map(FactDefinition::label).orElse(name))
+        .collect(Collectors.joining(", "));
   }
 
   /** No drawing, for that reason. */
@@ -126,6 +136,16 @@ public final class SheetNumbers {
   /** A length that follows from the sheet's, with its unit. */
   public String length(double metres) {
     return Amount.length(metres).in(units);
+  }
+
+  /** A depth below ground that follows from the sheet's, in words. */
+  public String ground(double metres) {
+    return length(metres) + " below ground";
+  }
+
+  /** A thickness that follows from the sheet's, with its unit. */
+  public String thick(double metres) {
+    return Amount.thickness(metres).in(units);
   }
 
   /** A number in the unit in which it is printed. */

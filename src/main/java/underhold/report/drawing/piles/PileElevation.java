@@ -11,14 +11,12 @@ import underhold.report.drawing.kit.Canvas;
 import underhold.report.drawing.kit.Dimensions;
 import underhold.report.drawing.kit.DrawingScale;
 import underhold.report.drawing.kit.Hatch;
-import underhold.report.drawing.kit.Letters;
 import underhold.report.drawing.kit.Notes;
 import underhold.report.drawing.kit.Pen;
 import underhold.report.drawing.kit.Symbols;
 import underhold.report.drawing.kit.View;
 import underhold.report.drawing.numbers.SheetNumbers;
 import underhold.site.Site;
-import underhold.sizing.Amount;
 import underhold.sizing.Sheet;
 
 /** One drilled pile against the layers: casing, bond, dug level, bracing, water, dimensions. */
@@ -29,10 +27,16 @@ public final class PileElevation {
   private static final double RIGHT = 100;
   private static final double NOTES = 110;
   private static final double PILE = 72;
-  private static final double HIGHEST = 190;
+
+  /** What a figure needs besides what is to scale: heading, notes below, foot [mm]. */
+  private static final double AROUND = 68;
+
   private static final double BELOW = 0.06;
   private static final double CAP = 5;
-  private static final double LEAST_PILE = 2.4;
+
+  /** A pile is drawn no thinner, and the drawing then says so [mm]. */
+  private static final double LEAST_PILE = 1.2;
+
   private static final double LOG = 12;
 
   private final SheetNumbers numbers;
@@ -55,11 +59,17 @@ public final class PileElevation {
     this.canvas = new Canvas(id, WIDTH);
     double top = Symbols.heading(canvas, "One drilled pile against the ground", zone);
     this.bottom = levels.toe() * (1 + BELOW);
-    this.scale = DrawingScale.fitting(0.1, bottom, RIGHT - LEFT, HIGHEST, numbers.units());
+    this.scale =
+        DrawingScale.fitting(
+            levels.diameter(),
+            bottom,
+            RIGHT - LEFT - LOG,
+            DrawingScale.page(numbers.units()) - AROUND,
+            numbers.units());
     this.view = new View(scale, PILE, top + 6);
     this.left = scale.world(LEFT - PILE);
     this.right = scale.world(RIGHT - PILE);
-    this.half = Math.max(levels.diameter() / 2, scale.world(LEAST_PILE / 2));
+    this.half = Math.max(levels.diameter(), scale.world(LEAST_PILE)) / 2;
     this.strata = Strata.of(site, zone, 0, bottom);
   }
 
@@ -90,14 +100,10 @@ public final class PileElevation {
     structure();
     pile();
     lines();
-    dimensions();
     notes();
-    double y = canvas.bottom() + 4;
+    dimensions();
     List<String> below = below();
-    for (String note : below) {
-      y = canvas.paragraph(note, EDGE, y + 1.5, WIDTH - 2 * EDGE, Letters.NOTE);
-    }
-    Symbols.foot(canvas, scale, numbers.units());
+    Symbols.foot(canvas, below, scale, numbers.units());
     List<String> words = new ArrayList<>();
     words.add("One drilled pile of " + zone + " against the ground.");
     words.addAll(strata.words(numbers.units()));
@@ -115,21 +121,7 @@ public final class PileElevation {
     strata.draw(canvas, view, left, scale.world(LEFT + LOG - PILE));
     double strip = scale.world(LEFT + LOG + 2 - PILE);
     canvas.group(
-        "ground",
-        () -> {
-          for (Strata.Stratum layer : strata.layers()) {
-            double top = Math.max(layer.top(), levels.dug());
-            if (layer.bottom() > top) {
-              canvas.hatch(layer.hatch(), view.box(strip, top, right, layer.bottom()));
-              canvas.line(
-                  Pen.THIN,
-                  view.x(strip),
-                  view.y(layer.bottom()),
-                  view.x(right),
-                  view.y(layer.bottom()));
-            }
-          }
-        });
+        "ground", () -> strata.between(levels.dug(), bottom).fill(canvas, view, strip, right));
     canvas.line(
         Pen.OUTLINE, view.x(strip), view.y(levels.dug()), view.x(right), view.y(levels.dug()));
     canvas.line(Pen.MEDIUM, LEFT, view.y(0), LEFT + LOG, view.y(0));
@@ -148,7 +140,7 @@ public final class PileElevation {
   }
 
   private void pile() {
-    double bond = Math.max(levels.hole() / 2, scale.world(LEAST_PILE * 0.42));
+    double bond = Math.max(levels.hole(), scale.world(LEAST_PILE)) / 2;
     canvas.group(
         "bond",
         Map.of(
@@ -247,20 +239,21 @@ public final class PileElevation {
     notes.add(
         edge,
         view.y(levels.cap()) - CAP / 2,
-        "Structure with cap or beam, drawn for its place alone; underside " + below(levels.cap()));
+        "Structure with cap or beam, drawn for its place alone; underside "
+            + numbers.ground(levels.cap()));
     for (int i = 0; i < levels.braces().size(); i++) {
       notes.add(
           edge,
           view.y(levels.braces().get(i)),
-          "Bracing level " + (i + 1) + ", " + below(levels.braces().get(i)));
+          "Bracing level " + (i + 1) + ", " + numbers.ground(levels.braces().get(i)));
     }
     for (int i = 0; i + 1 < levels.stages().size(); i++) {
       notes.add(
           edge,
           view.y(levels.stages().get(i)),
-          "Stage " + (i + 1) + " digs to here, " + below(levels.stages().get(i)));
+          "Stage " + (i + 1) + " digs to here, " + numbers.ground(levels.stages().get(i)));
     }
-    notes.add(edge, view.y(levels.dug()), "Dug level " + below(levels.dug()));
+    notes.add(edge, view.y(levels.dug()), "Dug level " + numbers.ground(levels.dug()));
     levels
         .fixity()
         .ifPresent(
@@ -271,9 +264,10 @@ public final class PileElevation {
                     (Math.abs(depth - levels.counted()) < 1e-6
                             ? "Fixity of the bared pile; side counts from here, "
                             : "Fixity of the bared pile, ")
-                        + below(depth)));
+                        + numbers.ground(depth)));
     if (levels.fixity().filter(d -> Math.abs(d - levels.counted()) < 1e-6).isEmpty()) {
-      notes.add(edge, view.y(levels.counted()), "Side counts from " + below(levels.counted()));
+      notes.add(
+          edge, view.y(levels.counted()), "Side counts from " + numbers.ground(levels.counted()));
     }
     levels
         .water()
@@ -283,56 +277,59 @@ public final class PileElevation {
                 notes.add(
                     depth < levels.dug() ? LEFT + LOG - 1 : edge,
                     view.y(depth),
-                    "Ground water as found, " + below(depth)));
-    notes.add(
+                    "Ground water as found, " + numbers.ground(depth)));
+    notes.addWithin(
         view.x(half),
-        view.y((levels.dug() + levels.casing()) / 2),
-        "Casing " + thick(levels.diameter()) + ", ends " + below(levels.casing()));
-    notes.add(
+        view.y(levels.cap()),
+        view.y(levels.casing()),
+        "Casing "
+            + numbers.thick(levels.diameter())
+            + ", ends "
+            + numbers.ground(levels.casing())
+            + (widened() ? "; pile drawn wider than to scale" : ""));
+    notes.addWithin(
         view.x(0),
-        view.y((levels.casing() + levels.toe()) / 2),
-        "Bond length, hole " + thick(levels.hole()));
-    notes.add(view.x(0), view.y(levels.toe()), "Toe " + below(levels.toe()));
+        view.y(levels.casing()),
+        view.y(levels.toe()),
+        "Bond length, hole " + numbers.thick(levels.hole()));
+    notes.add(view.x(0), view.y(levels.toe()), "Toe " + numbers.ground(levels.toe()));
     for (Strata.Stratum layer : strata.layers()) {
-      double middle = (Math.max(layer.top(), levels.dug()) + layer.bottom()) / 2;
-      if (layer.bottom() > levels.dug()) {
-        notes.add(edge - 2, view.y(middle), layer.words(numbers.units()));
-      } else {
-        notes.add(
-            LEFT + LOG - 1,
-            view.y((layer.top() + layer.bottom()) / 2),
-            layer.words(numbers.units()));
-      }
+      boolean stays = layer.bottom() > levels.dug();
+      notes.addWithin(
+          stays ? edge - 2 : LEFT + LOG - 1,
+          view.y(stays ? Math.max(layer.top(), levels.dug()) : layer.top()),
+          view.y(layer.bottom()),
+          layer.words(numbers.units()));
     }
     notes.draw();
   }
 
-  private String below(double depth) {
-    return numbers.length(depth) + " below ground";
-  }
-
-  private String thick(double metres) {
-    return Amount.thickness(metres).in(numbers.units());
+  private boolean widened() {
+    return half > levels.diameter() / 2 + 1e-9;
   }
 
   private List<String> told() {
     List<String> words = new ArrayList<>();
     words.add(
-        "Pile from the cap " + below(levels.cap()) + " to the toe " + below(levels.toe()) + ".");
-    words.add("Dug level " + below(levels.dug()) + ".");
+        "Pile from the cap "
+            + numbers.ground(levels.cap())
+            + " to the toe "
+            + numbers.ground(levels.toe())
+            + ".");
+    words.add("Dug level " + numbers.ground(levels.dug()) + ".");
     words.add(
         "Casing "
-            + thick(levels.diameter())
+            + numbers.thick(levels.diameter())
             + " to "
-            + below(levels.casing())
+            + numbers.ground(levels.casing())
             + ", hole below it "
-            + thick(levels.hole())
+            + numbers.thick(levels.hole())
             + ".");
     for (int i = 0; i < levels.braces().size(); i++) {
-      words.add("Bracing level " + (i + 1) + " " + below(levels.braces().get(i)) + ".");
+      words.add("Bracing level " + (i + 1) + " " + numbers.ground(levels.braces().get(i)) + ".");
     }
-    levels.fixity().ifPresent(depth -> words.add("Fixity " + below(depth) + "."));
-    levels.water().ifPresent(depth -> words.add("Ground water " + below(depth) + "."));
+    levels.fixity().ifPresent(depth -> words.add("Fixity " + numbers.ground(depth) + "."));
+    levels.water().ifPresent(depth -> words.add("Ground water " + numbers.ground(depth) + "."));
     return words;
   }
 
@@ -363,7 +360,8 @@ public final class PileElevation {
                 .orElse("")
             + ".");
     words.add(
-        "The strip on the left shows the layers before digging. Widths of pile and bracing are not to scale where they would be too thin to see.");
+        "The strip on the left shows the layers before digging."
+            + (levels.braces().isEmpty() ? "" : " Bracing is drawn for its level alone."));
     return words;
   }
 }

@@ -24,7 +24,6 @@ import underhold.sizing.Sheet;
 /** Layout plan of drilled piles: their places, numbers and spacing, and what they carry. */
 public final class PilePlan {
   private static final double WIDTH = 170;
-  private static final double EDGE = 2;
   private static final double SIDE = 21;
   private static final double DRAWN = WIDTH - 2 * SIDE;
   private static final double HIGHEST = 150;
@@ -33,6 +32,9 @@ public final class PilePlan {
   private static final double NUMBERED = 7;
 
   private static final double LEAST_CIRCLE = 0.9;
+
+  /** What a number above a pile takes [mm]. */
+  private static final double NUMBER = 3.6;
 
   /** Half of an outline that is not told past the piles [m]. */
   private static final double OPEN_END = 0.6;
@@ -60,7 +62,7 @@ public final class PilePlan {
     this.scale = DrawingScale.fitting(along, across, DRAWN, HIGHEST, numbers.units());
     this.half = across / 2;
     double zeroX = WIDTH / 2 - scale.paper(field.length() / 2);
-    double zeroY = top + 14 + scale.paper(half - field.width() / 2);
+    double zeroY = top + 14 + NUMBER + scale.paper(half - field.width() / 2);
     this.view = new View(scale, zeroX, zeroY);
   }
 
@@ -97,12 +99,8 @@ public final class PilePlan {
     }
     field.places().forEach(this::pile);
     dimensions();
-    double y = canvas.bottom() + 4;
     List<String> notes = notes();
-    for (String note : notes) {
-      y = canvas.paragraph(note, EDGE, y + 1.5, WIDTH - 2 * EDGE, Letters.NOTE);
-    }
-    Symbols.foot(canvas, scale, numbers.units());
+    Symbols.foot(canvas, notes, scale, numbers.units());
     List<String> words = new ArrayList<>();
     words.add("Layout plan of the drilled piles of " + zone + ".");
     words.addAll(notes);
@@ -170,7 +168,7 @@ public final class PilePlan {
   private void pile(Place place) {
     double x = view.x(place.x());
     double y = view.y(place.y());
-    double size = Math.max(LEAST_CIRCLE, scale.paper(field.diameter()));
+    double size = circle();
     canvas.group(
         "pile-" + place.number(),
         Map.of("x", String.valueOf(x), "y", String.valueOf(y)),
@@ -181,10 +179,28 @@ public final class PilePlan {
         });
     if (isNumbered(place)) {
       String number = String.valueOf(place.number());
-      boolean within = Letters.DIMENSION.width(number) + 1 <= size;
-      double feet = within ? y + 0.9 : y - size / 2 - 0.5;
-      canvas.text(number, x, feet, Letters.DIMENSION);
+      if (within()) {
+        canvas.text(number, x, y + 1, Letters.DIMENSION);
+      } else {
+        canvas.label(number, x, y - size / 2 - 0.8, Letters.DIMENSION);
+      }
     }
+  }
+
+  /** Whether every number has room in its circle; else all stand above. */
+  private boolean within() {
+    String last = String.valueOf(field.places().size());
+    return Letters.DIMENSION.width(last) + 1 <= circle();
+  }
+
+  /** From the middle of a pile at the edge to what is clear of it and of its number [m]. */
+  private double room(double more) {
+    return scale.world(circle() / 2 + more);
+  }
+
+  /** Across a circle [mm]. */
+  private double circle() {
+    return Math.max(LEAST_CIRCLE, scale.paper(field.diameter()));
   }
 
   private boolean isNumbered(Place place) {
@@ -199,8 +215,8 @@ public final class PilePlan {
 
   private void dimensions() {
     PileField.Outline outline = field.structure();
-    double top = field.width() / 2 - half;
-    double left = Math.min(0, field.length() / 2 - Math.max(outline.along(), 0) / 2);
+    double left = Math.min(field.length() / 2 - Math.max(outline.along(), 0) / 2, -room(1.5));
+    double top = Math.min(field.width() / 2 - half, -room(within() ? 0 : NUMBER));
     Dimensions above = new Dimensions(canvas, view, Dimensions.Side.ABOVE, view.y(top) - 5);
     if (field.columns() > 1) {
       above.add("spacing-along", 0, field.along(), top, numbers.length(field.along()));
@@ -218,9 +234,7 @@ public final class PilePlan {
               + numbers.length(field.length()));
     }
     above.draw();
-    Dimensions beside =
-        new Dimensions(
-            canvas, view, Dimensions.Side.LEFT, view.x(left) - scale.paper(field.diameter()) - 4);
+    Dimensions beside = new Dimensions(canvas, view, Dimensions.Side.LEFT, view.x(left) - 4);
     if (field.rows() > 1) {
       beside.add("spacing-across", 0, field.across(), left, numbers.length(field.across()));
     }

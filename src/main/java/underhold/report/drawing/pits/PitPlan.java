@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import underhold.quantity.UnitSystem;
 import underhold.report.drawing.Drawn;
 import underhold.report.drawing.Figure;
@@ -17,6 +16,7 @@ import underhold.report.drawing.kit.Letters;
 import underhold.report.drawing.kit.Pen;
 import underhold.report.drawing.kit.Symbols;
 import underhold.report.drawing.kit.View;
+import underhold.report.drawing.numbers.SheetNumbers;
 import underhold.report.drawing.pits.PitLayout.Pit;
 import underhold.sizing.Amount;
 import underhold.sizing.Sheet;
@@ -30,7 +30,13 @@ public final class PitPlan {
   /** A pit narrower than this on paper has no room for its number [mm]. */
   private static final double NARROWEST = 7;
 
-  private static final int MOST_STRIPS = 5;
+  /** What a figure needs besides strips and rounds: heading, notes, foot [mm]. */
+  private static final double AROUND = 64;
+
+  /** Rows of dimensions below a strip, with what stands clear of them [mm]. */
+  private static final double MEASURES = 13;
+
+  private static final double LEGEND = 4.7;
   private static final double LEAST_BAND = 6;
   private static final double ROUNDS = 6;
   private static final double BETWEEN = 9;
@@ -74,9 +80,7 @@ public final class PitPlan {
   static String whyNot(Sheet sheet) {
     return sheet.complete()
         ? "The sheet holds no rounds of pits, so there is nothing to draw."
-        : "No pits are drawn: the sheet still asks for "
-            + sheet.missing().stream().map(one -> one.name()).collect(Collectors.joining(", "))
-            + ".";
+        : "No pits are drawn: the sheet still asks for " + SheetNumbers.asked(sheet) + ".";
   }
 
   /** The whole wall on one strip if that leaves room for the numbers, else the next best scale. */
@@ -108,10 +112,23 @@ public final class PitPlan {
       strips.get(strips.size() - 1).add(pit);
     }
     List<List<List<Pit>>> sheets = new ArrayList<>();
-    for (int from = 0; from < strips.size(); from += MOST_STRIPS) {
-      sheets.add(strips.subList(from, Math.min(strips.size(), from + MOST_STRIPS)));
+    int most = strips();
+    for (int from = 0; from < strips.size(); from += most) {
+      sheets.add(strips.subList(from, Math.min(strips.size(), from + most)));
     }
     return sheets;
+  }
+
+  /** How many strips a page has room for, at least one. */
+  private int strips() {
+    double strip =
+        ROUNDS
+            + Math.max(LEAST_BAND, scale.paper(amount("footing-width").orElse(0.0)))
+            + scale.paper(amount("approach-width").orElse(0.0))
+            + MEASURES
+            + BETWEEN;
+    double room = DrawingScale.page(units) - AROUND - LEGEND * layout.rounds().size();
+    return Math.max(1, (int) (room / strip));
   }
 
   private Figure draw(List<List<Pit>> strips, String of, String id, String suffix) {

@@ -83,7 +83,7 @@ public final class GroundBands {
     }
     for (GroundLayer layer : shown(bottom)) {
       double low = Math.min(bottom, ground.bottomMetres(layer));
-      notes.add(view.x(x), view.y((layer.top().si() + low) / 2), words(layer, units));
+      notes.addWithin(view.x(x), view.y(layer.top().si()), view.y(low), words(layer, units));
     }
   }
 

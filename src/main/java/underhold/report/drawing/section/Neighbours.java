@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import underhold.report.drawing.kit.Canvas;
+import underhold.report.drawing.kit.Lettering;
 import underhold.report.drawing.kit.Letters;
 import underhold.report.drawing.kit.Pen;
 import underhold.site.FactValue;
@@ -76,10 +77,13 @@ final class Neighbours {
         box.getCenterX(),
         middle + 1,
         Letters.NOTE.middle());
-    canvas.text(
-        canvas.fit(shared(other), canvas.width() - to - BOX - 3, Letters.DIMENSION),
+    double wide = canvas.width() - to - BOX - 3;
+    int lines = Lettering.wrap(shared(other), wide, Letters.DIMENSION).size();
+    canvas.paragraph(
+        shared(other),
         to + BOX + 1.5,
-        middle + 1,
+        middle + 1 - (lines - 1) * Letters.DIMENSION.line() / 2,
+        wide,
         Letters.DIMENSION.start());
   }
 

@@ -204,30 +204,31 @@ public final class SectionDrawing {
 
   private void notes(Canvas canvas, View view, double top, StructurePart structure) {
     Notes notes = new Notes(canvas, NOTES, top + 2, WIDTH - NOTES - 2);
+    Notes left = new Notes(canvas, 2, top + 2, LEFT - 8);
     structure.note(notes);
+    Notes beside = model.whollyUnder() ? left : notes;
     if (model.digs()) {
       notes.add(
           view.x(0.75 * model.dugRight()), view.y(0.8 * model.excavation()), excavationWords());
       String kind = model.word("excavationWall");
       if (!kind.isEmpty() && !kind.equals("none")) {
-        notes.add(
+        beside.add(
             view.x(0) - 0.9,
             view.y(0.9 * model.excavation()),
             kind.replace('-', ' ') + " wall, thickness and toe not known (?)");
       }
     }
     if (model.hasInfluence()) {
-      notes.add(
+      beside.add(
           view.x(-0.35 * Math.min(model.reach(model.core()), -model.left())),
           view.y(at(model.core(), 0.35)),
           "core zone, " + number(model.core()) + " across to 1 up");
-      notes.add(
+      beside.add(
           view.x(-0.2 * Math.min(model.reach(model.screening()), -model.left())),
           view.y(at(model.screening(), 0.2)),
           "screening zone, " + number(model.screening()) + " across to 1 up");
     }
     notes.draw();
-    Notes left = new Notes(canvas, 2, view.y(0) - 2, LEFT - 8);
     ground.note(left, view, model.left() + 0.3, model.bottom(), model.units());
     Optional<Double> level = model.known("groundWaterDepth");
     boolean shown = level.filter(depth -> depth < model.bottom()).isPresent();

@@ -50,7 +50,7 @@ record SectionModel(
         : Optional.of(
             "No section is drawn of "
                 + zone.name()
-                + ": neither foundingDepth nor excavationDepth is known.");
+                + ": neither the founding depth nor the depth of the excavation is known.");
   }
 
   /** An amount that is known [inside unit]. */
