@@ -22,6 +22,7 @@ import underhold.report.drawing.chart.StageChart;
 import underhold.report.drawing.edgepits.EdgeWallSection;
 import underhold.report.drawing.monitoring.InfluenceSection;
 import underhold.report.drawing.needles.NeedleElevation;
+import underhold.report.drawing.numbers.SheetNumbers;
 import underhold.report.drawing.piles.PileElevation;
 import underhold.report.drawing.piles.PilePlan;
 import underhold.report.drawing.pits.PitPlan;
@@ -58,13 +59,18 @@ public final class Drawings implements Illustrations {
   public List<Drawn> ofSheet(
       Sheet sheet, Site site, ZoneAdvice advice, String prefix, UnitSystem units) {
     List<Drawn> drawings = new ArrayList<>(toBuild(sheet, site, advice, prefix, units));
-    drawings.add(CheckChart.of(sheet, advice.name(), units, prefix + "-checks"));
+    if (sheet.complete()) {
+      drawings.add(CheckChart.of(sheet, advice.name(), units, prefix + "-checks"));
+    }
     return drawings;
   }
 
   @Override
   public List<Drawn> toBuild(
       Sheet sheet, Site site, ZoneAdvice advice, String prefix, UnitSystem units) {
+    if (!sheet.complete()) { // one reason for all of them
+      return new SheetNumbers(sheet, units).refusal(List.of(), List.of()).stream().toList();
+    }
     return SupportOption.find(sheet.methodId())
         .map(option -> of(option, sheet, site, advice, prefix, units))
         .orElse(List.of());
@@ -102,12 +108,7 @@ public final class Drawings implements Illustrations {
               BracketSection.of(site, name, sheet, units, id.apply("section")),
               BracketDetail.of(name, sheet, units, id.apply("detail")),
               BondChart.of(site, name, sheet, units, id.apply("bond")));
-      case EDGE_PITS ->
-          List.of(
-              EdgeWallSection.of(site, name, sheet, units, id.apply("section")),
-              PileElevation.of(site, name, sheet, units, id.apply("elevation")),
-              PileResistanceChart.of(site, name, sheet, units, id.apply("resistance")),
-              LoadSettlementChart.of(sheet, name, units, id.apply("settlement")));
+      case EDGE_PITS -> List.of(EdgeWallSection.of(site, name, sheet, units, id.apply("section")));
       case MONITOR ->
           List.of(
               InfluenceSection.of(site, name, sheet, units, id.apply("influence")),

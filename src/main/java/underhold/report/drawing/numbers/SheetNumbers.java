@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import underhold.advice.SupportOption;
 import underhold.quantity.UnitSystem;
 import underhold.report.drawing.Drawn;
 import underhold.site.FactDefinition;
@@ -64,7 +65,14 @@ public final class SheetNumbers {
   /** No drawing, for that reason. */
   public Optional<Drawn> withheld(String reason) {
     return Optional.of(
-        Drawn.none("Not drawn from the sheet of " + sheet.methodId() + ": " + reason + "."));
+        Drawn.none(
+            "Not drawn from the sheet of "
+                + SupportOption.find(sheet.methodId())
+                    .map(SupportOption::label)
+                    .orElse(sheet.methodId())
+                + ": "
+                + reason
+                + "."));
   }
 
   /** What a step gives. */
