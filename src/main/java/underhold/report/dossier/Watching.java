@@ -141,7 +141,8 @@ final class Watching {
             "every "
                 + value("work-interval")
                 + ", and before and after each lift of digging, each prop taken out, each change of"
-                + " water level; oftener where a stage of the plan asks for it",
+                + " water level; oftener where a stage of the plan asks for it, and no less often where"
+                + " one asks for less",
             basis("work-interval")),
         time(
             "Cracks",
@@ -157,7 +158,8 @@ final class Watching {
                 + value("after-interval")
                 + " for "
                 + value("after-time")
-                + " at least, longer while clay drains; until three sets in turn agree",
+                + " at least, longer while clay drains; until three sets in turn agree, also past the"
+                + " last stage of the plan",
             basis("after-interval") + "; length of time " + basis("after-time")));
   }
 

@@ -201,17 +201,21 @@ public final class StageChart {
             .map(HoldPoint::condition)
             .map(condition -> condition.in(plan.scheme().site().units()))
             .collect(Collectors.joining("; "));
-    return "%d. %s (%s): begins on day %s, takes %s days, %s%s"
+    return "%d. %s (%s): begins on day %s, takes %s, %s%s"
         .formatted(
             number,
             stage.title(),
             stage.zone().isEmpty() ? "whole site" : stage.zone(),
             days(schedule.start(stage.id())),
-            days(stage.time().days()),
+            lasting(stage.time().days()),
             schedule.isCritical(stage.id())
                 ? "critical."
                 : "may slip " + days(slack(stage)) + " days.",
             holds.isEmpty() ? "" : " Hold: " + holds + ".");
+  }
+
+  private static String lasting(double days) {
+    return days(days) + (days == 1 ? " day" : " days");
   }
 
   /** Days to a tenth, without a needless nought. */
