@@ -1,0 +1,88 @@
+package underhold.classroom.making;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import underhold.advice.Confirmation;
+import underhold.advice.PlainRules;
+import underhold.advice.SupportOption;
+import underhold.consult.Consultant;
+import underhold.consult.QuickSizing;
+import underhold.consult.ZoneAdvice;
+import underhold.consult.firmness.FirmnessFinder;
+import underhold.consult.trial.Trials;
+import underhold.site.FactDictionary;
+import underhold.site.Site;
+import underhold.site.Zone;
+import underhold.sizing.Verdict;
+
+/** Says what leads on sites in the making: first by the rules alone, then with sheets. */
+final class Judge {
+  private static final int DRAWS = 60;
+  private static final long SEED = FirmnessFinder.USUAL_SEED;
+
+  private final Consultant consultant;
+  private final PlainRules rules;
+
+  Judge(Consultant consultant) {
+    this.consultant = consultant;
+    this.rules = new PlainRules(consultant.pack(), FactDictionary.standard());
+  }
+
+  Consultant consultant() {
+    return consultant;
+  }
+
+  /** The leader of the first zone by the rules alone, before sheets take points away. */
+  Optional<SupportOption> roughly(Site site) {
+    Trials trials = new Trials(rules, site, Confirmation.NONE);
+    return trials.leading(site.zones().get(0)).leader();
+  }
+
+  /** The leader of the first zone with sheets. */
+  Optional<SupportOption> leader(Site site) {
+    return leader(site, site.zones().get(0));
+  }
+
+  Optional<SupportOption> leader(Site site, Zone zone) {
+    return consultant.trials(site, zone).leading(zone).leader();
+  }
+
+  /** The changes of a theme that take the first place from the leader, as far as so many. */
+  List<Turned> turns(Wish wish, Theme theme, Sketch sketch, int most) {
+    List<Turned> turns = new ArrayList<>();
+    for (Change change : new Counterparts(sketch).of(theme)) {
+      if (turns.size() == most) {
+        break;
+      }
+      Optional<Site> other = sketch.with(change).read();
+      if (other.isPresent() && !roughly(other.get()).equals(Optional.of(wish.leader()))) {
+        Optional<SupportOption> then = leader(other.get());
+        boolean turned = !then.equals(Optional.of(wish.leader()));
+        if (turned && theme.fits(wish.leader(), then)) {
+          turns.add(new Turned(change, then));
+        }
+      }
+    }
+    return turns;
+  }
+
+  /** In how many of a hundred draws of weights, limits and open facts the leader stays first. */
+  int firm(Site site) {
+    Zone zone = site.zones().get(0);
+    var firmness = new FirmnessFinder(consultant.trials(site, zone), zone).find(DRAWS, SEED);
+    return firmness.perHundred(firmness.stayed());
+  }
+
+  /** Whether the sheet of an option can be made of what is known, and no check of it fails. */
+  static boolean sound(ZoneAdvice advice, SupportOption option) {
+    if (option == SupportOption.REFER) {
+      return true;
+    }
+    return advice
+        .sizing(option)
+        .filter(QuickSizing::complete)
+        .filter(sizing -> sizing.count(Verdict.FAILS) == 0)
+        .isPresent();
+  }
+}

@@ -1,0 +1,293 @@
+package underhold.classroom.making;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import underhold.advice.Effect;
+import underhold.advice.OptionAdvice;
+import underhold.advice.Ranking;
+import underhold.advice.Strength;
+import underhold.advice.SupportOption;
+import underhold.classroom.CaseFile;
+import underhold.classroom.CaseStudy;
+import underhold.consult.ZoneAdvice;
+import underhold.site.Site;
+
+/**
+ * Makes a site as hard as a level asks. At every level the sheet of the leader can be made and no
+ * check of it fails, and no option that is held could pass it once all is known.
+ *
+ * <ul>
+ *   <li>First: one change turns the answer; the leader stands alone, four points clear, and stays
+ *       first in three of four draws of weights and limits; on day one nothing else leads.
+ *   <li>Second: another method leads on day one, because a file is believed that a later stage
+ *       proves wrong; or two changes of different themes turn the answer each alone.
+ *   <li>Third: the work itself shows a fact that turns the answer; or the facts pull two ways: an
+ *       option for which much speaks comes within four points, and something major speaks against
+ *       the leader, or the two are tied.
+ * </ul>
+ *
+ * Points and draws are judgement: four points are a major finding, two a tie.
+ */
+final class Levels {
+  private static final int CLEAR = 4;
+  private static final int FIRM = 75;
+  private static final List<Integer> WITHHELD = List.of(8, 4, 1);
+  private static final List<Theme> SECOND_THEMES =
+      List.of(
+          Theme.WATER,
+          Theme.ACCESS,
+          Theme.SPANNING,
+          Theme.FOUNDATION,
+          Theme.GROUND,
+          Theme.WATCHING);
+
+  private final Wish wish;
+  private final Sketch sketch;
+  private final Site site;
+  private final List<Turned> turns;
+  private final Judge judge;
+  private final ZoneAdvice advice;
+  private final OptionAdvice leader;
+
+  /**
+   * A site of which the leader is the one wished for.
+   *
+   * @param turns what turns it, at least one
+   */
+  Levels(Wish wish, Sketch sketch, Site site, List<Turned> turns, Judge judge, ZoneAdvice advice) {
+    this.wish = wish;
+    this.sketch = sketch;
+    this.site = site;
+    this.turns = turns;
+    this.judge = judge;
+    this.advice = advice;
+    this.leader = advice.ranking().of(wish.leader());
+  }
+
+  /** The case, if the site can be made as hard as that. */
+  Optional<CaseFile> made() {
+    return switch (wish.level()) {
+      case FIRST -> first();
+      case SECOND -> second();
+      case THIRD -> third();
+    };
+  }
+
+  private Optional<CaseFile> first() {
+    if (!alone() || lead() < CLEAR || judge.firm(site) < FIRM) {
+      return Optional.empty();
+    }
+    for (Turned turn : turns) {
+      Knowing knowing =
+          wish.theme() == Theme.SURPRISE ? Knowing.surprised(turn.change()) : Knowing.PLAIN;
+      Optional<CaseFile> made = built(knowing, List.of(turn), "", this::nothingElseFirst);
+      if (made.isPresent()) {
+        return made;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean nothingElseFirst(Building building, CaseStudy draft) {
+    Optional<SupportOption> dayOne = building.leader(draft, 0, sketch.first());
+    return wish.theme() == Theme.FOUNDATION
+        ? dayOne.isEmpty()
+        : dayOne.isEmpty() || dayOne.get() == wish.leader();
+  }
+
+  private Optional<CaseFile> second() {
+    if (!alone()) {
+      return Optional.empty();
+    }
+    boolean fileFirst = wish.theme() == Theme.SURPRISE || sketch.draw().chance(0.6);
+    Optional<CaseFile> made = fileFirst ? misled() : twofold();
+    return made.isPresent() || wish.theme() == Theme.SURPRISE
+        ? made
+        : fileFirst ? twofold() : misled();
+  }
+
+  /** Another method leads on day one, by a file that is wrong. */
+  private Optional<CaseFile> misled() {
+    for (Turned turn : turns) {
+      if (turn.change().ofGround() || turn.then().isEmpty()) {
+        continue;
+      }
+      String then = Methods.words(turn.then());
+      String level =
+          sketch
+              .draw()
+              .pick(
+                  "On day one "
+                      + then
+                      + " led, and fairly so on what was told: ask how a fact is known.",
+                  "The file spoke for "
+                      + then
+                      + "; a file is somebody's belief until it is checked.");
+      for (int withheld : WITHHELD) {
+        Knowing knowing = Knowing.misled(turn.change(), wish.theme() == Theme.SURPRISE, withheld);
+        Optional<CaseFile> made =
+            built(
+                knowing,
+                List.of(turn),
+                level,
+                (building, draft) -> {
+                  Optional<SupportOption> dayOne = building.leader(draft, 0, sketch.first());
+                  return dayOne.isPresent() && dayOne.get() != wish.leader();
+                });
+        if (made.isPresent()) {
+          return made;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Two changes of different themes turn the answer, each alone. */
+  private Optional<CaseFile> twofold() {
+    Turned turn = turns.get(0);
+    for (Theme theme : sketch.draw().shuffled(SECOND_THEMES)) {
+      if (theme == wish.theme()) {
+        continue;
+      }
+      Optional<Turned> other =
+          judge.turns(wish, theme, sketch, 3).stream()
+              .filter(one -> !overlap(one.change(), turn.change()))
+              .findFirst();
+      if (other.isPresent()) {
+        return built(Knowing.PLAIN, List.of(turn, other.get()), "", (b, d) -> true);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean overlap(Change one, Change other) {
+    return (one.ofGround() && other.ofGround())
+        || one.facts().keySet().stream().anyMatch(other.facts()::containsKey);
+  }
+
+  private Optional<CaseFile> third() {
+    boolean workFirst = wish.theme() == Theme.SURPRISE || sketch.draw().chance(0.5);
+    Optional<CaseFile> made = workFirst ? surprised() : torn();
+    return made.isPresent() || wish.theme() == Theme.SURPRISE
+        ? made
+        : workFirst ? torn() : surprised();
+  }
+
+  /** The work shows a fact that turns the answer. */
+  private Optional<CaseFile> surprised() {
+    if (!alone()) {
+      return Optional.empty();
+    }
+    for (Turned turn : turns) {
+      if (Surprises.can(turn.change())) {
+        String before = Methods.words(turn.then());
+        String level =
+            turn.then().isPresent()
+                ? "Until the work began, " + before + " had the better reasons."
+                : "Until the work began nothing had reason enough.";
+        Optional<CaseFile> made =
+            built(Knowing.surprised(turn.change()), List.of(turn), level, this::turnsInTheWork);
+        if (made.isPresent()) {
+          return made;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean turnsInTheWork(Building building, CaseStudy draft) {
+    int last = draft.stages().size() - 1;
+    Turned turn =
+        turns.stream()
+            .filter(one -> Surprises.can(one.change()))
+            .filter(one -> believed(one, draft))
+            .findFirst()
+            .orElseThrow();
+    return draft.stages().get(last).surprise()
+        && building.leader(draft, last - 1, sketch.first()).equals(turn.then());
+  }
+
+  private static boolean believed(Turned turn, CaseStudy draft) {
+    return draft.stages().stream()
+        .flatMap(stage -> stage.believed().stream())
+        .anyMatch(one -> one.value().equals(turn.change().facts().get(one.fact())));
+  }
+
+  /** The facts pull two ways. */
+  private Optional<CaseFile> torn() {
+    Optional<OptionAdvice> next = next();
+    boolean doubt =
+        leader.tied()
+            || leader.findings(Effect.AGAINST).stream()
+                .anyMatch(
+                    one ->
+                        one.strength().filter(s -> s.compareTo(Strength.MAJOR) <= 0).isPresent());
+    if (next.isEmpty()
+        || lead() > CLEAR
+        || !doubt
+        || !advice.ranking().heldContenders().isEmpty()) {
+      return Optional.empty();
+    }
+    String other = Methods.words(next.get().option());
+    String level =
+        leader.tied()
+            ? "It is close: no rule parts it from "
+                + other
+                + ", and either is fair where its dangers are named."
+            : "It is close: "
+                + other
+                + (Methods.lead(Optional.of(next.get().option())).equals("lead")
+                    ? " come"
+                    : " comes")
+                + " within "
+                + lead()
+                + " points, and not everything speaks for the first.";
+    return built(Knowing.PLAIN, List.of(turns.get(0)), level, (building, draft) -> true);
+  }
+
+  /** The best of the others for which more speaks than against. */
+  private Optional<OptionAdvice> next() {
+    return others().filter(option -> option.spokenFor() && option.score() > 0).findFirst();
+  }
+
+  private Stream<OptionAdvice> others() {
+    return advice.ranking().options().stream()
+        .filter(option -> option.ranked() && option.option() != wish.leader());
+  }
+
+  /** By how many points it leads; by all it has where nothing else contends. */
+  private int lead() {
+    return next().map(option -> leader.score() - option.score()).orElse(leader.score());
+  }
+
+  private boolean alone() {
+    Ranking ranking = advice.ranking();
+    return !leader.tied() && ranking.heldContenders().isEmpty();
+  }
+
+  /** What a case must be beside. */
+  private interface Also {
+    boolean holds(Building building, CaseStudy draft);
+  }
+
+  private Optional<CaseFile> built(Knowing knowing, List<Turned> decide, String level, Also also) {
+    Building building = new Building(wish, sketch, knowing, judge);
+    Optional<CaseStudy> draft = building.draft();
+    if (draft.isEmpty() || !married(building, draft.get()) || !also.holds(building, draft.get())) {
+      return Optional.empty();
+    }
+    return building.whole(draft.get(), leader, new ArrayList<>(decide), level);
+  }
+
+  /** Where methods are to be married, another one leads in the other zone. */
+  private boolean married(Building building, CaseStudy draft) {
+    if (wish.theme() != Theme.MARRIED) {
+      return true;
+    }
+    String other = List.copyOf(sketch.zones().keySet()).get(1);
+    Optional<SupportOption> there = building.leader(draft, draft.stages().size() - 1, other);
+    return there.isPresent() && there.get() != wish.leader();
+  }
+}

@@ -1,0 +1,124 @@
+package underhold.classroom.making;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SplittableRandom;
+import underhold.advice.SupportOption;
+import underhold.classroom.CaseFile;
+import underhold.consult.ZoneAdvice;
+import underhold.site.Site;
+
+/** One search for a case, and how far it came. */
+final class Search {
+  private static final long PARTS = 1_000_003L;
+  private static final int TURNS = 3;
+
+  private final Wish wish;
+  private final Judge judge;
+  private final List<SiteKind> kinds;
+  private final Set<SupportOption> others = EnumSet.noneOf(SupportOption.class);
+  private int tried;
+  private int led;
+  private int turned;
+  private String nearest = "";
+  private int nearness;
+
+  Search(Wish wish, Judge judge, List<SiteKind> kinds) {
+    this.wish = wish;
+    this.judge = judge;
+    this.kinds = kinds;
+  }
+
+  /** Tries so many sites. */
+  Making run(int most) {
+    while (!kinds.isEmpty() && tried < most && !Thread.currentThread().isInterrupted()) {
+      Draw draw = new Draw(new SplittableRandom(PARTS * wish.start() + tried));
+      tried++;
+      Optional<CaseFile> found = attempt(draw);
+      if (found.isPresent()) {
+        return new Making.Found(found.get(), tried);
+      }
+    }
+    return new Making.Nothing(says());
+  }
+
+  private Optional<CaseFile> attempt(Draw draw) {
+    SiteKind kind = draw.pick(kinds);
+    Sketch sketch = kind.draw(draw);
+    Optional<Site> site = sketch.read();
+    if (site.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<SupportOption> rough = judge.roughly(site.get());
+    rough.ifPresent(others::add);
+    if (!rough.equals(Optional.of(wish.leader()))) {
+      return Optional.empty();
+    }
+    led++;
+    near(1, kind, sketch);
+    List<Turned> turns = turns(sketch);
+    if (turns.isEmpty() || !judge.leader(site.get()).equals(Optional.of(wish.leader()))) {
+      return Optional.empty();
+    }
+    turned++;
+    near(2, kind, sketch);
+    ZoneAdvice advice = judge.consultant().reasons(site.get(), site.get().zones().get(0));
+    if (!Judge.sound(advice, wish.leader())) {
+      return Optional.empty();
+    }
+    near(3, kind, sketch);
+    return new Levels(wish, sketch, site.get(), turns, judge, advice).made();
+  }
+
+  private List<Turned> turns(Sketch sketch) {
+    List<Turned> turns = judge.turns(wish, wish.theme(), sketch, TURNS);
+    return wish.theme() == Theme.SURPRISE
+        ? turns.stream().filter(turn -> Surprises.can(turn.change())).toList()
+        : turns;
+  }
+
+  private void near(int how, SiteKind kind, Sketch sketch) {
+    if (how > nearness) {
+      nearness = how;
+      nearest = kind.name() + " on " + GroundKind.words(sketch.layers());
+    }
+  }
+
+  private List<String> says() {
+    List<String> says = new ArrayList<>();
+    says.add(
+        "No case was found: "
+            + wish.words()
+            + ", in "
+            + tried
+            + " sites tried from seed "
+            + wish.seed()
+            + ".");
+    if (led == 0) {
+      says.add("On none of them does " + wish.leader().label() + " come first.");
+    } else {
+      says.add(
+          "It came first on "
+              + led
+              + " of them; on "
+              + turned
+              + " of those a fact of "
+              + wish.theme().word()
+              + " turned the answer.");
+      says.add("The nearest: " + nearest + ", where " + missing() + ".");
+    }
+    says.add("Ask for another level, another theme or another method.");
+    return says;
+  }
+
+  private String missing() {
+    return switch (nearness) {
+      case 1 -> "no fact of the theme turned the answer";
+      case 2 -> "the sheet of the method asks for more or fails";
+      default -> "the answer was not as firm, as doubtful or as late as the level asks";
+    };
+  }
+}
