@@ -147,7 +147,7 @@ final class BoxOverCut implements SiteKind {
         zone,
         draw.pick("large-rig", "large-rig", "small-rig", "hand"),
         draw.pick("hand", "none", "none"));
-    zone.put("rigBothSides", draw.pick("yes", "yes", "no"));
+    Common.bothSides(sketch, zone);
     zone.put("drillingFromAbove", draw.pick("no", "no", "yes"));
     zone.put("freeEdge", "no");
     zone.put("landRights", "not-needed");

@@ -119,7 +119,7 @@ final class ColumnCrossed implements SiteKind {
         zone,
         which < 2 ? draw.pick("hand", "none") : draw.pick("small-rig", "large-rig", "hand"),
         which < 2 ? draw.pick("hand", "small-rig", "small-rig") : "none");
-    zone.put("rigBothSides", draw.pick("yes", "no"));
+    Common.bothSides(sketch, zone);
     zone.put("drillingFromAbove", "no");
     zone.put("freeEdge", "no");
     zone.put("landRights", "not-needed");

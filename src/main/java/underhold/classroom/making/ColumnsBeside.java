@@ -7,6 +7,9 @@ import underhold.advice.SupportOption;
 
 /** Columns on pads, with a dig along them; at times a lower base is to be built on their spot. */
 final class ColumnsBeside implements SiteKind {
+  /** Softer than this nobody puts more than three storeys on pads. */
+  private static final double SOFT_KILOPASCALS = 85;
+
   private static final List<Scene> SCENES =
       List.of(
           new Scene(
@@ -64,7 +67,8 @@ final class ColumnsBeside implements SiteKind {
     boolean lower = draw.chance(0.35);
     zone.put("newBaseSameSpot", lower ? "yes" : "no");
     if (lower) {
-      seats(sketch, zone, draw.between(3.5, 9));
+      double pad = Typing.metres(String.valueOf(zone.get("footingWidth")));
+      seats(sketch, zone, pad + draw.between(1.6, 5));
     }
     double gap = draw.chance(0.7) ? draw.between(0.4, 2) : draw.between(2, 2.2 * dig);
     zone.put("gapToExcavation", draw.typing().length(gap));
@@ -74,7 +78,7 @@ final class ColumnsBeside implements SiteKind {
         zone,
         draw.pick("hand", "small-rig", "small-rig", "large-rig"),
         draw.pick("hand", "small-rig", "small-rig"));
-    zone.put("rigBothSides", draw.pick("yes", "no"));
+    Common.bothSides(sketch, zone);
     zone.put("drillingFromAbove", draw.pick("no", "no", "yes"));
     zone.put("freeEdge", "no");
     zone.put("landRights", "not-needed");
@@ -88,9 +92,11 @@ final class ColumnsBeside implements SiteKind {
     Typing typing = draw.typing();
     String material =
         draw.pick("steel", "steel", "reinforced-concrete", "reinforced-concrete", "cast-iron");
-    int storeys = draw.whole(1, material.equals("cast-iron") ? 4 : 6);
+    double pressure = GroundKind.pressure(sketch.layers(), founding);
+    boolean soft = pressure < SOFT_KILOPASCALS;
+    int storeys = draw.whole(1, soft ? 3 : material.equals("cast-iron") ? 4 : 6);
     sketch.site().put("storeys", String.valueOf(storeys));
-    double load = Math.max(180, storeys * draw.between(220, 400));
+    double load = Math.max(180, storeys * draw.between(220, soft ? 300 : 400));
     zone.put("structureMaterial", material);
     Common.condition(sketch, zone, 8, 18);
     zone.put("columnLoad", typing.load(load));
@@ -98,7 +104,7 @@ final class ColumnsBeside implements SiteKind {
     zone.put("lateralDemand", draw.pick("low", "low", "moderate"));
     zone.put("foundationKind", "pad");
     zone.put("foundingDepth", typing.length(founding));
-    double side = Math.sqrt(load / GroundKind.pressure(sketch.layers(), founding));
+    double side = Math.sqrt(load / pressure);
     zone.put("footingWidth", typing.length(Math.max(0.9, side)));
     zone.put(
         "footingStrength",

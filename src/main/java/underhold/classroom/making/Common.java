@@ -77,6 +77,14 @@ final class Common {
     zone.put("bracingRoom", draw.pick("yes", "yes", "yes", "no"));
   }
 
+  /** Whether rigs work on both sides, which they do only where one gets in at all. */
+  static void bothSides(Sketch sketch, Map<String, String> zone) {
+    boolean rig =
+        String.valueOf(zone.get("outsideAccess")).endsWith("rig")
+            || String.valueOf(zone.get("insideAccess")).endsWith("rig");
+    zone.put("rigBothSides", rig ? sketch.draw().pick("yes", "yes", "no") : "no");
+  }
+
   /** Shape of the structure and what it may bear. */
   static void condition(Sketch sketch, Map<String, String> zone, double leastMm, double mostMm) {
     Draw draw = sketch.draw();

@@ -95,9 +95,7 @@ final class Counterparts {
     boolean piled = sketch.value("foundationKind").orElse("").endsWith("-piles");
     switch (fact) {
       case "loadPattern" -> {
-        if (!other.equals("area") && !now.equals("area")) {
-          changes.add(Change.of(fact, other));
-        } else if (now.equals("area") && !other.equals("cantilevered-edge")) {
+        if (!other.equals("area") && !other.equals("cantilevered-edge")) {
           changes.add(Change.of(fact, other));
         }
       }
@@ -107,6 +105,10 @@ final class Counterparts {
         } else if (piled && other.equals("strip")) {
           changes.add(Change.of(fact, other, "oldPiles", "none"));
         }
+      }
+      case "outsideAccess", "insideAccess" -> {
+        boolean both = sketch.is("rigBothSides", "yes") && !other.endsWith("rig");
+        changes.add(both ? Change.of(fact, other, "rigBothSides", "no") : Change.of(fact, other));
       }
       case "oldPiles" -> {
         if (!piled) {
@@ -156,10 +158,7 @@ final class Counterparts {
           Stream.of(
               typing.length(0), typing.length(0.6), typing.length(3), typing.length(2.2 * dig));
       case "excavationDepth" ->
-          Stream.of(
-              typing.length(founding - 0.2),
-              typing.length(founding + 1.2),
-              typing.length(founding + 4.2));
+          Stream.of(typing.length(founding + 1.2), typing.length(founding + 4.2));
       case "foundingDepth" ->
           Stream.of(typing.length(dig - 0.3), typing.length(Math.max(0.6, founding - 0.6)));
       case "predictedMovement" -> {

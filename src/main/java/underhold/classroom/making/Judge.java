@@ -55,6 +55,9 @@ final class Judge {
       if (turns.size() == most) {
         break;
       }
+      if (!Plausible.can(change, sketch)) {
+        continue;
+      }
       Optional<Site> other = sketch.with(change).read();
       if (other.isPresent() && !roughly(other.get()).equals(Optional.of(wish.leader()))) {
         Optional<SupportOption> then = leader(other.get());
@@ -74,7 +77,10 @@ final class Judge {
     return firmness.perHundred(firmness.stayed());
   }
 
-  /** Whether the sheet of an option can be made of what is known, and no check of it fails. */
+  /**
+   * Whether the sheet of an option can be made of what is known, and no check of it fails but of
+   * the boards of edge pits, which a setting makes thicker.
+   */
   static boolean sound(ZoneAdvice advice, SupportOption option) {
     if (option == SupportOption.REFER) {
       return true;
@@ -82,7 +88,15 @@ final class Judge {
     return advice
         .sizing(option)
         .filter(QuickSizing::complete)
-        .filter(sizing -> sizing.count(Verdict.FAILS) == 0)
+        .filter(
+            sizing ->
+                sizing.sheet().checks().stream()
+                    .filter(check -> check.verdict() == Verdict.FAILS)
+                    .allMatch(check -> option == SupportOption.EDGE_PITS && ofBoards(check.id())))
         .isPresent();
+  }
+
+  private static boolean ofBoards(String check) {
+    return check.startsWith("board-") || check.startsWith("approach-");
   }
 }

@@ -15,6 +15,9 @@ record Knowing(Optional<Change> belief, boolean surprise, boolean fromFile, int 
   /** Nothing is believed that is not so. */
   static final Knowing PLAIN = new Knowing(Optional.empty(), false, false, 0);
 
+  /** A file tells most on day one, and it is right. */
+  static final Knowing FILE = new Knowing(Optional.empty(), false, true, 8);
+
   /** Everybody believes it until the work shows otherwise. */
   static Knowing surprised(Change belief) {
     return new Knowing(Optional.of(belief), true, false, 0);

@@ -1,8 +1,8 @@
 package underhold.classroom.making;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import underhold.advice.Effect;
 import underhold.advice.OptionAdvice;
@@ -11,7 +11,10 @@ import underhold.advice.Strength;
 import underhold.advice.SupportOption;
 import underhold.classroom.CaseFile;
 import underhold.classroom.CaseStudy;
+import underhold.consult.Consultation;
 import underhold.consult.ZoneAdvice;
+import underhold.consult.scheme.SchemeDesk;
+import underhold.consult.scheme.SchemeOutcome;
 import underhold.site.Site;
 
 /**
@@ -21,8 +24,9 @@ import underhold.site.Site;
  * <ul>
  *   <li>First: one change turns the answer; the leader stands alone, four points clear, and stays
  *       first in three of four draws of weights and limits; on day one nothing else leads.
- *   <li>Second: another method leads on day one, because a file is believed that a later stage
- *       proves wrong; or two changes of different themes turn the answer each alone.
+ *   <li>Second: another method leads on day one, on what meets the eye or because a file is
+ *       believed that a later stage proves wrong; or two changes of different themes turn the
+ *       answer each alone.
  *   <li>Third: the work itself shows a fact that turns the answer; or the facts pull two ways: an
  *       option for which much speaks comes within four points, and something major speaks against
  *       the leader, or the two are tied.
@@ -50,6 +54,7 @@ final class Levels {
   private final Judge judge;
   private final ZoneAdvice advice;
   private final OptionAdvice leader;
+  private final Optional<String> marriage;
 
   /**
    * A site of which the leader is the one wished for.
@@ -64,10 +69,14 @@ final class Levels {
     this.judge = judge;
     this.advice = advice;
     this.leader = advice.ranking().of(wish.leader());
+    this.marriage = wish.theme() == Theme.MARRIED ? marriage() : Optional.empty();
   }
 
   /** The case, if the site can be made as hard as that. */
   Optional<CaseFile> made() {
+    if (wish.theme() == Theme.MARRIED && marriage.isEmpty()) {
+      return Optional.empty();
+    }
     return switch (wish.level()) {
       case FIRST -> first();
       case SECOND -> second();
@@ -80,11 +89,15 @@ final class Levels {
       return Optional.empty();
     }
     for (Turned turn : turns) {
-      Knowing knowing =
-          wish.theme() == Theme.SURPRISE ? Knowing.surprised(turn.change()) : Knowing.PLAIN;
-      Optional<CaseFile> made = built(knowing, List.of(turn), "", this::nothingElseFirst);
-      if (made.isPresent()) {
-        return made;
+      List<Knowing> ways =
+          wish.theme() == Theme.SURPRISE
+              ? List.of(Knowing.surprised(turn.change()))
+              : List.of(Knowing.PLAIN, Knowing.FILE);
+      for (Knowing knowing : ways) {
+        Optional<CaseFile> made = built(knowing, List.of(turn), "", this::nothingElseFirst);
+        if (made.isPresent()) {
+          return made;
+        }
       }
     }
     return Optional.empty();
@@ -102,16 +115,39 @@ final class Levels {
       return Optional.empty();
     }
     boolean fileFirst = wish.theme() == Theme.SURPRISE || sketch.draw().chance(0.6);
-    Optional<CaseFile> made = fileFirst ? misled() : twofold();
-    return made.isPresent() || wish.theme() == Theme.SURPRISE
-        ? made
-        : fileFirst ? twofold() : misled();
+    List<Supplier<Optional<CaseFile>>> ways =
+        wish.theme() == Theme.SURPRISE
+            ? List.of(this::misled)
+            : fileFirst
+                ? List.of(this::misled, this::mistaken, this::twofold)
+                : List.of(this::mistaken, this::twofold, this::misled);
+    return ways.stream().map(Supplier::get).flatMap(Optional::stream).findFirst();
+  }
+
+  /** Another method leads on the little that is known on day one. */
+  private Optional<CaseFile> mistaken() {
+    Building plain = new Building(wish, sketch, Knowing.PLAIN, judge);
+    Optional<SupportOption> dayOne =
+        plain.draft().flatMap(draft -> plain.leader(draft, 0, sketch.first()));
+    if (dayOne.isEmpty() || dayOne.get() == wish.leader()) {
+      return Optional.empty();
+    }
+    String level =
+        "On day one "
+            + Methods.words(dayOne)
+            + " led, on what meets the eye; what was found out later turned it.";
+    return built(Knowing.PLAIN, List.of(turns.get(0)), level, this::somethingElseFirst);
+  }
+
+  private boolean somethingElseFirst(Building building, CaseStudy draft) {
+    Optional<SupportOption> dayOne = building.leader(draft, 0, sketch.first());
+    return dayOne.isPresent() && dayOne.get() != wish.leader();
   }
 
   /** Another method leads on day one, by a file that is wrong. */
   private Optional<CaseFile> misled() {
     for (Turned turn : turns) {
-      if (turn.change().ofGround() || turn.then().isEmpty()) {
+      if (!Plausible.believed(turn.change()) || turn.then().isEmpty()) {
         continue;
       }
       String then = Methods.words(turn.then());
@@ -127,15 +163,7 @@ final class Levels {
                       + "; a file is somebody's belief until it is checked.");
       for (int withheld : WITHHELD) {
         Knowing knowing = Knowing.misled(turn.change(), wish.theme() == Theme.SURPRISE, withheld);
-        Optional<CaseFile> made =
-            built(
-                knowing,
-                List.of(turn),
-                level,
-                (building, draft) -> {
-                  Optional<SupportOption> dayOne = building.leader(draft, 0, sketch.first());
-                  return dayOne.isPresent() && dayOne.get() != wish.leader();
-                });
+        Optional<CaseFile> made = built(knowing, List.of(turn), level, this::somethingElseFirst);
         if (made.isPresent()) {
           return made;
         }
@@ -181,7 +209,7 @@ final class Levels {
       return Optional.empty();
     }
     for (Turned turn : turns) {
-      if (Surprises.can(turn.change())) {
+      if (Surprises.can(turn.change(), sketch)) {
         String before = Methods.words(turn.then());
         String level =
             turn.then().isPresent()
@@ -201,7 +229,7 @@ final class Levels {
     int last = draft.stages().size() - 1;
     Turned turn =
         turns.stream()
-            .filter(one -> Surprises.can(one.change()))
+            .filter(one -> Surprises.can(one.change(), sketch))
             .filter(one -> believed(one, draft))
             .findFirst()
             .orElseThrow();
@@ -275,19 +303,44 @@ final class Levels {
   private Optional<CaseFile> built(Knowing knowing, List<Turned> decide, String level, Also also) {
     Building building = new Building(wish, sketch, knowing, judge);
     Optional<CaseStudy> draft = building.draft();
-    if (draft.isEmpty() || !married(building, draft.get()) || !also.holds(building, draft.get())) {
+    if (draft.isEmpty() || !also.holds(building, draft.get())) {
       return Optional.empty();
     }
-    return building.whole(draft.get(), leader, new ArrayList<>(decide), level);
+    String words = marriage.map(other -> (other + " " + level).strip()).orElse(level);
+    return building.whole(draft.get(), leader, decide, words);
   }
 
-  /** Where methods are to be married, another one leads in the other zone. */
-  private boolean married(Building building, CaseStudy draft) {
-    if (wish.theme() != Theme.MARRIED) {
-      return true;
+  /**
+   * Where methods are to be married, the words for the other zone: another method leads there, and
+   * the scheme of both zones takes both.
+   */
+  private Optional<String> marriage() {
+    List<ZoneAdvice> zones =
+        site.zones().stream().map(zone -> judge.consultant().reasons(site, zone)).toList();
+    Optional<SupportOption> there = zones.get(1).ranking().leader().map(OptionAdvice::option);
+    if (there.isEmpty() || there.get() == wish.leader()) {
+      return Optional.empty();
     }
-    String other = List.copyOf(sketch.zones().keySet()).get(1);
-    Optional<SupportOption> there = building.leader(draft, draft.stages().size() - 1, other);
-    return there.isPresent() && there.get() != wish.leader();
+    SchemeOutcome outcome =
+        SchemeDesk.of(judge.consultant().pack())
+            .scheme(new Consultation(site, judge.consultant().pack(), zones));
+    boolean both =
+        outcome instanceof SchemeOutcome.Made made
+            && made.scheme()
+                .best()
+                .of(zones.get(0).name())
+                .method()
+                .equals(Optional.of(wish.leader()))
+            && made.scheme().best().of(zones.get(1).name()).method().equals(there);
+    return both
+        ? Optional.of(
+            "For the "
+                + zones.get(1).name()
+                + ", "
+                + Methods.words(there)
+                + " "
+                + Methods.lead(there)
+                + ".")
+        : Optional.empty();
   }
 }

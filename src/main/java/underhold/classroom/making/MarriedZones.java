@@ -84,6 +84,7 @@ final class MarriedZones implements SiteKind {
     column.put("artesian", String.valueOf(wall.get("artesian")));
     Map<String, String> site = new LinkedHashMap<>(sketch.site());
     ColumnCrossed.across(sketch, column, founding, 0);
+    column.put("obstructions", String.valueOf(wall.get("obstructions")));
     sketch.site().clear();
     sketch.site().putAll(site);
     relate(sketch, draw.between(4, 9), false);

@@ -15,8 +15,8 @@ final class Methods {
 
   static String words(SupportOption option) {
     return switch (option) {
-      case MONITOR -> "protecting and watching";
-      case REFER -> "handing it to a specialist";
+      case MONITOR -> "watching without underpinning";
+      case REFER -> "referral to a specialist";
       case BRACKET_PILES -> "small piles with brackets";
       default -> option.label();
     };

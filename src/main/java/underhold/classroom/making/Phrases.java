@@ -53,7 +53,9 @@ final class Phrases {
   }
 
   private static boolean follows(String fact, Map<String, String> facts) {
-    return (fact.equals("oldPiles") && facts.containsKey("foundationKind"))
+    return (fact.equals("rigBothSides")
+            && (facts.containsKey("outsideAccess") || facts.containsKey("insideAccess")))
+        || (fact.equals("oldPiles") && facts.containsKey("foundationKind"))
         || (fact.startsWith("undermined") && facts.containsKey("excavationPosition"));
   }
 
@@ -221,7 +223,7 @@ final class Phrases {
 
   private static Phrase access(String value, String where) {
     return switch (value) {
-      case "none" -> both("nobody can work " + where, "no way in " + where);
+      case "none" -> both("there is no room to work " + where, "no room to work " + where);
       case "hand" -> both("only hand tools get in " + where, "hand tools only " + where);
       case "small-rig" -> both("a small rig can work " + where, "a small rig " + where);
       default -> both("a large rig can work " + where, "a large rig " + where);

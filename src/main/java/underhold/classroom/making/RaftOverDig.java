@@ -61,7 +61,7 @@ final class RaftOverDig implements SiteKind {
     zone.put("lateralDemand", draw.pick("low", "low", "moderate"));
     zone.put("foundationKind", "raft");
     zone.put("foundingDepth", typing.length(founding));
-    zone.put("footingStrength", draw.pick("strong-concrete", "plain-concrete"));
+    zone.put("footingStrength", draw.pick("strong-concrete", "strong-concrete", "plain-concrete"));
     zone.put("oldPiles", "none");
     zone.put("obstructions", draw.pick("none", "none", "occasional", "frequent"));
     double length = draw.between(4, 14);
@@ -81,7 +81,7 @@ final class RaftOverDig implements SiteKind {
         zone,
         draw.pick("small-rig", "large-rig", "hand"),
         draw.pick("hand", "small-rig", "none"));
-    zone.put("rigBothSides", draw.pick("yes", "no"));
+    Common.bothSides(sketch, zone);
     zone.put("drillingFromAbove", draw.pick("yes", "no"));
     zone.put("freeEdge", draw.pick("yes", "no"));
     zone.put("landRights", "not-needed");

@@ -16,6 +16,9 @@ final class Search {
   private static final long PARTS = 1_000_003L;
   private static final int TURNS = 3;
 
+  /** Sites that are good but for the level, after which others like them will hardly be better. */
+  private static final int MOST_FINALISTS = 80;
+
   private final Wish wish;
   private final Judge judge;
   private final List<SiteKind> kinds;
@@ -25,6 +28,7 @@ final class Search {
   private int turned;
   private String nearest = "";
   private int nearness;
+  private int finalists;
 
   Search(Wish wish, Judge judge, List<SiteKind> kinds) {
     this.wish = wish;
@@ -34,7 +38,7 @@ final class Search {
 
   /** Tries so many sites. */
   Making run(int most) {
-    while (!kinds.isEmpty() && tried < most && !Thread.currentThread().isInterrupted()) {
+    while (goesOn(most)) {
       Draw draw = new Draw(new SplittableRandom(PARTS * wish.start() + tried));
       tried++;
       Optional<CaseFile> found = attempt(draw);
@@ -43,6 +47,13 @@ final class Search {
       }
     }
     return new Making.Nothing(says());
+  }
+
+  private boolean goesOn(int most) {
+    return !kinds.isEmpty()
+        && tried < most
+        && finalists < MOST_FINALISTS
+        && !Thread.currentThread().isInterrupted();
   }
 
   private Optional<CaseFile> attempt(Draw draw) {
@@ -55,6 +66,9 @@ final class Search {
     Optional<SupportOption> rough = judge.roughly(site.get());
     rough.ifPresent(others::add);
     if (!rough.equals(Optional.of(wish.leader()))) {
+      return Optional.empty();
+    }
+    if (!Plausible.leads(wish.leader(), sketch)) {
       return Optional.empty();
     }
     led++;
@@ -70,13 +84,15 @@ final class Search {
       return Optional.empty();
     }
     near(3, kind, sketch);
+    finalists++;
     return new Levels(wish, sketch, site.get(), turns, judge, advice).made();
   }
 
   private List<Turned> turns(Sketch sketch) {
-    List<Turned> turns = judge.turns(wish, wish.theme(), sketch, TURNS);
+    List<Turned> turns =
+        judge.turns(wish, wish.theme(), sketch, wish.theme() == Theme.SURPRISE ? 8 : TURNS);
     return wish.theme() == Theme.SURPRISE
-        ? turns.stream().filter(turn -> Surprises.can(turn.change())).toList()
+        ? turns.stream().filter(turn -> Surprises.can(turn.change(), sketch)).toList()
         : turns;
   }
 

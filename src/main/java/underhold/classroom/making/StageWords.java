@@ -80,7 +80,7 @@ final class StageWords {
                 "The ground is bored, and the water given time to settle in the holes.")
             : draw.pick(
                 "New borings, to see whether the file is right.",
-                "The file is checked by borings of your own and by standpipes."));
+                "You check the file by borings of your own and by standpipes."));
   }
 
   Named work() {

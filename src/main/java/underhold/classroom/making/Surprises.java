@@ -1,5 +1,6 @@
 package underhold.classroom.making;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -23,10 +24,55 @@ final class Surprises {
    */
   record Coming(String stage, String title, double days, String opens) {}
 
-  /** Whether a change can be what everybody believed until the work showed otherwise. */
-  static boolean can(Change change) {
-    return !change.ofGround() && change.facts().keySet().stream().allMatch(f -> of(f).isPresent());
+  /**
+   * Whether a change can be what everybody believed until the work showed otherwise: it only shows
+   * then, and it is worse than was believed.
+   */
+  static boolean can(Change change, Sketch sketch) {
+    return !change.ofGround()
+        && change.facts().entrySet().stream()
+            .filter(fact -> !(fact.getKey().equals("oldPiles") && change.facts().size() > 1))
+            .allMatch(
+                fact ->
+                    of(fact.getKey()).isPresent()
+                        && worse(
+                            fact.getKey(),
+                            sketch.value(fact.getKey()).orElse(""),
+                            fact.getValue()));
   }
+
+  private static boolean worse(String fact, String truth, String belief) {
+    List<String> ladder = FROM_GOOD_TO_BAD.get(fact);
+    if (ladder != null) {
+      return ladder.indexOf(truth) > ladder.indexOf(belief);
+    }
+    if (LESS_IS_WORSE.contains(fact)) {
+      return Typing.metres(truth) < Typing.metres(belief);
+    }
+    return MORE_IS_WORSE.contains(fact)
+        ? Typing.metres(truth) > Typing.metres(belief)
+        : fact.equals("rigBothSides");
+  }
+
+  private static final Map<String, List<String>> FROM_GOOD_TO_BAD =
+      Map.ofEntries(
+          Map.entry("obstructions", List.of("none", "occasional", "frequent")),
+          Map.entry("oldPiles", List.of("none", "stay", "timber", "must-be-cut")),
+          Map.entry("foundationKind", List.of("pad", "strip", "mass-rubble", "timber-piles")),
+          Map.entry("edgeGround", List.of("rock", "earth")),
+          Map.entry("rockJoints", List.of("favourable", "adverse")),
+          Map.entry("footingStrength", List.of("strong-concrete", "plain-concrete", "rubble")),
+          Map.entry("artesian", List.of("no", "yes")),
+          Map.entry("structureCondition", List.of("good", "fair", "poor", "dangerous")),
+          Map.entry("cappingBeamPossible", List.of("yes", "no")),
+          Map.entry("roomForBeams", List.of("yes", "no")),
+          Map.entry("drawdownAllowed", List.of("yes", "limited", "no")),
+          Map.entry("drawdownHarm", List.of("none", "clay-or-peat", "timber-piles")),
+          Map.entry("outsideAccess", List.of("large-rig", "small-rig", "hand", "none")),
+          Map.entry("insideAccess", List.of("large-rig", "small-rig", "hand", "none")));
+  private static final Set<String> LESS_IS_WORSE =
+      Set.of("groundWaterDepth", "foundingDepth", "clearSpan", "clearShaft");
+  private static final Set<String> MORE_IS_WORSE = Set.of("seatBearingDepth", "predictedMovement");
 
   /** How the truth of a change comes out. */
   static Coming of(Change change, Draw draw) {
@@ -68,7 +114,7 @@ final class Surprises {
           Map.entry("foundingDepth", FIRST_PIT),
           Map.entry("artesian", FIRST_HOLE),
           Map.entry("seatBearingDepth", FIRST_HOLE),
-          Map.entry("loadPattern", OPENED),
+          Map.entry("rigBothSides", OPENED),
           Map.entry("structureCondition", OPENED),
           Map.entry("clearSpan", OPENED),
           Map.entry("cappingBeamPossible", OPENED),

@@ -96,7 +96,12 @@ final class Teller {
             .orElseThrow();
     String why = strongest.rule().sentence();
     boolean more = strongest.reason().length() < LONGEST_REASON && draw.chance(0.6);
-    return name + " " + verb + " here. " + why + (more ? " " + strongest.reason() : "");
+    String opening =
+        draw.pick(
+            name + " " + verb + " here.",
+            "Here " + Methods.words(leader.option()) + " " + verb + ".",
+            "Once all is known, " + Methods.words(leader.option()) + " " + verb + ".");
+    return opening + " " + why + (more ? " " + strongest.reason() : "");
   }
 
   private String turn(Turned turn, boolean again) {
@@ -105,10 +110,10 @@ final class Teller {
     return again
         ? draw.pick(
             "Nor is it that alone: with " + with + ", " + then + " would lead.",
-            "A second fact decides as well: with " + with + " the answer would be " + then + ".")
+            "A second thing decides as well: with " + with + ", " + then + " would lead.")
         : draw.pick(
             "With " + with + ", " + then + " would lead.",
             "Take the same site with " + with + ": " + then + " would lead.",
-            "It hangs on one thing: with " + with + " the answer would be " + then + ".");
+            "One change would do: with " + with + ", " + then + " would lead.");
   }
 }

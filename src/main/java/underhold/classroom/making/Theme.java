@@ -71,7 +71,12 @@ public enum Theme {
       "edgeGround",
       "structureCondition",
       "footingStrength",
-      "loadPattern"),
+      "clearSpan",
+      "outsideAccess",
+      "insideAccess",
+      "roomForBeams",
+      "drawdownAllowed",
+      "drawdownHarm"),
   MARRIED("married-methods", "married methods: one structure, two zones, two methods"),
   REFER(
       "when-to-refer",

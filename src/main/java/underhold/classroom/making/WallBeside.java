@@ -98,7 +98,7 @@ final class WallBeside implements SiteKind {
     wall(sketch, zone, founding);
     edge(sketch, zone, dig, cellar);
     ways(sketch, zone, cellar);
-    zone.put("landRights", draw.pick("permanent", "temporary", "none", "not-needed"));
+    zone.put("landRights", draw.pick("permanent", "permanent", "temporary", "not-needed"));
     Common.forecast(sketch, zone, dig);
     return sketch;
   }
@@ -112,7 +112,9 @@ final class WallBeside implements SiteKind {
         cellar
             ? draw.pick("hand", "none")
             : draw.pick("hand", "small-rig", "small-rig", "large-rig"),
-        draw.pick("hand", "hand", "none", "small-rig"));
+        cellar
+            ? draw.pick("hand", "hand", "small-rig")
+            : draw.pick("hand", "hand", "none", "small-rig"));
     zone.put("rigBothSides", bothSides(zone) ? draw.pick("yes", "no") : "no");
     zone.put("drillingFromAbove", draw.pick("no", "no", "no", "yes"));
     zone.put("loadOffset", draw.typing().fineLength(draw.between(0.2, 0.6)));
@@ -156,7 +158,8 @@ final class WallBeside implements SiteKind {
     zone.put("foundationKind", piled ? "timber-piles" : fabric.foundation);
     zone.put("foundingDepth", typing.length(founding));
     zone.put("footingStrength", fabric.footing);
-    double width = Math.max(thickness + 0.2, load / GroundKind.pressure(sketch.layers(), founding));
+    double least = Math.max(0.5, 1.8 * thickness);
+    double width = Math.max(least, load / GroundKind.pressure(sketch.layers(), founding));
     zone.put("footingWidth", typing.length(piled ? thickness + 0.4 : width));
     zone.put("wallThickness", typing.thickness(thickness));
     zone.put("wallLength", typing.length(draw.between(7, 32)));
