@@ -3,9 +3,8 @@ package underhold.shell;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
+import java.util.Locale;
 import java.util.Optional;
 import org.springframework.shell.core.command.CommandOption;
 import underhold.advice.SupportOption;
@@ -27,9 +26,9 @@ final class ClassMakeCommand {
   private static final int USUAL_SEED = 1;
   private static final int MOST_TRIES = 100_000;
 
-  /** What people say for the levels. */
-  private static final Map<String, Level> ALSO =
-      Map.of("easy", Level.FIRST, "middle", Level.SECOND, "hard", Level.THIRD);
+  /** The words of the levels, and what people say for them in the same order. */
+  private static final List<String> LEVELS =
+      List.of("first", "second", "third", "easy", "middle", "hard");
 
   private static final CommandOption LEADER_OPTION =
       valued(LEADER, "METHOD", "the method that shall lead once all is known");
@@ -70,13 +69,12 @@ final class ClassMakeCommand {
   }
 
   private int make(Call call) {
-    Wish wish =
-        new Wish(
-            leader(call),
-            level(call),
-            theme(call),
-            number(call, Options.SEED, USUAL_SEED, 0, Integer.MAX_VALUE));
-    int tries = number(call, Options.TRIES, CaseMaker.USUAL_TRIES, 1, MOST_TRIES);
+    Wish wish = wish(call);
+    List<String> problems = new ArrayList<>();
+    int tries = number(call, Options.TRIES, CaseMaker.USUAL_TRIES, 1, MOST_TRIES, problems);
+    if (!problems.isEmpty()) {
+      throw Refusal.usage(problems.toArray(String[]::new));
+    }
     Optional<Path> out = call.option(Options.OUT).map(ClassMakeCommand::free);
     Making making = new CaseMaker(session.consultant()).make(wish, tries);
     if (making instanceof Making.Nothing nothing) {
@@ -134,52 +132,60 @@ final class ClassMakeCommand {
     return file;
   }
 
-  private static SupportOption leader(Call call) {
-    String typed =
-        call.option(LEADER)
-            .orElseThrow(
-                () ->
-                    Refusal.usage(
-                        "Which method shall lead? --leader is needed, one of "
-                            + String.join(", ", SupportOption.ids())
-                            + "."));
-    return SupportOption.find(typed.strip())
-        .orElseThrow(() -> wrong(LEADER, typed, SupportOption.ids()));
+  /** All that is wrong with the wish, or the wish. */
+  private static Wish wish(Call call) {
+    List<String> problems = new ArrayList<>();
+    Optional<SupportOption> leader =
+        found(call, LEADER, "Which method shall lead?", SupportOption.ids(), problems)
+            .flatMap(SupportOption::find);
+    Optional<Theme> theme =
+        found(call, TEACHES, "What shall decide?", Theme.words(), problems).flatMap(Theme::find);
+    Optional<Level> level =
+        call.option(LEVEL).isEmpty()
+            ? Optional.of(Level.FIRST)
+            : found(call, LEVEL, "", LEVELS, problems).flatMap(ClassMakeCommand::level);
+    int seed = number(call, Options.SEED, USUAL_SEED, 0, Integer.MAX_VALUE, problems);
+    if (leader.isEmpty() || theme.isEmpty() || level.isEmpty() || !problems.isEmpty()) {
+      throw Refusal.usage(problems.toArray(String[]::new));
+    }
+    return new Wish(leader.get(), level.get(), theme.get(), seed);
   }
 
-  private static Theme theme(Call call) {
-    String typed =
-        call.option(TEACHES)
-            .orElseThrow(
-                () ->
-                    Refusal.usage(
-                        "What shall decide? --teaches is needed, one of "
-                            + String.join(", ", Theme.words())
-                            + "."));
-    return Theme.find(typed).orElseThrow(() -> wrong(TEACHES, typed, Theme.words()));
+  /**
+   * The word of an option, with blanks for hyphens allowed; none, with a problem, if it is none.
+   */
+  private static Optional<String> found(
+      Call call, String option, String question, List<String> words, List<String> problems) {
+    Optional<String> typed = call.option(option);
+    Optional<String> word =
+        typed
+            .map(text -> text.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", "-"))
+            .filter(words::contains);
+    if (word.isEmpty()) {
+      String all = String.join(", ", words) + ".";
+      problems.add(
+          typed
+              .map(
+                  text ->
+                      "--"
+                          + option
+                          + " is \""
+                          + text
+                          + "\"; it must be one of "
+                          + all
+                          + Nearest.question(text, words))
+              .orElse(question + " --" + option + " is needed, one of " + all));
+    }
+    return word;
   }
 
-  private static Level level(Call call) {
-    String typed = call.option(LEVEL).orElse(Level.FIRST.word()).strip();
-    Optional<Level> said = Optional.ofNullable(ALSO.get(typed));
-    List<String> words = new ArrayList<>(Arrays.stream(Level.values()).map(Level::word).toList());
-    words.addAll(ALSO.keySet().stream().sorted().toList());
-    return said.or(() -> Level.find(typed)).orElseThrow(() -> wrong(LEVEL, typed, words));
+  private static Optional<Level> level(String word) {
+    int place = LEVELS.indexOf(word);
+    return Level.find(LEVELS.get(place % Level.values().length));
   }
 
-  private static Refusal wrong(String option, String typed, List<String> words) {
-    return Refusal.usage(
-        "--"
-            + option
-            + " is \""
-            + typed
-            + "\"; it must be one of "
-            + String.join(", ", words)
-            + "."
-            + Nearest.question(typed, words));
-  }
-
-  private static int number(Call call, String option, int usual, int least, int most) {
+  private static int number(
+      Call call, String option, int usual, int least, int most, List<String> problems) {
     Optional<String> typed = call.option(option);
     if (typed.isEmpty()) {
       return usual;
@@ -189,7 +195,7 @@ final class ClassMakeCommand {
     if (number >= least && number <= most) {
       return (int) number;
     }
-    throw Refusal.usage(
+    problems.add(
         "--"
             + option
             + " is \""
@@ -199,6 +205,7 @@ final class ClassMakeCommand {
             + " to "
             + most
             + ".");
+    return usual;
   }
 
   private static CommandOption valued(String name, String value, String description) {

@@ -10,12 +10,12 @@ final class BoxOverCut implements SiteKind {
   private static final List<Scene> RAILWAYS =
       List.of(
           new Scene(
-              "A cut for a new line is to pass right under a railway box.",
+              "A cut for a new line is to be dug under a railway box.",
               "Trains run through the box all day.",
               "railway box",
               "the box"),
           new Scene(
-              "The hall of a new station reaches in below an old railway tunnel.",
+              "The hall of a new station is to be dug below an old railway tunnel.",
               "The tunnel may not close.",
               "old tunnel",
               "the box"));
@@ -148,7 +148,7 @@ final class BoxOverCut implements SiteKind {
         draw.pick("large-rig", "large-rig", "small-rig", "hand"),
         draw.pick("hand", "none", "none"));
     Common.bothSides(sketch, zone);
-    zone.put("drillingFromAbove", draw.pick("no", "no", "yes"));
+    zone.put("drillingFromAbove", draw.pick("no", "no", "no", "yes"));
     zone.put("freeEdge", "no");
     zone.put("landRights", "not-needed");
   }

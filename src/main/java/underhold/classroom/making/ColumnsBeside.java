@@ -38,6 +38,22 @@ final class ColumnsBeside implements SiteKind {
               "street columns",
               "the columns"));
 
+  private static final double FAR_SHARE = 0.3;
+
+  /** The dig keeps away from the columns. */
+  private static final List<Scene> FAR =
+      List.of(
+          new Scene(
+              "Next to a garage built on columns, a plot is to be dug out for an archive.",
+              "Cars come and go at all hours.",
+              "plot columns",
+              "the columns"),
+          new Scene(
+              "A pump room is to be sunk in the open ground before a bus hall.",
+              "The buses cannot be moved elsewhere.",
+              "hall columns",
+              "the columns"));
+
   @Override
   public String name() {
     return "columns beside a dig";
@@ -55,7 +71,8 @@ final class ColumnsBeside implements SiteKind {
   @Override
   public Sketch draw(Draw draw) {
     Sketch sketch = new Sketch(draw);
-    Map<String, String> zone = sketch.zone(draw.pick(SCENES));
+    boolean far = draw.chance(FAR_SHARE);
+    Map<String, String> zone = sketch.zone(draw.pick(far ? FAR : SCENES));
     Common.job(sketch, "building-frame", "occupied");
     double founding = Typing.metres(Common.founding(draw, 1.2, 2.2));
     double dig = Typing.metres(draw.typing().length(founding + draw.between(1.6, 5)));
@@ -64,13 +81,13 @@ final class ColumnsBeside implements SiteKind {
     zone.put("excavationPosition", "beside");
     Common.ground(sketch, Common.ground(draw, List.of(GroundKind.values())), founding, dig);
     columns(sketch, zone, founding, draw.whole(2, 12));
-    boolean lower = draw.chance(0.35);
+    boolean lower = !far && draw.chance(0.45);
     zone.put("newBaseSameSpot", lower ? "yes" : "no");
     if (lower) {
       double pad = Typing.metres(String.valueOf(zone.get("footingWidth")));
       seats(sketch, zone, pad + draw.between(1.6, 5));
     }
-    double gap = draw.chance(0.7) ? draw.between(0.4, 2) : draw.between(2, 2.2 * dig);
+    double gap = far ? draw.between(2.5, 2.2 * dig) : draw.between(0.4, 2);
     zone.put("gapToExcavation", draw.typing().length(gap));
     zone.put("excavationWall", draw.pick("flexible", "flexible", "stiff", "stiff-watertight"));
     Common.access(

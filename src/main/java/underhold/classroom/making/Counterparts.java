@@ -23,8 +23,7 @@ final class Counterparts {
           GroundKind.SOFT_CLAY_OVER_GRAVEL,
           GroundKind.LOOSE_SAND,
           GroundKind.SILT);
-  private static final List<GroundKind> ROCKS =
-      List.of(GroundKind.ROCK, GroundKind.WEATHERED_ROCK, GroundKind.CLAY_OVER_ROCK);
+  private static final List<GroundKind> ROCKS = List.of(GroundKind.ROCK, GroundKind.WEATHERED_ROCK);
 
   private final Sketch sketch;
 

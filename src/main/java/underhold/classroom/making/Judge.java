@@ -48,23 +48,34 @@ final class Judge {
     return consultant.trials(site, zone).leading(zone).leader();
   }
 
-  /** The changes of a theme that take the first place from the leader, as far as so many. */
-  List<Turned> turns(Wish wish, Theme theme, Sketch sketch, int most) {
-    List<Turned> turns = new ArrayList<>();
+  /**
+   * The changes of a theme that can be and take the first place from the leader by the rules alone,
+   * before sheets are made.
+   */
+  List<Change> roughTurns(Wish wish, Theme theme, Sketch sketch) {
+    Optional<SupportOption> wanted = Optional.of(wish.leader());
+    List<Change> turns = new ArrayList<>();
     for (Change change : new Counterparts(sketch).of(theme)) {
+      if (Plausible.can(change, sketch)) {
+        Optional<SupportOption> then = sketch.with(change).read().map(this::roughly).orElse(wanted);
+        if (!then.equals(wanted) && theme.fits(wish.leader(), then)) {
+          turns.add(change);
+        }
+      }
+    }
+    return turns;
+  }
+
+  /** Those of some changes that take the first place with sheets as well, as far as so many. */
+  List<Turned> turns(Wish wish, Theme theme, Sketch sketch, List<Change> changes, int most) {
+    List<Turned> turns = new ArrayList<>();
+    for (Change change : changes) {
       if (turns.size() == most) {
         break;
       }
-      if (!Plausible.can(change, sketch)) {
-        continue;
-      }
-      Optional<Site> other = sketch.with(change).read();
-      if (other.isPresent() && !roughly(other.get()).equals(Optional.of(wish.leader()))) {
-        Optional<SupportOption> then = leader(other.get());
-        boolean turned = !then.equals(Optional.of(wish.leader()));
-        if (turned && theme.fits(wish.leader(), then)) {
-          turns.add(new Turned(change, then));
-        }
+      Optional<SupportOption> then = leader(sketch.with(change).read().orElseThrow());
+      if (!then.equals(Optional.of(wish.leader())) && theme.fits(wish.leader(), then)) {
+        turns.add(new Turned(change, then));
       }
     }
     return turns;

@@ -37,6 +37,7 @@ import underhold.site.Site;
 final class Levels {
   private static final int CLEAR = 4;
   private static final int FIRM = 75;
+  private static final int TURNS = 6;
   private static final List<Integer> WITHHELD = List.of(8, 4, 1);
   private static final List<Theme> SECOND_THEMES =
       List.of(
@@ -50,7 +51,9 @@ final class Levels {
   private final Wish wish;
   private final Sketch sketch;
   private final Site site;
-  private final List<Turned> turns;
+  private final List<Change> changes;
+  private List<Turned> turns = List.of();
+  private int firmness = -1;
   private final Judge judge;
   private final ZoneAdvice advice;
   private final OptionAdvice leader;
@@ -59,13 +62,14 @@ final class Levels {
   /**
    * A site of which the leader is the one wished for.
    *
-   * @param turns what turns it, at least one
+   * @param changes what may turn it, at least one
    */
-  Levels(Wish wish, Sketch sketch, Site site, List<Turned> turns, Judge judge, ZoneAdvice advice) {
+  Levels(
+      Wish wish, Sketch sketch, Site site, List<Change> changes, Judge judge, ZoneAdvice advice) {
     this.wish = wish;
     this.sketch = sketch;
     this.site = site;
-    this.turns = turns;
+    this.changes = changes;
     this.judge = judge;
     this.advice = advice;
     this.leader = advice.ranking().of(wish.leader());
@@ -77,6 +81,13 @@ final class Levels {
     if (wish.theme() == Theme.MARRIED && marriage.isEmpty()) {
       return Optional.empty();
     }
+    if (!worthSizing()) {
+      return Optional.empty();
+    }
+    turns = judge.turns(wish, wish.theme(), sketch, changes, TURNS);
+    if (turns.isEmpty()) {
+      return Optional.empty();
+    }
     return switch (wish.level()) {
       case FIRST -> first();
       case SECOND -> second();
@@ -84,15 +95,31 @@ final class Levels {
     };
   }
 
-  private Optional<CaseFile> first() {
-    if (!alone() || lead() < CLEAR || judge.firm(site) < FIRM) {
-      return Optional.empty();
+  /** Whether the site alone, without what turns it, allows the level. */
+  private boolean worthSizing() {
+    return switch (wish.level()) {
+      case FIRST -> alone() && lead() >= CLEAR;
+      case SECOND -> alone();
+      case THIRD ->
+          isTorn() || (alone() && changes.stream().anyMatch(one -> Surprises.can(one, sketch)));
+    };
+  }
+
+  private boolean firm() {
+    if (firmness < 0) {
+      firmness = judge.firm(site);
     }
+    return firmness >= FIRM;
+  }
+
+  private Optional<CaseFile> first() {
     for (Turned turn : turns) {
       List<Knowing> ways =
-          wish.theme() == Theme.SURPRISE
-              ? List.of(Knowing.surprised(turn.change()))
-              : List.of(Knowing.PLAIN, Knowing.FILE);
+          switch (wish.theme()) {
+            case SURPRISE -> List.of(Knowing.surprised(turn.change()));
+            case FOUNDATION -> List.of(Knowing.PLAIN);
+            default -> List.of(Knowing.PLAIN, Knowing.FILE);
+          };
       for (Knowing knowing : ways) {
         Optional<CaseFile> made = built(knowing, List.of(turn), "", this::nothingElseFirst);
         if (made.isPresent()) {
@@ -105,15 +132,12 @@ final class Levels {
 
   private boolean nothingElseFirst(Building building, CaseStudy draft) {
     Optional<SupportOption> dayOne = building.leader(draft, 0, sketch.first());
-    return wish.theme() == Theme.FOUNDATION
-        ? dayOne.isEmpty()
-        : dayOne.isEmpty() || dayOne.get() == wish.leader();
+    boolean fits =
+        dayOne.isEmpty() || (wish.theme() != Theme.FOUNDATION && dayOne.get() == wish.leader());
+    return fits && firm();
   }
 
   private Optional<CaseFile> second() {
-    if (!alone()) {
-      return Optional.empty();
-    }
     boolean fileFirst = wish.theme() == Theme.SURPRISE || sketch.draw().chance(0.6);
     List<Supplier<Optional<CaseFile>>> ways =
         wish.theme() == Theme.SURPRISE
@@ -180,8 +204,16 @@ final class Levels {
         continue;
       }
       Optional<Turned> other =
-          judge.turns(wish, theme, sketch, 3).stream()
-              .filter(one -> !overlap(one.change(), turn.change()))
+          judge
+              .turns(
+                  wish,
+                  theme,
+                  sketch,
+                  judge.roughTurns(wish, theme, sketch).stream()
+                      .filter(one -> !overlap(one, turn.change()))
+                      .toList(),
+                  1)
+              .stream()
               .findFirst();
       if (other.isPresent()) {
         return built(Knowing.PLAIN, List.of(turn, other.get()), "", (b, d) -> true);
@@ -243,19 +275,23 @@ final class Levels {
         .anyMatch(one -> one.value().equals(turn.change().facts().get(one.fact())));
   }
 
-  /** The facts pull two ways. */
-  private Optional<CaseFile> torn() {
-    Optional<OptionAdvice> next = next();
+  private boolean isTorn() {
     boolean doubt =
         leader.tied()
             || leader.findings(Effect.AGAINST).stream()
                 .anyMatch(
                     one ->
                         one.strength().filter(s -> s.compareTo(Strength.MAJOR) <= 0).isPresent());
-    if (next.isEmpty()
-        || lead() > CLEAR
-        || !doubt
-        || !advice.ranking().heldContenders().isEmpty()) {
+    return doubt
+        && next().isPresent()
+        && lead() <= CLEAR
+        && advice.ranking().heldContenders().isEmpty();
+  }
+
+  /** The facts pull two ways. */
+  private Optional<CaseFile> torn() {
+    Optional<OptionAdvice> next = next();
+    if (next.isEmpty() || !isTorn()) {
       return Optional.empty();
     }
     String other = Methods.words(next.get().option());

@@ -77,7 +77,7 @@ final class MarriedZones implements SiteKind {
     wall.put("loadPattern", "continuous");
     wall.put("excavationPosition", "beside");
     WallBeside.wall(sketch, wall, founding);
-    WallBeside.edge(sketch, wall, dig, false);
+    WallBeside.edge(sketch, wall, WallBeside.near(draw, false));
     WallBeside.ways(sketch, wall, false);
     Common.forecast(sketch, wall, dig);
     Map<String, String> column = sketch.zone(new Scene(digs, stands, "inner column", "the column"));
@@ -105,7 +105,7 @@ final class MarriedZones implements SiteKind {
     near.put("loadPattern", "continuous");
     near.put("excavationPosition", "beside");
     WallBeside.wall(sketch, near, founding);
-    WallBeside.edge(sketch, near, dig, false);
+    WallBeside.edge(sketch, near, WallBeside.near(draw, false));
     WallBeside.ways(sketch, near, false);
     Map<String, String> far = sketch.zone(new Scene(digs, stands, "far wing", "the wall"));
     far.putAll(near);

@@ -1,10 +1,8 @@
 package underhold.classroom.making;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SplittableRandom;
 import underhold.advice.SupportOption;
 import underhold.classroom.CaseFile;
@@ -14,15 +12,13 @@ import underhold.site.Site;
 /** One search for a case, and how far it came. */
 final class Search {
   private static final long PARTS = 1_000_003L;
-  private static final int TURNS = 3;
 
   /** Sites that are good but for the level, after which others like them will hardly be better. */
-  private static final int MOST_FINALISTS = 80;
+  private static final int MOST_FINALISTS = 50;
 
   private final Wish wish;
   private final Judge judge;
   private final List<SiteKind> kinds;
-  private final Set<SupportOption> others = EnumSet.noneOf(SupportOption.class);
   private int tried;
   private int led;
   private int turned;
@@ -63,18 +59,14 @@ final class Search {
     if (site.isEmpty()) {
       return Optional.empty();
     }
-    Optional<SupportOption> rough = judge.roughly(site.get());
-    rough.ifPresent(others::add);
-    if (!rough.equals(Optional.of(wish.leader()))) {
-      return Optional.empty();
-    }
-    if (!Plausible.leads(wish.leader(), sketch)) {
+    Optional<SupportOption> wanted = Optional.of(wish.leader());
+    if (!judge.roughly(site.get()).equals(wanted) || !Plausible.leads(wish.leader(), sketch)) {
       return Optional.empty();
     }
     led++;
     near(1, kind, sketch);
-    List<Turned> turns = turns(sketch);
-    if (turns.isEmpty() || !judge.leader(site.get()).equals(Optional.of(wish.leader()))) {
+    List<Change> changes = changes(sketch);
+    if (changes.isEmpty() || !judge.leader(site.get()).equals(wanted)) {
       return Optional.empty();
     }
     turned++;
@@ -85,15 +77,14 @@ final class Search {
     }
     near(3, kind, sketch);
     finalists++;
-    return new Levels(wish, sketch, site.get(), turns, judge, advice).made();
+    return new Levels(wish, sketch, site.get(), changes, judge, advice).made();
   }
 
-  private List<Turned> turns(Sketch sketch) {
-    List<Turned> turns =
-        judge.turns(wish, wish.theme(), sketch, wish.theme() == Theme.SURPRISE ? 8 : TURNS);
-    return wish.theme() == Theme.SURPRISE
-        ? turns.stream().filter(turn -> Surprises.can(turn.change(), sketch)).toList()
-        : turns;
+  /** What could turn it; where the work is to show it, only what shows itself then. */
+  private List<Change> changes(Sketch sketch) {
+    return judge.roughTurns(wish, wish.theme(), sketch).stream()
+        .filter(change -> wish.theme() != Theme.SURPRISE || Surprises.can(change, sketch))
+        .toList();
   }
 
   private void near(int how, SiteKind kind, Sketch sketch) {

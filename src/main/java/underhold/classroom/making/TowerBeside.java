@@ -10,7 +10,7 @@ final class TowerBeside implements SiteKind {
   private static final List<Scene> SCENES =
       List.of(
           new Scene(
-              "A concert hall with rooms below ground is planned beside an old bell tower.",
+              "A concert hall with rooms below ground is planned near an old bell tower.",
               "The tower is loved, and the town watches it.",
               "bell tower",
               "the tower"),

@@ -7,6 +7,8 @@ import underhold.advice.SupportOption;
 
 /** A wall that carries a building, with a basement, cellar or trench dug along it. */
 final class WallBeside implements SiteKind {
+  private static final double FAR_SHARE = 0.3;
+
   private static final List<Scene> SCENES =
       List.of(
           new Scene(
@@ -46,6 +48,26 @@ final class WallBeside implements SiteKind {
               "cellar wall",
               "the wall"));
 
+  /** The dig keeps away, and the fear for the wall comes near. */
+  private static final List<Scene> FAR =
+      List.of(
+          new Scene(
+              "Across a lane from a row of houses a deep garage is to be dug.",
+              "The owner of the end house asks which underpinning will be done.",
+              "end wall",
+              "the wall"),
+          new Scene(
+              "A tank for storm water is to be sunk in the yard of a brewery, some way from its oldest"
+                  + " wall.",
+              "The brewery works day and night.",
+              "old wall",
+              "the wall"),
+          new Scene(
+              "A sunken garden is planned beyond the lawn of a small hospital.",
+              "The wards look out on it.",
+              "ward wall",
+              "the wall"));
+
   private enum Fabric {
     BRICK("unreinforced-masonry", "strip", "plain-concrete"),
     BLOCK("reinforced-masonry", "strip", "strong-concrete"),
@@ -81,7 +103,8 @@ final class WallBeside implements SiteKind {
   @Override
   public Sketch draw(Draw draw) {
     Sketch sketch = new Sketch(draw);
-    Map<String, String> zone = sketch.zone(draw.pick(SCENES));
+    boolean far = draw.chance(FAR_SHARE);
+    Map<String, String> zone = sketch.zone(draw.pick(far ? FAR : SCENES));
     Common.job(sketch, "building-wall", "occupied");
     double founding = Typing.metres(Common.founding(draw, 0.8, 1.8));
     double dig =
@@ -96,7 +119,7 @@ final class WallBeside implements SiteKind {
     zone.put("excavationPosition", cellar ? "inside-walls" : "beside");
     Common.ground(sketch, Common.ground(draw, List.of(GroundKind.values())), founding, dig);
     wall(sketch, zone, founding);
-    edge(sketch, zone, dig, cellar);
+    edge(sketch, zone, far ? draw.between(2.5, 2.2 * dig) : near(draw, cellar));
     ways(sketch, zone, cellar);
     zone.put("landRights", draw.pick("permanent", "permanent", "temporary", "not-needed"));
     Common.forecast(sketch, zone, dig);
@@ -192,19 +215,18 @@ final class WallBeside implements SiteKind {
     return "poor".equals(zone.get("structureCondition")) ? 0.7 * sound : sound;
   }
 
+  /** A distance at which anybody would call the dig near, m. */
+  static double near(Draw draw, boolean cellar) {
+    return cellar || draw.chance(0.3) ? draw.between(0, cellar ? 0.6 : 1.8) : 0;
+  }
+
   /** How near the dig comes and what holds its face. */
-  static void edge(Sketch sketch, Map<String, String> zone, double dig, boolean cellar) {
+  static void edge(Sketch sketch, Map<String, String> zone, double gap) {
     Draw draw = sketch.draw();
-    double roll = draw.between(0, 1);
-    double gap =
-        cellar
-            ? draw.between(0, 0.6)
-            : roll < 0.5 ? 0 : roll < 0.7 ? draw.between(0.3, 1.8) : draw.between(2.5, 2.2 * dig);
     zone.put("gapToExcavation", draw.typing().length(gap));
-    boolean near = gap < 1;
     zone.put(
         "excavationWall",
-        near
+        gap < 1
             ? draw.pick("none", "flexible", "flexible", "stiff")
             : draw.pick("none", "flexible", "stiff", "stiff-watertight"));
   }
