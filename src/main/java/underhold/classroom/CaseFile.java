@@ -1,6 +1,7 @@
 package underhold.classroom;
 
 import java.util.List;
+import java.util.Optional;
 import underhold.review.file.Raw;
 import underhold.review.file.RecordFile;
 
@@ -18,6 +19,7 @@ import underhold.review.file.RecordFile;
  * @param site all the facts, as a site file holds them
  * @param stages in their order, the first being what is known on day one
  * @param questions of size and sequence
+ * @param made how it came about, where the program made it
  */
 public record CaseFile(
     String underhold,
@@ -30,7 +32,8 @@ public record CaseFile(
     List<Expected> expects,
     Raw site,
     List<CaseStage> stages,
-    List<Question> questions) {
+    List<Question> questions,
+    Optional<Made> made) {
   /** The end of the name of every such file. */
   public static final String ENDING = ".case.json";
 
