@@ -372,6 +372,7 @@ class CaseMakerTest {
               List.of(),
               List.of(),
               List.of(),
+              List.of(),
               List.of());
       for (int stage = 1; stage < one.study.stages().size(); stage++) {
         file = done(new ClassDesk(file, studies, MadeCases.CONSULTANT.pack()).reveal(name));
@@ -390,6 +391,7 @@ class CaseMakerTest {
                       zone,
                       one.wish.leader().id(),
                       List.of(fact),
+                      List.of(),
                       List.of(),
                       List.of()));
       List<Mark> marks = new Marking(studies, MadeCases.CONSULTANT).mark(file).marks();
