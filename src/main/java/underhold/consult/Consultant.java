@@ -15,6 +15,7 @@ import underhold.advice.Screening;
 import underhold.advice.Wording;
 import underhold.consult.firmness.Firmness;
 import underhold.consult.firmness.FirmnessFinder;
+import underhold.consult.trial.OpenFacts;
 import underhold.consult.trial.Trials;
 import underhold.consult.turning.TurningFinder;
 import underhold.site.FactDictionary;
@@ -35,6 +36,7 @@ public final class Consultant {
   private final PlainRules rules;
   private final SizingDesk desk = new SizingDesk();
   private final QuestionFinder finder;
+  private final OpenFacts open;
 
   /** Answers by the rules of the engine. */
   public Consultant(RuleEngine engine) {
@@ -43,6 +45,7 @@ public final class Consultant {
     this.screener = new Screener(engine);
     this.rules = new PlainRules(screener.pack(), dictionary);
     this.finder = new QuestionFinder(rules, dictionary);
+    this.open = new OpenFacts(rules);
   }
 
   /** Answers by the rules built in. */
@@ -109,6 +112,22 @@ public final class Consultant {
   /** The answer to one zone with how firm its first place is, by the usual draws. */
   public ZoneAdvice firm(Site site, Zone zone) {
     return firm(site, zone, FirmnessFinder.USUAL_DRAWS, FirmnessFinder.USUAL_SEED);
+  }
+
+  /**
+   * In how many of some draws the answer to one zone stays what it is, without what drives the
+   * doubt: for tables.
+   *
+   * @param draws how many draws, at least 1
+   * @param seed the same seed gives the same draws
+   */
+  public int stayed(Site site, Zone zone, int draws, long seed) {
+    return new FirmnessFinder(trials(site, zone), zone).stayed(draws, seed);
+  }
+
+  /** The unknown facts that a rule, not yet decided, could still read in an answer. */
+  public List<String> open(ZoneAdvice advice) {
+    return open.of(advice.view());
   }
 
   /** Finds what would turn the answer to one zone. */

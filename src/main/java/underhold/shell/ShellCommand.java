@@ -14,6 +14,7 @@ final class ShellCommand implements Command {
   private final List<Parameter> parameters;
   private final List<CommandOption> options;
   private final Action action;
+  private final List<String> notes;
 
   /** What a command does; it returns an exit code. */
   @FunctionalInterface
@@ -28,12 +29,34 @@ final class ShellCommand implements Command {
       List<Parameter> parameters,
       List<CommandOption> options,
       Action action) {
+    this(name, group, summary, parameters, Options.with(group, options), action, List.of());
+  }
+
+  private ShellCommand(
+      String name,
+      String group,
+      String summary,
+      List<Parameter> parameters,
+      List<CommandOption> options,
+      Action action,
+      List<String> notes) {
     this.name = name;
     this.group = group;
     this.summary = summary;
     this.parameters = List.copyOf(parameters);
-    this.options = Options.with(group, options);
+    this.options = List.copyOf(options);
     this.action = action;
+    this.notes = List.copyOf(notes);
+  }
+
+  /** The same command with more to be said in its help, a paragraph each. */
+  ShellCommand noting(List<String> paragraphs) {
+    return new ShellCommand(name, group, summary, parameters, options, action, paragraphs);
+  }
+
+  /** What its help says below the options. */
+  List<String> notes() {
+    return notes;
   }
 
   @Override
