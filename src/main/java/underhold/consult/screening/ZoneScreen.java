@@ -12,8 +12,8 @@ import underhold.site.Zone;
  * the answer is. Several threads may ask at once.
  */
 public final class ZoneScreen {
-  /** Draws that tell a firm answer from a doubtful one: about twenty in a hundred either way. */
-  public static final int USUAL_DRAWS = 20;
+  /** Draws that tell a firm answer from a doubtful one, and no more: steps of twenty in a hundred. */
+  public static final int USUAL_DRAWS = 5;
 
   private final Consultant consultant;
   private final int draws;
