@@ -6,6 +6,7 @@ import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
 import underhold.advice.BuiltInPack;
 import underhold.advice.Confirmation;
+import underhold.advice.OptionAdvice;
 import underhold.advice.PlainRules;
 import underhold.advice.Ranking;
 import underhold.advice.RuleEngine;
@@ -94,6 +95,30 @@ public final class Consultant {
     Ranking ranking = Ranking.of(screening, screener.pack(), wording);
     return new ZoneAdvice(
         zone.name(), screening, ranking, OpenQuestions.NONE, quick.sizings(), Optional.empty());
+  }
+
+  /**
+   * The answer to one zone among many: that of {@link #reasons}, but of the sheets only the one of
+   * the leader is made whole. Of the others only what fails is found, for no more counts.
+   */
+  public ZoneAdvice screened(Site site, Zone zone) {
+    if (!rules.sizingSpeaksOfFailuresOnly()) {
+      return reasons(site, zone);
+    }
+    Wording wording = new Wording(screener.pack(), site.units());
+    FactView facts = ZoneViews.known(site, zone, dictionary);
+    QuickDesk quick = new QuickDesk(desk, site, zone.name(), Guesses.TAKEN);
+    Screening screening = screener.screen(facts, wording, quick);
+    Ranking ranking = Ranking.of(screening, screener.pack(), wording);
+    List<QuickSizing> sizings =
+        ranking.leader().map(OptionAdvice::option).stream()
+            .flatMap(
+                leader ->
+                    desk.quick(site, zone.name(), screening.view(), leader).stream()
+                        .map(sheet -> new QuickSizing(leader, sheet)))
+            .toList();
+    return new ZoneAdvice(
+        zone.name(), screening, ranking, OpenQuestions.NONE, sizings, Optional.empty());
   }
 
   /**

@@ -18,7 +18,8 @@ public record ScreeningBasis(RulePack pack, int draws, long seed) {
       List.of(
           "open questions are not tried",
           "zones of one site are not chosen together",
-          "sheets are made with the site's own settings and not shown");
+          "only the sheet of the leader is made whole; of the others only failing checks are found,"
+              + " which are all that counts in the ranking");
 
   /** In one line. */
   public String text() {
@@ -27,7 +28,7 @@ public record ScreeningBasis(RulePack pack, int draws, long seed) {
         + ", rule pack "
         + Program.rules(pack)
         + (underhold.advice.BuiltInPack.is(pack) ? "" : ", not the rules built in")
-        + "; every option sized; "
+        + "; every option sized, whole sheet for the leader only; "
         + (draws == 0 ? "no draws" : draws + " draws from seed " + seed)
         + "; open questions and scheme left out. Decision support only: an engineer must check.";
   }
@@ -40,7 +41,7 @@ public record ScreeningBasis(RulePack pack, int draws, long seed) {
         "caution", Program.CAUTION,
         "quick",
             Json.object(
-                "sizing", "every option that is not ruled out, as in the whole advice",
+                "sizing", "every option that is not ruled out",
                 "draws", draws,
                 "seed", seed,
                 "leftOut", LEFT_OUT));

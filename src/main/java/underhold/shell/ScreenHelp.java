@@ -16,7 +16,8 @@ final class ScreenHelp {
               + " their unit in the cell (3.2 m), or in the header (foundingDepth [m]). An empty cell means"
               + " unknown. Comma or semicolon, UTF-8. --template prints a table to begin with.",
           "Quick: leader, standings, scores, conditions and checks are those of advise. What is left out: the"
-              + " trials of open questions, the scheme over several zones, and most draws: "
+              + " trials of open questions, the scheme over several zones, whole sheets of other options than the"
+              + " leader (of these only failing checks are found, which are all that counts), and most draws: "
               + ZoneScreen.USUAL_DRAWS
               + " instead of "
               + FirmnessFinder.USUAL_DRAWS

@@ -7,7 +7,8 @@ import underhold.site.Site;
 import underhold.site.Zone;
 
 /**
- * Screens zones: the advice on each with every option sized, as the whole advice gives it. Left out
+ * Screens zones: ranking, findings and conditions of the whole advice, and the sheet of the leader. Of
+ * the other sheets only the checks that fail are found, for no other counts in the ranking. Left out
  * are the trials of open questions and the scheme over several zones, and fewer draws tell how firm
  * the answer is. Several threads may ask at once.
  */
@@ -33,7 +34,7 @@ public final class ZoneScreen {
 
   /** The answer to one zone of a site. */
   public ScreenedZone screen(Place place, String id, Site site, Zone zone) {
-    ZoneAdvice advice = consultant.reasons(site, zone);
+    ZoneAdvice advice = consultant.screened(site, zone);
     OptionalInt stayed =
         draws == 0
             ? OptionalInt.empty()
