@@ -19,6 +19,7 @@ import underhold.consult.firmness.FirmnessFinder;
 import underhold.consult.trial.OpenFacts;
 import underhold.consult.trial.Trials;
 import underhold.consult.turning.TurningFinder;
+import underhold.quantity.UnitSystem;
 import underhold.site.FactDictionary;
 import underhold.site.FactView;
 import underhold.site.Site;
@@ -38,6 +39,8 @@ public final class Consultant {
   private final SizingDesk desk = new SizingDesk();
   private final QuestionFinder finder;
   private final OpenFacts open;
+  private final Wording metric;
+  private final Wording customary;
 
   /** Answers by the rules of the engine. */
   public Consultant(RuleEngine engine) {
@@ -47,6 +50,8 @@ public final class Consultant {
     this.rules = new PlainRules(screener.pack(), dictionary);
     this.finder = new QuestionFinder(rules, dictionary);
     this.open = new OpenFacts(rules);
+    this.metric = new Wording(screener.pack(), UnitSystem.SI);
+    this.customary = new Wording(screener.pack(), UnitSystem.US);
   }
 
   /** Answers by the rules built in. */
@@ -57,6 +62,10 @@ public final class Consultant {
   /** Answers by the rules of a pack. */
   public static Consultant of(RulePack pack) {
     return new Consultant(RuleEngine.of(pack));
+  }
+
+  private Wording wording(Site site) {
+    return site.units() == UnitSystem.SI ? metric : customary;
   }
 
   /** The engine that judges, for what judges beside it. */
@@ -88,7 +97,7 @@ public final class Consultant {
    * The answer to one zone of a site, its open questions left out: for whoever shows reasons alone.
    */
   public ZoneAdvice reasons(Site site, Zone zone) {
-    Wording wording = new Wording(screener.pack(), site.units());
+    Wording wording = wording(site);
     FactView facts = ZoneViews.known(site, zone, dictionary);
     QuickDesk quick = new QuickDesk(desk, site, zone.name());
     Screening screening = screener.screen(facts, wording, quick);
@@ -105,7 +114,7 @@ public final class Consultant {
     if (!rules.sizingSpeaksOfFailuresOnly()) {
       return reasons(site, zone);
     }
-    Wording wording = new Wording(screener.pack(), site.units());
+    Wording wording = wording(site);
     FactView facts = ZoneViews.known(site, zone, dictionary);
     QuickDesk quick = new QuickDesk(desk, site, zone.name(), Guesses.TAKEN);
     Screening screening = screener.screen(facts, wording, quick);
@@ -162,7 +171,7 @@ public final class Consultant {
 
   /** The ranking of one zone with the options sized, without open questions. */
   public Ranking ranking(Site site, Zone zone) {
-    Wording wording = new Wording(screener.pack(), site.units());
+    Wording wording = wording(site);
     FactView facts = ZoneViews.known(site, zone, dictionary);
     QuickDesk quick = new QuickDesk(desk, site, zone.name());
     return Ranking.of(screener.score(facts, wording, quick), screener.pack(), wording);
@@ -176,7 +185,7 @@ public final class Consultant {
 
   /** The answer to one zone without its open questions, which take the longest: for tables. */
   public Weighed weigh(Site site, Zone zone) {
-    Wording wording = new Wording(screener.pack(), site.units());
+    Wording wording = wording(site);
     QuickDesk quick = new QuickDesk(desk, site, zone.name());
     Screening screening = screener.screen(ZoneViews.known(site, zone, dictionary), wording, quick);
     return new Weighed(zone.name(), screening, Ranking.of(screening, screener.pack(), wording));
@@ -184,13 +193,13 @@ public final class Consultant {
 
   /** What the rules say of one zone, without sizing, ranking or questions. */
   public Screening screen(Site site, Zone zone) {
-    Wording wording = new Wording(screener.pack(), site.units());
+    Wording wording = wording(site);
     return screener.screen(ZoneViews.known(site, zone, dictionary), wording);
   }
 
   /** The ranking of one zone by the rules alone, without sizing or open questions: for sweeps. */
   public Ranking rank(Site site, Zone zone) {
-    Wording wording = new Wording(screener.pack(), site.units());
+    Wording wording = wording(site);
     Screening screening =
         screener.score(ZoneViews.known(site, zone, dictionary), wording, Confirmation.NONE);
     return Ranking.of(screening, screener.pack(), wording);
