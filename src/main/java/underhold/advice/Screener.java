@@ -219,8 +219,7 @@ public final class Screener {
     List<NearMiss> misses = new ArrayList<>();
     for (Rule rule : pack.rules()) {
       Condition condition = missedBy(rule, view);
-      if (condition != null
-          && (rule.conditions().size() > 1 || condition.operator().isNumeric())) {
+      if (condition != null && (rule.conditions().size() > 1 || condition.operator().isNumeric())) {
         misses.add(
             new NearMiss(
                 rule,

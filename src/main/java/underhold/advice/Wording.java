@@ -34,7 +34,9 @@ public final class Wording {
     return sentence(words(rule, view).reason(view));
   }
 
-  /** What is said of a rule whatever the facts are: made once, for rules are asked again and again. */
+  /**
+   * What is said of a rule whatever the facts are: made once, for rules are asked again and again.
+   */
   private RuleWords words(Rule rule, FactView view) {
     RuleWords known = said.get(rule.id());
     if (known != null && known.rule() == rule) {
@@ -68,12 +70,7 @@ public final class Wording {
               fact.name(), fact.definition().label(), fact.text(), fact.origin(), fact.how()));
     }
     return new Finding(
-        rule,
-        sentence(words.reason(view)),
-        words.source(),
-        facts,
-        words.limits(),
-        assumed);
+        rule, sentence(words.reason(view)), words.source(), facts, words.limits(), assumed);
   }
 
   /** What a condition asks for, as prose: {@code pit depth at most 3 m}. */

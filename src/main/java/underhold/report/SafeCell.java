@@ -16,8 +16,8 @@ public final class SafeCell {
   private SafeCell() {}
 
   /**
-   * The text on one line; one that a spreadsheet would take for a formula begins with an apostrophe.
-   * A plain number, also a negative one, stays as it is.
+   * The text on one line; one that a spreadsheet would take for a formula begins with an
+   * apostrophe. A plain number, also a negative one, stays as it is.
    */
   public static String of(String text) {
     String line = SafeText.of(text).replace('\n', ' ');

@@ -99,9 +99,7 @@ public final class ScreeningCsv implements TableForm {
     cells.add(leader.<Object>map(OptionAdvice::score).orElse(""));
     OptionalInt stayed = zone.stayed();
     cells.add(
-        stayed.isPresent()
-            ? (Object) Math.round(HUNDRED * stayed.getAsInt() / basis.draws())
-            : "");
+        stayed.isPresent() ? (Object) Math.round(HUNDRED * stayed.getAsInt() / basis.draws()) : "");
     OptionAdvice next = zone.next();
     cells.add(next.option().id());
     cells.add(next.standing().word());

@@ -74,8 +74,7 @@ final class ScreenCommand {
     try (ZoneInput input = input(call, out)) {
       refuseForeign(out, form);
       BegunTable.Opened opened = BegunTable.open(out, form, call.has(Options.ANEW));
-      try (BegunTable table =
-          opened.table().orElseThrow(() -> Refusal.site(opened.problem()))) {
+      try (BegunTable table = opened.table().orElseThrow(() -> Refusal.site(opened.problem()))) {
         ZoneScreen screen = new ZoneScreen(consultant(), draws, seed);
         return run(call, out, input, table, form, screen);
       }

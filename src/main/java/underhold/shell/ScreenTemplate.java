@@ -18,7 +18,8 @@ final class ScreenTemplate {
           Map.entry("zone", "Plot 1, boundary wall"),
           Map.entry("site", "Alder Row"),
           Map.entry("units", "SI"),
-          Map.entry("note", "an invented example; write your own zones below and take this row out"),
+          Map.entry(
+              "note", "an invented example; write your own zones below and take this row out"),
           Map.entry("loadPattern", "continuous"),
           Map.entry("excavationPosition", "beside"),
           Map.entry("structureKind", "building-wall"),

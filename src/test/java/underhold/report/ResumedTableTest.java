@@ -95,7 +95,8 @@ class ResumedTableTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"t.csv", "t.json"})
-  @DisplayName("Cut at random bytes, as a kill or a power cut may leave it: gone on with, the table is the same byte by byte")
+  @DisplayName(
+      "Cut at random bytes, as a kill or a power cut may leave it: gone on with, the table is the same byte by byte")
   void a_run_cut_anywhere_goes_on(String name) throws IOException {
     byte[] whole = wholeAtOnce(name);
     Path table = folder.resolve(name);
@@ -119,7 +120,8 @@ class ResumedTableTest {
   }
 
   @Test
-  @DisplayName("An input changed since, before or at the last row done, is refused and nothing is written")
+  @DisplayName(
+      "An input changed since, before or at the last row done, is refused and nothing is written")
   void a_changed_input_is_refused() throws IOException {
     Path table = folder.resolve("u.csv");
     TableForm form = form("u.csv");
@@ -151,8 +153,7 @@ class ResumedTableTest {
   @Test
   void two_runs_do_not_write_one_table() throws IOException {
     Path table = folder.resolve("w.csv");
-    try (BegunTable first =
-        BegunTable.open(table, form("w.csv"), false).table().orElseThrow()) {
+    try (BegunTable first = BegunTable.open(table, form("w.csv"), false).table().orElseThrow()) {
       assertThat(first.begun()).exists();
       assertThat(BegunTable.open(table, form("w.csv"), false).problem())
           .contains("being written by another run");

@@ -7,7 +7,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The signs are those named by OWASP, CSV Injection: = + - @ tab and carriage return, and wide forms. */
+/**
+ * The signs are those named by OWASP, CSV Injection: = + - @ tab and carriage return, and wide
+ * forms.
+ */
 class SafeCellTest {
   @ParameterizedTest
   @ValueSource(

@@ -38,7 +38,8 @@ class ScreenCommandTest {
   }
 
   @Test
-  @DisplayName("The demo table: 12 zones in both systems of units, each with its answer and what it rests on")
+  @DisplayName(
+      "The demo table: 12 zones in both systems of units, each with its answer and what it rests on")
   void the_demo_table_is_screened() throws Exception {
     ShellClient.Ran ran = shell.run("screen", DEMO, "--out", out("t.csv"), "--draws", "2");
 
@@ -51,9 +52,13 @@ class ScreenCommandTest {
     assertThat(rows.get(0).get("leader")).isEqualTo("pits");
     assertThat(rows.get(0).get("line")).isEqualTo("2");
     assertThat(rows.get(8).get("sheet asks for")).isEqualTo("columnLoad");
-    assertThat(rows).allSatisfy(row -> assertThat(row.get("rests on")).startsWith("Quick: ").contains("2 draws"));
+    assertThat(rows)
+        .allSatisfy(
+            row -> assertThat(row.get("rests on")).startsWith("Quick: ").contains("2 draws"));
     assertThat(rows).extracting(row -> row.get("row id")).doesNotHaveDuplicates();
-    assertThat(rows).extracting(row -> row.get("leader")).contains("needles", "drilled-piles", "monitor");
+    assertThat(rows)
+        .extracting(row -> row.get("leader"))
+        .contains("needles", "drilled-piles", "monitor");
     assertThat(folder.resolve("t.part.csv")).doesNotExist();
   }
 
@@ -64,7 +69,8 @@ class ScreenCommandTest {
     ShellClient.file(sites, "note.txt", "no site");
 
     ShellClient.Ran ran =
-        shell.run("screen", sites.toString(), DEMO, "--out", out("t.json"), "--draws", "0", "--json");
+        shell.run(
+            "screen", sites.toString(), DEMO, "--out", out("t.json"), "--draws", "0", "--json");
 
     assertThat(ran.code()).isEqualTo(Exit.DONE);
     assertThat(JsonMapper.shared().readTree(ran.out()).get("zones").asInt()).isEqualTo(14);
@@ -97,15 +103,19 @@ class ScreenCommandTest {
     assertThat(ran.err())
         .contains("z.csv:3: \"b\" is skipped: column 2, loadPattern: \"wavy\"")
         .contains("2 zones, 1 skipped");
-    assertThat(rows(folder.resolve("t.csv"))).extracting(row -> row.get("zone")).containsExactly("'=1+1", "-4");
+    assertThat(rows(folder.resolve("t.csv")))
+        .extracting(row -> row.get("zone"))
+        .containsExactly("'=1+1", "-4");
   }
 
   @Test
   void a_table_is_replaced_but_no_other_file() throws Exception {
-    String table = ShellClient.file(folder, "z.csv", "zone,loadPattern,excavationPosition\na,area,beside\n");
+    String table =
+        ShellClient.file(folder, "z.csv", "zone,loadPattern,excavationPosition\na,area,beside\n");
     ShellClient.file(folder, "mine.csv", "day,hours\n1,8\n");
 
-    assertThat(shell.run("screen", table, "--out", out("mine.csv")).err()).contains("nothing was written");
+    assertThat(shell.run("screen", table, "--out", out("mine.csv")).err())
+        .contains("nothing was written");
     assertThat(Files.readString(folder.resolve("mine.csv"))).isEqualTo("day,hours\n1,8\n");
     assertThat(shell.run("screen", table, "--out", table).err()).contains("which is to be read");
     assertThat(shell.run("screen", table, "--out", out("t.csv"), "--draws", "0").code()).isZero();
@@ -131,11 +141,15 @@ class ScreenCommandTest {
     assertThat(shell.run("screen").err()).contains("--out");
     assertThat(shell.run("screen", "--out", out("t.csv")).err()).contains("--template");
     assertThat(shell.run("screen", DEMO, "--out", out("t.txt")).err()).contains(".csv or .json");
-    assertThat(shell.run("screen", DEMO, "--out", out("no/t.csv")).err()).contains("there is no folder");
-    assertThat(shell.run("screen", out("gone.csv"), "--out", out("t.csv")).err()).contains("There is no file");
+    assertThat(shell.run("screen", DEMO, "--out", out("no/t.csv")).err())
+        .contains("there is no folder");
+    assertThat(shell.run("screen", out("gone.csv"), "--out", out("t.csv")).err())
+        .contains("There is no file");
     assertThat(shell.run("screen", DEMO, "--out", out("t.csv"), "--draws", "-1").err())
         .contains("whole number from 0 to 1000");
-    assertThat(shell.run("screen", "--help").out()).contains("Stopped or killed").contains("--anew");
+    assertThat(shell.run("screen", "--help").out())
+        .contains("Stopped or killed")
+        .contains("--anew");
   }
 
   @Test

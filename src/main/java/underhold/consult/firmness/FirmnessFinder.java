@@ -84,8 +84,8 @@ public final class FirmnessFinder {
   }
 
   /**
-   * In how many draws the answer stays what it is. The draws are the first ones of {@link #find} for
-   * that seed, and each is judged as there; only what drives the doubt is not looked for.
+   * In how many draws the answer stays what it is. The draws are the first ones of {@link #find}
+   * for that seed, and each is judged as there; only what drives the doubt is not looked for.
    *
    * @param draws how many, at least 1
    * @param seed the same seed gives the same draws

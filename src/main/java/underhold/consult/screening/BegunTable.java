@@ -65,7 +65,8 @@ public final class BegunTable implements Closeable {
               StandardOpenOption.READ,
               StandardOpenOption.WRITE,
               LinkOption.NOFOLLOW_LINKS);
-      String problem = lock(channel) ? "" : begun + " is being written by another run; wait for it.";
+      String problem =
+          lock(channel) ? "" : begun + " is being written by another run; wait for it.";
       BegunTable opened = new BegunTable(table, begun, form, channel);
       if (problem.isEmpty()) {
         channel.truncate(anew ? 0 : opened.wholeLines());
@@ -196,12 +197,10 @@ public final class BegunTable implements Closeable {
   /** Writes the table whole, and lets the begun one go. */
   void finish() throws IOException {
     channel.force(true);
-    Path temporary =
-        table.resolveSibling("." + table.getFileName() + "." + UUID.randomUUID());
+    Path temporary = table.resolveSibling("." + table.getFileName() + "." + UUID.randomUUID());
     try {
       try (FileChannel out =
-              FileChannel.open(
-                  temporary, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+              FileChannel.open(temporary, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
           Writer writer = new BufferedWriter(Channels.newWriter(out, StandardCharsets.UTF_8));
           BufferedReader lines = lines()) {
         form.whole(lines, writer);

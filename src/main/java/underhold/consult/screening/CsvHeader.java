@@ -147,7 +147,10 @@ final class CsvHeader {
       names.add(LAYER_NOTE);
       problem(
           number,
-          "a layer has no field " + PlainText.quoted(field) + "; it has: " + String.join(", ", names),
+          "a layer has no field "
+              + PlainText.quoted(field)
+              + "; it has: "
+              + String.join(", ", names),
           NearestName.question(field, names));
     }
     String known = definition == null ? "" : unit(number, name, definition, unit);

@@ -16,10 +16,10 @@ import org.apache.commons.csv.CSVParser;
 import underhold.site.PlainText;
 
 /**
- * The rows of a file of comma-separated values (RFC 4180) in UTF-8, with or without byte order mark,
- * read one at a time. Semicolons separate where the first row has more of them than commas. A row
- * that breaks the rules is told and passed over; only an open quotation mark, or bytes that are not
- * UTF-8, end the reading, for then nothing says where the next row begins.
+ * The rows of a file of comma-separated values (RFC 4180) in UTF-8, with or without byte order
+ * mark, read one at a time. Semicolons separate where the first row has more of them than commas. A
+ * row that breaks the rules is told and passed over; only an open quotation mark, or bytes that are
+ * not UTF-8, end the reading, for then nothing says where the next row begins.
  */
 final class CsvRecords implements Closeable {
   /** More characters than any row has: a quotation mark was left open. */

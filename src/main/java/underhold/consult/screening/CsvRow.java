@@ -120,8 +120,7 @@ final class CsvRow {
     return object(site);
   }
 
-  private static void put(
-      Map<String, FileNode> entries, String name, FileNode node, boolean said) {
+  private static void put(Map<String, FileNode> entries, String name, FileNode node, boolean said) {
     if (said) {
       entries.put(name, node);
     }
@@ -142,8 +141,7 @@ final class CsvRow {
   }
 
   private FileNode text(String text, int column) {
-    return new FileNode(
-        FileNode.Kind.TEXT, text, List.of(), List.of(), record.line(), column);
+    return new FileNode(FileNode.Kind.TEXT, text, List.of(), List.of(), record.line(), column);
   }
 
   private FileNode list(List<FileNode> items) {

@@ -55,7 +55,9 @@ final class CsvSource implements Source {
       Optional<CsvRecord> first = records.next();
       if (first.isEmpty() || !first.get().problem().isEmpty()) {
         String why =
-            first.map(CsvRecord::problem).orElse("the file is empty; its first row names the columns");
+            first
+                .map(CsvRecord::problem)
+                .orElse("the file is empty; its first row names the columns");
         return new Opened(Optional.empty(), List.of(name + ":1: " + why));
       }
       CsvHeader.Reading header = CsvHeader.read(first.get(), name);

@@ -13,8 +13,8 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
- * Work done by several threads and handed on in the order in which it was given out. At most so many
- * pieces are under way or wait for an earlier one, however many there are.
+ * Work done by several threads and handed on in the order in which it was given out. At most so
+ * many pieces are under way or wait for an earlier one, however many there are.
  *
  * @param <T> a piece of work
  * @param <R> what comes of it

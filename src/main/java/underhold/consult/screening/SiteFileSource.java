@@ -58,9 +58,7 @@ final class SiteFileSource implements Source {
     List<String> messages = invalid.problems().stream().map(SiteProblem::text).toList();
     return entries.add(
         new ZoneEntry(
-            new Place(name, 0, ""),
-            Digest.id(messages),
-            () -> new ZoneReading.Refused(messages)));
+            new Place(name, 0, ""), Digest.id(messages), () -> new ZoneReading.Refused(messages)));
   }
 
   private long size() {

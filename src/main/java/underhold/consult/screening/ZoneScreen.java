@@ -7,14 +7,14 @@ import underhold.site.Site;
 import underhold.site.Zone;
 
 /**
- * Screens zones: ranking, findings and conditions of the whole advice, and the sheet of the leader. Of
- * the other sheets only the checks that fail are found, for no other counts in the ranking. Left out
- * are the trials of open questions and the scheme over several zones, and fewer draws tell how firm
- * the answer is. Several threads may ask at once.
+ * Screens zones: ranking, findings and conditions of the whole advice, and the sheet of the leader.
+ * Of the other sheets only the checks that fail are found, for no other counts in the ranking. Left
+ * out are the trials of open questions and the scheme over several zones, and fewer draws tell how
+ * firm the answer is. Several threads may ask at once.
  */
 public final class ZoneScreen {
-  /** Draws that tell a firm answer from a doubtful one, and no more: steps of twenty in a hundred. */
-  public static final int USUAL_DRAWS = 5;
+  /** Draws that tell a firm answer from a doubtful one, and no more: quarters. */
+  public static final int USUAL_DRAWS = 4;
 
   private final Consultant consultant;
   private final int draws;

@@ -35,7 +35,8 @@ class CsvRecordsTest {
   }
 
   @Test
-  @DisplayName("RFC 4180 rules 1 to 7: line ends, last row without one, quotes, commas and lines in quotes")
+  @DisplayName(
+      "RFC 4180 rules 1 to 7: line ends, last row without one, quotes, commas and lines in quotes")
   void the_rules_of_the_standard() throws IOException {
     assertThat(cells("zone,b\r\naaa,bbb\r\n\"a,1\",\"b \"\"q\"\" \r\n2\"\r\nx,"))
         .containsExactly(
@@ -47,7 +48,8 @@ class CsvRecordsTest {
 
   @Test
   void a_byte_order_mark_is_no_part_of_the_first_name() throws IOException {
-    assertThat(cells("\uFEFFzone,b\n1,2\n")).containsExactly(List.of("zone", "b"), List.of("1", "2"));
+    assertThat(cells("\uFEFFzone,b\n1,2\n"))
+        .containsExactly(List.of("zone", "b"), List.of("1", "2"));
   }
 
   @Test
@@ -72,8 +74,7 @@ class CsvRecordsTest {
 
   @Test
   void a_row_that_breaks_the_rules_is_told_and_the_next_one_is_read() throws IOException {
-    List<CsvRecord> all =
-        records("zone,b\n\"a\"x,1\nc,2\n".getBytes(StandardCharsets.UTF_8));
+    List<CsvRecord> all = records("zone,b\n\"a\"x,1\nc,2\n".getBytes(StandardCharsets.UTF_8));
 
     assertThat(all.get(1).problem()).contains("quotation mark").contains("twice");
     assertThat(all.get(2).cells()).containsExactly("c", "2");
@@ -81,8 +82,7 @@ class CsvRecordsTest {
 
   @Test
   void an_open_quotation_mark_ends_the_reading_where_it_began() throws IOException {
-    List<CsvRecord> all =
-        records("zone,b\na,1\n\"b,2\nc,3\n".getBytes(StandardCharsets.UTF_8));
+    List<CsvRecord> all = records("zone,b\na,1\n\"b,2\nc,3\n".getBytes(StandardCharsets.UTF_8));
 
     assertThat(all).hasSize(3);
     assertThat(all.get(2).line()).isEqualTo(3);
@@ -90,7 +90,8 @@ class CsvRecordsTest {
   }
 
   @Test
-  @DisplayName("A quotation mark left open in an endless file takes no more memory than a row may have")
+  @DisplayName(
+      "A quotation mark left open in an endless file takes no more memory than a row may have")
   void an_endless_row_is_cut() throws IOException {
     String text = "zone\n\"" + "x\n".repeat(CsvRecords.LONGEST_ROW);
     Path file = Files.writeString(folder.resolve("long.csv"), text);

@@ -20,7 +20,8 @@ class CsvRowsTest {
   @TempDir Path folder;
 
   private Site site(String head, String row) {
-    try (ZoneInput input = Tables.input(Tables.file(folder, "estate.zones.csv", head + "\n" + row))) {
+    try (ZoneInput input =
+        Tables.input(Tables.file(folder, "estate.zones.csv", head + "\n" + row))) {
       ZoneReading reading = input.next().orElseThrow().reading().get();
       assertThat(reading).isInstanceOf(ZoneReading.Read.class);
       return ((ZoneReading.Read) reading).site();
@@ -44,7 +45,8 @@ class CsvRowsTest {
   }
 
   @Test
-  @DisplayName("A bare number takes the unit of the header, another keeps its own as typed; an empty cell is unknown")
+  @DisplayName(
+      "A bare number takes the unit of the header, another keeps its own as typed; an empty cell is unknown")
   void units_stand_in_the_header_or_in_the_cell() {
     Site metres = site(HEAD, "a,continuous,beside,1.2,4 m,");
     assertThat(stated(metres, "foundingDepth")).isEqualTo("1.2 m");
@@ -107,18 +109,19 @@ class CsvRowsTest {
 
   @Test
   void facts_that_cannot_all_be_true_are_told_as_in_a_site_file() {
-    String head = "zone,loadPattern,excavationPosition,foundingDepth,excavationDepth,excavationBelowFooting";
+    String head =
+        "zone,loadPattern,excavationPosition,foundingDepth,excavationDepth,excavationBelowFooting";
 
     List<String> told =
-        Tables.readings(
-            Tables.file(folder, "c.csv", head + "\na,continuous,beside,1 m,4 m,9 m\n"));
+        Tables.readings(Tables.file(folder, "c.csv", head + "\na,continuous,beside,1 m,4 m,9 m\n"));
 
     assertThat(told.get(0)).contains("correct or leave out one of");
   }
 
   @Test
   void a_layer_may_not_be_left_out() {
-    String head = "zone,loadPattern,excavationPosition,layer1.top,layer1.soil,layer2.top,layer2.soil";
+    String head =
+        "zone,loadPattern,excavationPosition,layer1.top,layer1.soil,layer2.top,layer2.soil";
 
     List<String> told =
         Tables.readings(
@@ -132,17 +135,22 @@ class CsvRowsTest {
 
     assertThat(told.get(0)).contains("layer2 is filled in, but layer1 is empty");
     assertThat(told.get(1)).contains("column 6, layer2.top: the layer begins at 0 m");
-    assertThat(told.get(2)).contains("layer1.soil: a layer needs a soil class").contains("layer2.soil");
+    assertThat(told.get(2))
+        .contains("layer1.soil: a layer needs a soil class")
+        .contains("layer2.soil");
   }
 
   @Test
   void a_header_is_refused_with_all_that_is_wrong_with_it() {
-    assertThat(headProblems("zone,loadPatern,excavationPosition,excavationPosition").stream().collect(Collectors.joining("\n")))
+    assertThat(
+            headProblems("zone,loadPatern,excavationPosition,excavationPosition").stream()
+                .collect(Collectors.joining("\n")))
         .contains("head.csv:1: column 2: there is no fact \"loadPatern\"")
         .contains("did you mean \"loadPattern\"?")
         .contains("excavationPosition stands at 3 already")
         .contains("there is no column loadPattern");
-    assertThat(headProblems("zone,loadPattern,excavationPosition,foundingDepth [kPa],wallsTied [m]"))
+    assertThat(
+            headProblems("zone,loadPattern,excavationPosition,foundingDepth [kPa],wallsTied [m]"))
         .anyMatch(told -> told.contains("\"kPa\" is no unit of a length"))
         .anyMatch(told -> told.contains("wallsTied has no unit"));
     assertThat(headProblems("zone,loadPattern,excavationPosition,layer1.depth,layer0.top"))

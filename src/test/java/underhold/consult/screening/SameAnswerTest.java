@@ -60,7 +60,8 @@ class SameAnswerTest {
   }
 
   @Test
-  @DisplayName("Every demo and published site: ranking, findings, conditions and governing check of the whole advice")
+  @DisplayName(
+      "Every demo and published site: ranking, findings, conditions and governing check of the whole advice")
   void demo_and_published_sites() {
     for (String named : List.of("cases/demo", "cases/published")) {
       List<ScreenedZone> zones = screened(Path.of(named));
@@ -84,7 +85,8 @@ class SameAnswerTest {
   }
 
   @Test
-  @DisplayName("120 random zones written as a table and read again have the answers of the zones themselves")
+  @DisplayName(
+      "120 random zones written as a table and read again have the answers of the zones themselves")
   void random_zones_through_a_table() {
     ZoneTables tables = ZoneTables.of(RANDOM_ZONES, 3);
     List<ScreenedZone> zones = screened(tables.write(folder.resolve("random.csv")));
