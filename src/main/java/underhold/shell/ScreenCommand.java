@@ -93,6 +93,7 @@ final class ScreenCommand {
     CountDownLatch ended = new CountDownLatch(1);
     Thread hook = new Thread(() -> stop(stop, ended), "stop of screen");
     Runtime.getRuntime().addShutdownHook(hook);
+    Runnable asBefore = session.lines().onInterrupt(() -> stop.set(true));
     ScreenWatcher watcher = new ScreenWatcher(session.output(), terminal);
     try {
       ScreeningRun.Ended end =
@@ -105,6 +106,7 @@ final class ScreenCommand {
       return end.whole() ? whole(out, end.count()) : stopped(call, table, end.count());
     } finally {
       watcher.wipe();
+      asBefore.run();
       ended.countDown();
       forget(hook);
     }

@@ -3,7 +3,9 @@ package underhold.consult.screening;
 import java.io.BufferedReader;
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.Reader;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
@@ -29,14 +31,13 @@ final class CsvRecords implements Closeable {
   private static final char MARK = '\uFEFF';
   private static final int END = -1;
 
-  private final CountedBytes bytes;
   private final BufferedReader reader;
   private char separator;
   private int line = 1;
+  private long bytesRead;
   private boolean ended;
 
-  private CsvRecords(CountedBytes bytes) {
-    this.bytes = bytes;
+  private CsvRecords(InputStream bytes) {
     this.reader =
         new BufferedReader(
             new InputStreamReader(
@@ -48,12 +49,12 @@ final class CsvRecords implements Closeable {
   }
 
   static CsvRecords open(Path file) throws IOException {
-    return new CsvRecords(new CountedBytes(Files.newInputStream(file)));
+    return new CsvRecords(Files.newInputStream(file));
   }
 
-  /** How many bytes were taken from the file so far. */
+  /** How many bytes the rows handed out so far take in the file. */
   long bytesRead() {
-    return bytes.count();
+    return bytesRead;
   }
 
   /** The next row that is not blank; empty at the end. */
@@ -104,7 +105,7 @@ final class CsvRecords implements Closeable {
     boolean quoted = false;
     boolean cellBegins = true;
     while (row.length() <= LONGEST_ROW) {
-      int next = reader.read();
+      int next = read(reader);
       if (next == END) {
         ended = true;
         return !quoted;
@@ -143,10 +144,23 @@ final class CsvRecords implements Closeable {
     return separator == 0 ? sign == ',' || sign == ';' : sign == separator;
   }
 
+  private int read(Reader signs) throws IOException {
+    int next = signs.read();
+    bytesRead += next == END ? 0 : bytes(next);
+    return next;
+  }
+
+  /** The bytes of a sign in UTF-8; one half of a pair has two of its four. */
+  private static int bytes(int sign) {
+    boolean half = Character.isSurrogate((char) sign);
+    return sign < 0x80 ? 1 : sign < 0x800 || half ? 2 : 3;
+  }
+
   /** Takes the sign if it comes next. */
   private boolean follows(char wanted) throws IOException {
     reader.mark(1);
     if (reader.read() == wanted) {
+      bytesRead++;
       return true;
     }
     reader.reset();

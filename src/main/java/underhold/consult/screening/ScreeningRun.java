@@ -63,7 +63,10 @@ public final class ScreeningRun {
   public record Ended(Count count, boolean whole, String problem) {}
 
   /** What came of one zone. */
-  private record Done(Optional<String> row, List<String> messages, boolean fault) {}
+  private record Done(Optional<String> row, List<String> messages, boolean fault, double taken) {}
+
+  /** A zone, and the share of the input that was taken with it. */
+  private record Piece(ZoneEntry entry, double taken) {}
 
   /**
    * A run.
@@ -95,7 +98,7 @@ public final class ScreeningRun {
     String problem = goOverDone();
     if (problem.isEmpty() && !stopped.getAsBoolean()) {
       try {
-        new OrderedWork<>(this::screened, this::take, stopped).run(input::next, threads);
+        new OrderedWork<>(this::screened, this::take, stopped).run(this::next, threads);
       } catch (UncheckedIOException e) {
         throw e.getCause();
       }
@@ -107,6 +110,10 @@ public final class ScreeningRun {
     return new Ended(count(), whole, problem);
   }
 
+  private Optional<Piece> next() {
+    return input.next().map(entry -> new Piece(entry, input.taken()));
+  }
+
   private Count count() {
     return new Count(before, done, skipped, faults);
   }
@@ -116,17 +123,18 @@ public final class ScreeningRun {
     try (BegunTable.Rows rows = table.rows()) {
       Optional<String> row = rows.next();
       while (row.isPresent() && !stopped.getAsBoolean()) {
-        Optional<ZoneEntry> entry = input.next();
-        if (entry.isEmpty()) {
+        Optional<Piece> piece = next();
+        if (piece.isEmpty()) {
           return changed(rows, "the input ends before it");
         }
-        if (entry.get().id().equals(row.get())) {
+        ZoneEntry entry = piece.get().entry();
+        if (entry.id().equals(row.get())) {
           before++;
           row = rows.next();
         } else {
-          Done skippedBefore = screened(entry.get());
+          Done skippedBefore = screened(piece.get());
           if (skippedBefore.row().isPresent()) {
-            return changed(rows, "it is not what " + entry.get().place().text() + " holds now");
+            return changed(rows, "it is not what " + entry.place().text() + " holds now");
           }
           take(skippedBefore);
         }
@@ -146,16 +154,17 @@ public final class ScreeningRun {
         + " or name another --out.";
   }
 
-  private Done screened(ZoneEntry entry) {
+  private Done screened(Piece piece) {
+    ZoneEntry entry = piece.entry();
     try {
       ZoneReading reading = entry.reading().get();
       if (reading instanceof ZoneReading.Read read) {
         ScreenedZone zone = screen.screen(entry.place(), entry.id(), read.site(), read.zone());
-        return new Done(Optional.of(form.row(zone)), List.of(), false);
+        return new Done(Optional.of(form.row(zone)), List.of(), false, piece.taken());
       }
-      return new Done(Optional.empty(), ((ZoneReading.Refused) reading).messages(), false);
+      return new Done(Optional.empty(), ((ZoneReading.Refused) reading).messages(), false, piece.taken());
     } catch (RuntimeException e) {
-      return new Done(Optional.empty(), fault(entry, e), true);
+      return new Done(Optional.empty(), fault(entry, e), true, piece.taken());
     }
   }
 
@@ -185,6 +194,6 @@ public final class ScreeningRun {
       faults += zone.fault() ? 1 : 0;
       watcher.skipped(zone.messages());
     }
-    watcher.at(input.taken(), count());
+    watcher.at(zone.taken(), count());
   }
 }
