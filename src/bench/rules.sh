@@ -24,7 +24,7 @@ $jmh 'RulesBenchmark.zone.*' -p zones=1 -t 2 -bm thrpt -tu s -rff $out/zones.csv
 echo "load after $(cut -d' ' -f1-3 /proc/loadavg)"
 awk -F, '
   function bare(text) { gsub(/"/, "", text); sub(/.*\./, "", text); return text }
-  FNR == 1 { file++; for (i = 1; i <= NF; i++) { gsub(/"/, "", $i); at[file, $i] = i }; next }
+  FNR == 1 { file++; for (i = 1; i <= NF; i++) { gsub(/["\r]/, "", $i); at[file, $i] = i }; next }
   file == 1 {
     name = bare($1); copies = $(at[1, "Param: copies"]); zones = $(at[1, "Param: zones"])
     each = $(at[1, "Score"]) / zones
