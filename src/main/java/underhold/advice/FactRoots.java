@@ -1,8 +1,10 @@
 package underhold.advice;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import underhold.site.FactDefinition;
 import underhold.site.FactView;
@@ -10,10 +12,16 @@ import underhold.site.ZoneViews;
 
 /** Traces an open fact back to the facts a person would have to find out. */
 public final class FactRoots {
-  private final RulePack pack;
+  /** The rules that derive a fact, in the order of the pack, by the fact. */
+  private final Map<String, List<Rule>> deriving = new HashMap<>();
 
   public FactRoots(RulePack pack) {
-    this.pack = pack;
+    for (Rule rule : pack.rules()) {
+      String fact = rule.action().fact();
+      if (fact != null) {
+        deriving.computeIfAbsent(fact, name -> new ArrayList<>()).add(rule);
+      }
+    }
   }
 
   /**
@@ -40,8 +48,8 @@ public final class FactRoots {
       }
       instead.forEach(fact -> visit(fact, view, seen, roots));
     }
-    for (Rule rule : pack.rules()) {
-      if (name.equals(rule.action().fact()) && rule.holds(view) == Truth.OPEN) {
+    for (Rule rule : deriving.getOrDefault(name, List.of())) {
+      if (rule.holds(view) == Truth.OPEN) {
         rule.facts().forEach(fact -> visit(fact, view, seen, roots));
       }
     }

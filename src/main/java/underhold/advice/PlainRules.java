@@ -31,6 +31,7 @@ public final class PlainRules {
   private final Fact[] derived;
   private final Map<Rule.Phase, BitSet> phases;
   private final BitSet holders;
+  private final BitSet comparing;
   private final Map<SupportOption, OptionRules> options;
   private final boolean sizingOnlyTakes;
   private final boolean sheetsSpeakApart;
@@ -47,6 +48,7 @@ public final class PlainRules {
     this.derived = new Fact[rules.length];
     this.phases = new EnumMap<>(Rule.Phase.class);
     this.holders = new BitSet();
+    this.comparing = new BitSet();
     this.options = new EnumMap<>(SupportOption.class);
     for (Rule.Phase phase : Rule.Phase.values()) {
       phases.put(phase, new BitSet());
@@ -55,6 +57,7 @@ public final class PlainRules {
       Rule rule = rules[i];
       phase(rule.phase()).set(i);
       holders.set(i, rule.hold() != Rule.Hold.NEVER);
+      comparing.set(i, rule.conditions().stream().anyMatch(c -> c.operator().isNumeric()));
       if (rule.phase() == Rule.Phase.DERIVE) {
         derived[i] = fact(rule.action(), dictionary);
       }
@@ -81,6 +84,7 @@ public final class PlainRules {
     this.derived = other.derived;
     this.phases = other.phases;
     this.holders = other.holders;
+    this.comparing = other.comparing;
     this.options = other.options;
     this.sizingOnlyTakes = other.sizingOnlyTakes;
     this.sheetsSpeakApart = other.sheetsSpeakApart;
@@ -98,13 +102,22 @@ public final class PlainRules {
    */
   public PlainRules with(Map<String, Double> limits) {
     Rule[] changed = rules.clone();
-    for (int i = 0; i < changed.length; i++) {
+    for (int i = comparing.nextSetBit(0); i >= 0; i = comparing.nextSetBit(i + 1)) {
       Rule rule = changed[i];
-      if (rule.conditions().stream().anyMatch(c -> c.comparesWith(limits.keySet()))) {
+      if (compares(rule, limits.keySet())) {
         changed[i] = rule.with(rule.conditions().stream().map(c -> c.with(limits)).toList());
       }
     }
     return new PlainRules(this, changed);
+  }
+
+  private static boolean compares(Rule rule, Set<String> limits) {
+    for (Condition condition : rule.conditions()) {
+      if (condition.comparesWith(limits)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**

@@ -201,14 +201,25 @@ public final class Screener {
     return holds;
   }
 
+  /** The condition that alone does not hold; null where all hold, or more than one does not. */
+  private static @Nullable Condition missedBy(Rule rule, FactView view) {
+    Condition missed = null;
+    for (Condition condition : rule.conditions()) {
+      if (condition.holds(view) != Truth.TRUE) {
+        if (missed != null) {
+          return null;
+        }
+        missed = condition;
+      }
+    }
+    return missed;
+  }
+
   private List<NearMiss> nearMisses(FactView view, Wording wording) {
     List<NearMiss> misses = new ArrayList<>();
     for (Rule rule : pack.rules()) {
-      List<Condition> failed =
-          rule.conditions().stream().filter(c -> c.holds(view) != Truth.TRUE).toList();
-      if (failed.size() == 1
-          && (rule.conditions().size() > 1 || failed.get(0).operator().isNumeric())) {
-        Condition condition = failed.get(0);
+      Condition condition = missedBy(rule, view);
+      if (condition != null && (rule.conditions().size() > 1 || condition.operator().isNumeric())) {
         misses.add(
             new NearMiss(
                 rule,

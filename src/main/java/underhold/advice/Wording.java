@@ -2,8 +2,8 @@ package underhold.advice;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import underhold.quantity.QuantityPrinter;
 import underhold.quantity.UnitSystem;
 import underhold.site.Fact;
@@ -11,12 +11,14 @@ import underhold.site.FactDefinition;
 import underhold.site.FactValue;
 import underhold.site.FactView;
 
-/** Puts rules, conditions and facts into words, with the site's own numbers in the user's units. */
+/**
+ * Puts rules, conditions and facts into words, with the site's own numbers in the user's units.
+ * Several threads may ask at once.
+ */
 public final class Wording {
-  private static final Pattern PLACEHOLDER = Pattern.compile("\\{(limit:)?([^{}]*)\\}");
-
   private final RulePack pack;
   private final UnitSystem units;
+  private final Map<String, RuleWords> said = new ConcurrentHashMap<>();
 
   public Wording(RulePack pack, UnitSystem units) {
     this.pack = pack;
@@ -29,18 +31,20 @@ public final class Wording {
 
   /** The reason of a rule, filled in. */
   public String reason(Rule rule, FactView view) {
-    Matcher matcher = PLACEHOLDER.matcher(rule.because());
-    StringBuilder text = new StringBuilder();
-    while (matcher.find()) {
-      String name = matcher.group(2);
-      String filled =
-          matcher.group(1) != null
-              ? pack.limits().require(name).text(units)
-              : value(view.fact(name));
-      matcher.appendReplacement(text, Matcher.quoteReplacement(filled));
+    return sentence(words(rule, view).reason(view));
+  }
+
+  /**
+   * What is said of a rule whatever the facts are: made once, for rules are asked again and again.
+   */
+  private RuleWords words(Rule rule, FactView view) {
+    RuleWords known = said.get(rule.id());
+    if (known != null && known.rule() == rule) {
+      return known;
     }
-    matcher.appendTail(text);
-    return sentence(text.toString());
+    RuleWords made = RuleWords.of(rule, pack, units, view.dictionary());
+    said.put(rule.id(), made);
+    return made;
   }
 
   /** The value of a fact as prose: words without hyphens, amounts as typed. */
@@ -57,21 +61,16 @@ public final class Wording {
 
   /** A finding: the rule's words plus the facts and limits it matched. */
   Finding finding(Rule rule, FactView view, boolean assumed) {
-    List<Matched> facts = new ArrayList<>();
-    List<MatchedLimit> limits = new ArrayList<>();
-    for (String name : rule.facts()) {
-      Fact fact = view.fact(name);
+    RuleWords words = words(rule, view);
+    List<Matched> facts = new ArrayList<>(words.read().size());
+    for (int index : words.read()) {
+      Fact fact = view.fact(index);
       facts.add(
-          new Matched(name, fact.definition().label(), fact.text(), fact.origin(), fact.how()));
-    }
-    for (Condition condition : rule.conditions()) {
-      if (condition.operator().isNumeric()) {
-        Limit limit = pack.limits().require(condition.limitName());
-        limits.add(new MatchedLimit(limit.name(), limit.label(), limit.text(units), limit.basis()));
-      }
+          new Matched(
+              fact.name(), fact.definition().label(), fact.text(), fact.origin(), fact.how()));
     }
     return new Finding(
-        rule, reason(rule, view), pack.cite(rule.citations()), facts, limits, assumed);
+        rule, sentence(words.reason(view)), words.source(), facts, words.limits(), assumed);
   }
 
   /** What a condition asks for, as prose: {@code pit depth at most 3 m}. */

@@ -54,7 +54,9 @@ public record MeasureUnit(
 
   /** As {@link #fromInside(double)}, before rounding to a double. */
   BigDecimal decimalFromInside(double si) {
-    return decimal(si).divide(insideUnitsPerUnit, Factors.PRECISION);
+    return insideUnitsPerUnit.equals(BigDecimal.ONE)
+        ? decimal(si)
+        : decimal(si).divide(insideUnitsPerUnit, Factors.PRECISION);
   }
 
   private BigDecimal decimal(double value) {

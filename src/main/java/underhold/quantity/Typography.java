@@ -8,10 +8,16 @@ final class Typography {
   private static final Pattern PRIMES = Pattern.compile("[\u2032\u2018\u2019]");
   private static final Pattern DOUBLE_PRIMES = Pattern.compile("[\u2033\u201C\u201D]|''");
 
+  /** Signs from here on stand on few keyboards. */
+  private static final int FIRST_OTHER = 0x80;
+
   private Typography() {}
 
   /** Minus, primes, spaces and the degree sign as a keyboard would give them. */
   static String plain(String text) {
+    if (text.chars().allMatch(sign -> sign < FIRST_OTHER) && !text.contains("''")) {
+      return text; // as most are typed
+    }
     String plain = SPACES.matcher(text).replaceAll(" ");
     plain = PRIMES.matcher(plain).replaceAll("'");
     plain = DOUBLE_PRIMES.matcher(plain).replaceAll("\"");

@@ -28,6 +28,11 @@ public final class Json {
     return object;
   }
 
+  /** The text of a tree on one line, without a line end. */
+  static String line(Object tree) {
+    return SafeText.json(JsonMapper.shared().writeValueAsString(tree));
+  }
+
   /** The text of a tree, ending with a line end; control characters in texts are escaped. */
   public static String text(Object tree) {
     return SafeText.json(WRITER.writeValueAsString(tree)) + "\n";

@@ -36,6 +36,7 @@ final class Commands {
     all.addAll(ReviewCommands.of(session));
     all.addAll(ClassCommands.of(session));
     all.add(ClassMakeCommand.of(session));
+    all.add(ScreenCommand.of(session));
     all.add(ReportCommand.of(session));
     all.addAll(KnowledgeCommands.of(session));
     all.addAll(PackCommands.of(session));

@@ -1,12 +1,15 @@
 package underhold.shell;
 
 import java.io.BufferedReader;
+import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Map;
 import underhold.report.Look;
 
@@ -28,6 +31,16 @@ final class Console {
       }
     }
     return StandardCharsets.US_ASCII;
+  }
+
+  /** Whether messages go to a terminal as well, as far as the system tells. */
+  static boolean messagesAtTerminal() {
+    try {
+      String target = String.valueOf(Files.readSymbolicLink(Path.of("/proc/self/fd/2")));
+      return isTerminal() && (target.startsWith("/dev/pts/") || target.startsWith("/dev/tty"));
+    } catch (IOException | UnsupportedOperationException e) {
+      return isTerminal(); // no system of that kind
+    }
   }
 
   /** Whether colour is wanted: a terminal, and nobody said no. */

@@ -95,6 +95,10 @@ final class HelpCommand {
                         + (Options.isFlag(option) ? "" : " " + option.defaultValue()),
                     18,
                     String.valueOf(option.description())));
+    for (String note : command.notes()) {
+      page.blank();
+      page.para(0, note);
+    }
     return page.text();
   }
 
@@ -107,7 +111,8 @@ final class HelpCommand {
         "name", command.getName(),
         "usage", command.usage(),
         "does", command.getDescription(),
-        "options", command.getOptions().stream().map(o -> "--" + o.longName()).toList());
+        "options", command.getOptions().stream().map(o -> "--" + o.longName()).toList(),
+        "notes", command.notes());
   }
 
   private static List<ShellCommand> commands(CommandRegistry registry) {

@@ -17,6 +17,15 @@ interface Lines {
    */
   Optional<String> read(String prompt, List<String> words);
 
+  /**
+   * Lets Ctrl-C do something else than end the program, while no line is read.
+   *
+   * @return takes this back; where the lines come from no terminal, Ctrl-C is left as it is
+   */
+  default Runnable onInterrupt(Runnable action) {
+    return () -> {};
+  }
+
   /** The user pressed Ctrl-C. */
   final class Interrupted extends RuntimeException {
     private static final long serialVersionUID = 1L;

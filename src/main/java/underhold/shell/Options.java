@@ -30,6 +30,8 @@ final class Options {
   static final String OUT = "out";
   static final String SECTION = "section";
   static final String TRIES = "tries";
+  static final String ANEW = "anew";
+  static final String TEMPLATE = "template";
   static final String RULES = "rules";
   static final String LIMIT = "limit";
 
@@ -76,6 +78,11 @@ final class Options {
       valued(TRIES, "N", "how many sites are tried for each question");
   static final CommandOption SITE_OPTION = valued(SITE, "FILE", "the site file");
   static final CommandOption NAME_OPTION = valued(NAME, "NAME", "the name of the site");
+
+  static final CommandOption ANEW_OPTION =
+      flag(ANEW, "lets go of rows kept from a run that was stopped, and begins again");
+  static final CommandOption TEMPLATE_OPTION =
+      flag(TEMPLATE, "prints a table of zones to begin with: every column, and an example");
 
   /** What every command takes that answers by rules. */
   static final List<CommandOption> PACK =

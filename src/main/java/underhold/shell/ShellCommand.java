@@ -15,6 +15,7 @@ final class ShellCommand implements Command {
   private final List<CommandOption> options;
   private final Action action;
   private final boolean judges;
+  private final List<String> notes;
 
   /** What a command does; it returns an exit code. */
   @FunctionalInterface
@@ -36,7 +37,8 @@ final class ShellCommand implements Command {
         parameters,
         Options.with(group, options),
         action,
-        Commands.ADVICE.equals(group));
+        Commands.ADVICE.equals(group),
+        List.of());
   }
 
   private ShellCommand(
@@ -46,19 +48,31 @@ final class ShellCommand implements Command {
       List<Parameter> parameters,
       List<CommandOption> options,
       Action action,
-      boolean judges) {
+      boolean judges,
+      List<String> notes) {
     this.name = name;
     this.group = group;
     this.summary = summary;
     this.parameters = List.copyOf(parameters);
-    this.options = options;
+    this.options = List.copyOf(options);
     this.action = action;
     this.judges = judges;
+    this.notes = List.copyOf(notes);
   }
 
   /** The same command, which tries changed sites only and so never asks the engine. */
   ShellCommand tryingOnly() {
-    return new ShellCommand(name, group, summary, parameters, options, action, false);
+    return new ShellCommand(name, group, summary, parameters, options, action, false, notes);
+  }
+
+  /** The same command with more to be said in its help, a paragraph each. */
+  ShellCommand noting(List<String> paragraphs) {
+    return new ShellCommand(name, group, summary, parameters, options, action, judges, paragraphs);
+  }
+
+  /** What its help says below the options. */
+  List<String> notes() {
+    return notes;
   }
 
   @Override

@@ -39,4 +39,16 @@ final class TerminalLines implements Lines {
       throw new Interrupted();
     }
   }
+
+  @Override
+  public Runnable onInterrupt(Runnable action) {
+    return onInterrupt(terminal, action);
+  }
+
+  /** Hears Ctrl-C at a terminal, which the terminal's library takes from the program. */
+  static Runnable onInterrupt(Terminal terminal, Runnable action) {
+    Terminal.SignalHandler before =
+        terminal.handle(Terminal.Signal.INT, signal -> action.run());
+    return () -> terminal.handle(Terminal.Signal.INT, before);
+  }
 }

@@ -17,6 +17,7 @@ public final class FactDictionary {
 
   private final List<FactDefinition> all;
   private final Map<String, FactDefinition> byName;
+  private final Fact[] unknown;
 
   FactDictionary(List<FactDefinition> definitions) {
     this.all = List.copyOf(definitions);
@@ -27,6 +28,12 @@ public final class FactDictionary {
       }
     }
     this.byName = names;
+    this.unknown = all.stream().map(Fact::unknown).toArray(Fact[]::new);
+  }
+
+  /** Every fact as nobody knows it, in the order of the dictionary; the caller may change it. */
+  Fact[] unknown() {
+    return unknown.clone();
   }
 
   /** The dictionary of the program. */

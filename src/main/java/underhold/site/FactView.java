@@ -69,10 +69,14 @@ public final class FactView {
 
   /** A view in which nothing is known but the facts given. */
   public static FactView of(FactDictionary dictionary, Map<String, Fact> known) {
-    Fact[] facts = new Fact[dictionary.size()];
-    for (FactDefinition definition : dictionary.all()) {
-      Fact fact = known.get(definition.name());
-      facts[definition.index()] = fact == null ? Fact.unknown(definition) : fact;
+    return of(dictionary, known.values());
+  }
+
+  /** The same, of facts of which the later one holds where two speak of one thing. */
+  static FactView of(FactDictionary dictionary, Iterable<Fact> known) {
+    Fact[] facts = dictionary.unknown();
+    for (Fact fact : known) {
+      facts[fact.definition().index()] = fact;
     }
     return new FactView(dictionary, facts);
   }

@@ -10,7 +10,7 @@ import underhold.quantity.Quantity;
  * What may be said of a ground layer, described as facts are. Limits are sanity limits against
  * slips of the hand (common practice), shared with the fact of the dictionary where there is one.
  */
-final class LayerFields {
+public final class LayerFields {
   static final String TOP = "top";
   static final String SOIL = "soil";
   static final String NOTE = "note";
@@ -18,7 +18,8 @@ final class LayerFields {
 
   private final Map<String, FactDefinition> fields = new LinkedHashMap<>();
 
-  LayerFields(FactDictionary dictionary) {
+  /** The fields, those that are facts as well as the dictionary has them. */
+  public LayerFields(FactDictionary dictionary) {
     amount(TOP, "depth of the layer's top", Measure.LENGTH, "0 m", "200 m");
     fields.put(SOIL, dictionary.require("soilAtFooting"));
     fields.put("unitWeight", dictionary.require("soilUnitWeight"));
@@ -33,7 +34,7 @@ final class LayerFields {
   }
 
   /** The fields in the order in which they are written, by name. */
-  Map<String, FactDefinition> all() {
+  public Map<String, FactDefinition> all() {
     return fields;
   }
 

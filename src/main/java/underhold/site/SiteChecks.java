@@ -56,7 +56,7 @@ public final class SiteChecks {
   public static boolean fits(Site site, Zone zone, FactView known, Deductions deductions) {
     Problems problems = new Problems("");
     new SiteChecks(of(site, List.of(zone)), known.dictionary(), problems)
-        .zone(0, known, deductions);
+        .zone(0, known, deductions, true);
     return problems.isEmpty();
   }
 
@@ -75,12 +75,16 @@ public final class SiteChecks {
   private void zone(int index) {
     Zone zone = site.zones().get(index);
     Deductions deductions = Deductions.once(ZoneViews.ground(site, zone));
-    zone(index, ZoneViews.known(site, zone, dictionary, deductions), deductions);
+    zone(index, ZoneViews.known(site, zone, dictionary, deductions), deductions, false);
   }
 
-  private void zone(int index, FactView known, Deductions deductions) {
+  /** Checks a zone; where one problem is enough, it may leave out the rest. */
+  private void zone(int index, FactView known, Deductions deductions, boolean oneIsEnough) {
     GroundProfile ground = deductions.ground();
     againstDerived(index, known, deductions);
+    if (oneIsEnough && !problems.isEmpty()) {
+      return;
+    }
     String bearing = BearingCheck.contradiction(known, ground);
     if (bearing != null) {
       report(index, List.of("bearingDepth", "bearingKind", "ground"), bearing);

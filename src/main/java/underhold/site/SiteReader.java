@@ -29,11 +29,23 @@ public final class SiteReader {
     return read(text, new Problems(fileName), SavedState.NO_FILE);
   }
 
+  /**
+   * Reads what stands in a file of another form, its entries laid out as in a site file.
+   *
+   * @param root what a site file would hold; its lines and columns are those that problems show
+   * @param fileName the name that problems show
+   */
+  public static SiteReading read(FileNode root, String fileName) {
+    return read(Optional.of(root), new Problems(fileName), SavedState.NO_FILE);
+  }
+
   private static SiteReading read(String text, Problems problems, SavedState state) {
+    return read(JsonFile.read(text, problems), problems, state);
+  }
+
+  private static SiteReading read(Optional<FileNode> root, Problems problems, SavedState state) {
     FactDictionary dictionary = FactDictionary.standard();
-    Optional<Site> site =
-        JsonFile.read(text, problems)
-            .flatMap(root -> new SiteSection(dictionary, problems).read(root));
+    Optional<Site> site = root.flatMap(node -> new SiteSection(dictionary, problems).read(node));
     site.ifPresent(found -> SiteChecks.check(found, dictionary, problems));
     return site.isPresent() && problems.isEmpty()
         ? new SiteReading.Valid(site.get(), state)

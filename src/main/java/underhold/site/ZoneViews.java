@@ -1,8 +1,7 @@
 package underhold.site;
 
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 
 /** Makes the flat view of a zone's facts that rules and sizing read. */
 public final class ZoneViews {
@@ -39,10 +38,9 @@ public final class ZoneViews {
 
   /** What was stated, nothing else; the zone's own word overrides the site's. */
   static FactView stated(Site site, Zone zone, FactDictionary dictionary) {
-    Map<String, StatedFact> stated = new LinkedHashMap<>(site.facts());
-    stated.putAll(zone.facts());
-    Map<String, Fact> facts = new LinkedHashMap<>();
-    stated.forEach((name, fact) -> facts.put(name, fact(dictionary.require(name), fact)));
+    List<Fact> facts = new ArrayList<>(site.facts().size() + zone.facts().size());
+    site.facts().forEach((name, fact) -> facts.add(fact(dictionary.require(name), fact)));
+    zone.facts().forEach((name, fact) -> facts.add(fact(dictionary.require(name), fact)));
     return FactView.of(dictionary, facts);
   }
 

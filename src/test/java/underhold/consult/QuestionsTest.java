@@ -138,7 +138,11 @@ class QuestionsTest {
 
   private static List<Site> demos() throws Exception {
     try (Stream<Path> files = Files.list(Path.of("cases/demo"))) {
-      return files.sorted().map(SizingSites::read).toList();
+      return files
+          .filter(file -> file.toString().endsWith(".site.json"))
+          .sorted()
+          .map(SizingSites::read)
+          .toList();
     }
   }
 }

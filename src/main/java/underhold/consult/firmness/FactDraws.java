@@ -76,27 +76,39 @@ final class FactDraws {
     List<String> names = new ArrayList<>(wanted.keySet());
     Collections.shuffle(names, random);
     Map<String, FactValue> drawn = new LinkedHashMap<>();
-    addAll(names, wanted, drawn, random);
+    addAll(names, wanted, drawn, random, true);
     return drawn;
   }
 
-  /** Adds the values of the facts named that can be together; what cannot is drawn again. */
-  private void addAll(
+  /**
+   * Adds the values of the facts named that can be together; what cannot is drawn again.
+   *
+   * @param refused whether it is known already that all of them cannot be together
+   * @return whether all were added as wanted
+   */
+  private boolean addAll(
       List<String> names,
       Map<String, FactValue> wanted,
       Map<String, FactValue> drawn,
-      Random random) {
-    Map<String, FactValue> more = new LinkedHashMap<>(drawn);
-    names.forEach(name -> more.put(name, Objects.requireNonNull(wanted.get(name))));
-    if (changes.possible(changes.with(more))) {
-      drawn.putAll(more);
-    } else if (names.size() == 1) {
+      Random random,
+      boolean refused) {
+    if (!refused) {
+      Map<String, FactValue> more = new LinkedHashMap<>(drawn);
+      names.forEach(name -> more.put(name, Objects.requireNonNull(wanted.get(name))));
+      if (changes.possible(changes.with(more))) {
+        drawn.putAll(more);
+        return true;
+      }
+    }
+    if (names.size() == 1) {
       add(names.get(0), drawn, random);
     } else {
       int half = names.size() / 2;
-      addAll(names.subList(0, half), wanted, drawn, random);
-      addAll(names.subList(half, names.size()), wanted, drawn, random);
+      // With the first half added as it is, the second would make up what was refused.
+      boolean first = addAll(names.subList(0, half), wanted, drawn, random, false);
+      addAll(names.subList(half, names.size()), wanted, drawn, random, first);
     }
+    return false;
   }
 
   /** Adds a value that can be; none if the fact follows already or no value is found. */

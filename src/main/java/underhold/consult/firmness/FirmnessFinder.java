@@ -83,6 +83,28 @@ public final class FirmnessFinder {
         Drivers.of(facts.unknown(), sample));
   }
 
+  /**
+   * In how many draws the answer stays what it is. The draws are the first ones of {@link #find}
+   * for that seed, and each is judged as there; only what drives the doubt is not looked for.
+   *
+   * @param draws how many, at least 1
+   * @param seed the same seed gives the same draws
+   */
+  public int stayed(int draws, long seed) {
+    FactView whole = trials.rules().complete(trials.known(zone));
+    Optional<SupportOption> leader = trials.leading(whole).leader();
+    SplittableRandom seeds = new SplittableRandom(seed);
+    int stayed = 0;
+    for (int i = 0; i < draws; i++) {
+      Random random = new Random(seeds.nextLong());
+      Points weights = pack.weights(random);
+      PlainRules moved = trials.rules().with(pack.limits(random));
+      FactView changed = trials.known(facts.zone(facts.draw(random)));
+      stayed += stays(leader, trials.by(moved, weights), moved.complete(changed));
+    }
+    return stayed;
+  }
+
   private static int stays(Optional<SupportOption> leader, Trials drawn, FactView view) {
     boolean stays =
         leader

@@ -3,6 +3,7 @@ package underhold.consult.trial;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import underhold.quantity.Measure;
+import underhold.quantity.MeasureUnit;
 import underhold.quantity.Quantity;
 import underhold.quantity.QuantityPrinter;
 import underhold.quantity.UnitSystem;
@@ -40,9 +41,9 @@ public final class TypedAmounts {
   /** The amount in two figures of the user's unit, in the inside unit of its measure. */
   public double round(FactDefinition definition, double si) {
     FactDefinition.Range range = definition.requireRange();
-    Quantity exact = Quantity.of(si, range.measure(), unit(definition));
+    MeasureUnit unit = range.measure().requireUnit(unit(definition));
     String text =
-        new BigDecimal(exact.in(exact.unit())).round(ROUND).toPlainString() + " " + exact.unit();
+        new BigDecimal(unit.fromInside(si)).round(ROUND).toPlainString() + " " + unit.symbol();
     return Quantity.parse(text.strip(), range.measure()).toOptional().map(Quantity::si).orElse(si);
   }
 

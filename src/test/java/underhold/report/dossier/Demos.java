@@ -38,7 +38,12 @@ final class Demos {
   /** The names of all demo sites. */
   static Stream<String> names() {
     try (Stream<Path> files = Files.list(Path.of("cases/demo"))) {
-      return files.map(file -> file.getFileName().toString()).sorted().toList().stream();
+      return files
+          .map(file -> file.getFileName().toString())
+          .filter(name -> name.endsWith(".site.json"))
+          .sorted()
+          .toList()
+          .stream();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
