@@ -59,6 +59,6 @@ class DrawingMarkupTest {
         "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 2 1\">" + inside + "</svg>";
     Figure figure =
         new Figure("plan", "Plan <of> the pits", svg, 200, 100, List.of("four pits", "1.2 m wide"));
-    return DrawingMarkup.of(figure, "plan", medium);
+    return DrawingMarkup.of(figure, "plan", medium, 1);
   }
 }

@@ -149,7 +149,7 @@ class HtmlWriterTest {
             "t",
             List.of(Column.words("A"), Column.amounts("B"), Column.words("C")),
             List.of(Row.of(Prose.of("wall"), Prose.of("12.5 kN/m"), Prose.of("long ".repeat(60)))));
-    ColumnWidths widths = ColumnWidths.of(table);
+    ColumnWidths widths = ColumnWidths.of(table, ColumnWidths.SCREEN);
     assertThat(widths.shares().stream().mapToInt(Integer::intValue).sum()).isEqualTo(10_000);
     assertThat(widths.shares().get(2)).isGreaterThan(6_000);
     assertThat(widths.shares().get(1)).isGreaterThan(10_000 * 9 / 104);
