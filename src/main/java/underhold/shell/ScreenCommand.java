@@ -58,7 +58,8 @@ final class ScreenCommand {
                 Options.ANEW_OPTION,
                 Options.TEMPLATE_OPTION),
             call -> new ScreenCommand(session, Console.messagesAtTerminal()).run(call))
-        .noting(ScreenHelp.NOTES);
+        .noting(ScreenHelp.NOTES)
+        .tryingOnly();
   }
 
   int run(Call call) {

@@ -59,7 +59,8 @@ public final class Anchors {
       return listing.items().stream();
     }
     if (block instanceof Block.Table table) {
-      return table.rows().stream().flatMap(row -> row.cells().stream());
+      return table.rows().stream()
+          .flatMap(row -> Stream.concat(row.cells().stream(), Stream.of(row.note())));
     }
     return block instanceof Block.Working working
         ? Stream.of(working.source(), working.note())

@@ -43,6 +43,11 @@ public sealed interface Block {
         throw new IllegalArgumentException("a row differs from the columns of " + caption);
       }
     }
+
+    /** Whether any row has words below it. */
+    public boolean noted() {
+      return rows.stream().anyMatch(row -> !row.note().spans().isEmpty());
+    }
   }
 
   /** A column of a table; amounts are set right, words left. */
@@ -62,10 +67,27 @@ public sealed interface Block {
     }
   }
 
-  /** A row of a table; its anchor is empty where nothing leads to it. */
-  record Row(String anchor, Tone tone, List<Prose> cells) {
+  /**
+   * A row of a table.
+   *
+   * @param anchor its anchor; empty where nothing leads to it
+   * @param tone what it says of itself besides its words
+   * @param cells a cell a column
+   * @param note words about the whole row, set below it over all columns; may be empty
+   */
+  record Row(String anchor, Tone tone, List<Prose> cells, Prose note) {
     public Row {
       cells = List.copyOf(cells);
+    }
+
+    /** A row without a note. */
+    public Row(String anchor, Tone tone, List<Prose> cells) {
+      this(anchor, tone, cells, Prose.empty());
+    }
+
+    /** The same row with these words below it. */
+    public Row noting(Prose words) {
+      return new Row(anchor, tone, cells, words);
     }
 
     /** A row of plain words. */

@@ -47,7 +47,9 @@ public final class LiveLinks {
           table.caption(),
           table.columns(),
           table.rows().stream()
-              .map(row -> new Block.Row(row.anchor(), row.tone(), all(row.cells())))
+              .map(
+                  row ->
+                      new Block.Row(row.anchor(), row.tone(), all(row.cells()), words(row.note())))
               .toList());
     }
     if (block instanceof Block.Working working) {

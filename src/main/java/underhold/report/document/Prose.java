@@ -75,6 +75,9 @@ public record Prose(List<Span> spans) {
   }
 
   private Prose with(Span span) {
+    if (span.text().isEmpty()) {
+      return this;
+    }
     List<Span> all = new ArrayList<>(spans);
     all.add(span);
     return new Prose(all);

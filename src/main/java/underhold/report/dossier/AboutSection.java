@@ -61,9 +61,14 @@ final class AboutSection {
             .then(". Only what is stated or derived counts for or against an option."),
         Prose.of("Points of a finding: " + points(material) + ". One cause counts once each way."),
         Prose.of(
-            "Every source has its basis: standard, published, common practice, judgement, by statics,"
-                + " site fact, or from memory, verify. What is from memory was not at hand and must be"
-                + " looked up before anything rests on it."),
+                "Every source has its basis: standard, published, common practice, judgement, by statics,"
+                    + " site fact, or from memory, verify. What is from memory was not at hand and must be"
+                    + " looked up before anything rests on it.")
+            .then(" A number in brackets, [1], leads to the ")
+            .link("sources", "sources")
+            .then(
+                "; clause or page stand after it. A number alone is a source that was read: every other"
+                    + " basis stands beside it."),
         Prose.of("A check ")
             .strong("passes")
             .then(", ")

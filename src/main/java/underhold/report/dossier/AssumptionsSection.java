@@ -2,7 +2,8 @@ package underhold.report.dossier;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import underhold.advice.Finding;
 import underhold.consult.scheme.OrderWanted;
@@ -17,21 +18,17 @@ import underhold.site.Fact;
 import underhold.site.FactView;
 import underhold.site.Origin;
 import underhold.site.ZoneViews;
-import underhold.sizing.Amount;
-import underhold.sizing.Formula;
 import underhold.sizing.Setting;
 import underhold.sizing.Settings;
 import underhold.sizing.SheetInput;
-import underhold.sizing.Step;
 
 /** The register of everything that nobody stated and something rests on. */
 final class AssumptionsSection {
-  private static final List<Block.Column> INPUTS =
+  private static final List<Block.Column> SETTINGS =
       List.of(
-          Block.Column.words("Input"),
+          Block.Column.words("Setting"),
           Block.Column.amounts("Value"),
-          Block.Column.words("Origin"),
-          Block.Column.words("Source and basis"),
+          Block.Column.words("Origin and source"),
           Block.Column.words("Where it bites"));
 
   private final Material material;
@@ -52,13 +49,13 @@ final class AssumptionsSection {
     for (ZonePart zone : material.zones()) {
       parts.add(facts(zone));
       for (ZoneSheet sheet : material.sheets(zone)) {
-        List<Block.Row> rows = whole.contains(sheet) ? inputs(sheet) : List.of();
-        if (!rows.isEmpty()) {
+        List<Block> inputs = whole.contains(sheet) ? inputs(sheet) : List.of();
+        if (!inputs.isEmpty()) {
           parts.add(
               Section.of(
                   Anchor.of("assumptions", zone.number(), sheet.option().id()),
                   "Sheet of " + sheet.option().label() + ", zone " + zone.name(),
-                  List.of(new Block.Table("Assumed inputs, defaults and settings", INPUTS, rows))));
+                  inputs));
         }
       }
     }
@@ -72,6 +69,8 @@ final class AssumptionsSection {
                     + " defaults of design and practice, and settings changed."
                     + " A fact assumed warns and asks; it never counts for or against an option."
                     + " A default holds until a setting changes it."
+                    + " Each input leads to its row on the sheet: there stand its name as a setting,"
+                    + " its source, and the steps and checks that take it."
                     + (which == WhichSheets.ALL
                         ? ""
                         : " Inputs are listed of the sheets set whole; with --sheets all, of every"
@@ -122,24 +121,38 @@ final class AssumptionsSection {
             matched -> matched.name().equals(fact.name()) && matched.origin() == Origin.ASSUMED);
   }
 
-  private List<Block.Row> inputs(ZoneSheet sheet) {
-    return sheet.sheet().inputs().stream()
+  /** What is assumed or set, then the defaults, each group by what stands behind it. */
+  private List<Block> inputs(ZoneSheet sheet) {
+    Map<String, List<Prose>> groups = new TreeMap<>();
+    sheet.sheet().inputs().stream()
         .filter(AssumptionsSection::registered)
-        .map(
+        .forEach(
             input ->
-                Cells.row(
-                    "",
-                    input.origin() == underhold.sizing.Origin.DEFAULT
-                        ? Block.Tone.PLAIN
-                        : Block.Tone.DOUBT,
-                    Prose.of(input.label() + " (")
-                        .link(input.name(), sheet.anchor("input", input.name()))
-                        .then(")"),
-                    SheetSection.value(input, units),
-                    Prose.of(input.origin().label()),
-                    citations.of(input.source(), sheet),
-                    bites(sheet, input)))
-        .toList();
+                groups
+                    .computeIfAbsent(group(input), fresh -> new ArrayList<>())
+                    .add(
+                        Prose.empty()
+                            .link(input.label(), sheet.anchor("input", input.name()))
+                            .then(": ")
+                            .then(SheetSection.value(input, units))));
+    List<Block> blocks = new ArrayList<>();
+    groups.forEach(
+        (group, inputs) ->
+            blocks.add(
+                new Block.Paragraph(
+                    Prose.empty()
+                        .strong(group + " (" + inputs.size() + "). ")
+                        .then(Cells.joined(inputs, "; "))
+                        .then("."))));
+    return blocks;
+  }
+
+  private static String group(SheetInput input) {
+    return switch (input.origin()) {
+      case ASSUMED -> "Assumed for want of a fact";
+      case SET_BY_USER -> "Changed by a setting";
+      default -> "Defaults, " + input.source().basis().label();
+    };
   }
 
   /** Whether an input is one that nobody stated of the site: assumed, a default, or a setting. */
@@ -147,54 +160,6 @@ final class AssumptionsSection {
     return input.origin() == underhold.sizing.Origin.ASSUMED
         || input.origin() == underhold.sizing.Origin.DEFAULT
         || input.origin() == underhold.sizing.Origin.SET_BY_USER;
-  }
-
-  /** The checks that say they rest on it, and the steps that take it under its own name. */
-  private Prose bites(ZoneSheet sheet, SheetInput input) {
-    List<Prose> checks =
-        sheet.sheet().checks().stream()
-            .filter(check -> input.origin() == underhold.sizing.Origin.ASSUMED)
-            .filter(check -> check.note().in(units).contains(input.label()))
-            .map(check -> Prose.empty().link(check.title(), sheet.anchor("check", check.id())))
-            .toList();
-    List<Prose> steps =
-        sheet.sheet().steps().stream()
-            .filter(step -> takes(step, input))
-            .map(step -> Prose.empty().link(step.title(), sheet.anchor("step", step.id())))
-            .toList();
-    List<Prose> all = new ArrayList<>();
-    if (!checks.isEmpty()) {
-      all.add(Prose.of("checks referred for it: ").then(Cells.joined(checks, "; ")));
-    }
-    if (!steps.isEmpty()) {
-      all.add(Prose.of("steps: ").then(Cells.joined(steps, "; ")));
-    }
-    return all.isEmpty()
-        ? Prose.empty().link("this sheet", sheet.anchor()).then(", in no step by its own name")
-        : Cells.joined(all, ". ");
-  }
-
-  /** Whether a step has a symbol of the same value and meaning. */
-  private static boolean takes(Step step, SheetInput input) {
-    return input.amount().isPresent()
-        && step.formula().symbols().stream()
-            .anyMatch(symbol -> same(symbol, input.amount().get(), input.label()));
-  }
-
-  private static boolean same(Formula.Symbol symbol, Amount amount, String label) {
-    double difference = Math.abs(symbol.amount().si() - amount.si());
-    if (symbol.amount().measure() != amount.measure()
-        || difference > 1e-9 * Math.max(1, Math.abs(amount.si()))) {
-      return false;
-    }
-    String meaning = head(symbol.meaning());
-    String name = head(label);
-    return meaning.contains(name) || name.contains(meaning);
-  }
-
-  /** The words before the first comma, semicolon, colon or bracket. */
-  private static String head(String words) {
-    return words.split("[,;:(]", 2)[0].strip().toLowerCase(Locale.ROOT);
   }
 
   private Section plan(StagePlan plan) {
@@ -227,7 +192,7 @@ final class AssumptionsSection {
                         settings.get(one),
                         settings.origin(one),
                         one.source())));
-    blocks.add(new Block.Table("Settings of the stage plan", INPUTS, rows));
+    blocks.add(new Block.Table("Settings of the stage plan", SETTINGS, rows));
     List<Block.Row> orders =
         plan.scheme().best().orders().stream()
             .filter(OrderWanted::assumed)
@@ -259,8 +224,7 @@ final class AssumptionsSection {
     return Block.Row.of(
         Prose.of(label + " (").typed(name).then(")"),
         Prose.of(value),
-        Prose.of(origin.label()),
-        citations.of(source),
+        Prose.of(origin.label() + ": ").then(citations.of(source)),
         stages.isEmpty()
             ? Prose.of("no stage names it")
             : Prose.of("time of stages ").then(Cells.joined(stages, ", ")));

@@ -6,10 +6,10 @@ import underhold.report.document.Block;
 import underhold.report.document.Prose;
 import underhold.report.document.Section;
 
-/** Every source the package cites, with its basis and where it is cited. */
+/** Every source the package cites, by its number, with its basis and where it is cited. */
 final class BibliographySection {
   private static final List<Block.Column> COLUMNS =
-      Cells.columns("Source", "Cited as", "What it is, how far it was read", "Cited by");
+      Cells.columns("No.", "Source", "Cited as; what it is and how far it was read");
 
   private BibliographySection() {}
 
@@ -20,9 +20,11 @@ final class BibliographySection {
         "Sources",
         List.of(
             Cells.paragraph(
-                "Each source with the bases of the rules, limits and steps that cite it."
+                "Each source once, with the bases of the rules, limits and steps that cite it;"
+                    + " clause or page stands where it is cited."
                     + " Where a rule cites several sources its basis is that of the rule as a whole: how"
-                    + " far this one was read stands beside it and is never more than it says."
+                    + " far this one was read stands beside it and is never more than it says; of what"
+                    + " only sheets cite, the basis says it."
                     + " From memory, verify: it was not at hand, so look it up before anything rests on"
                     + " it."
                     + " Judgement and statics have no source and are marked where they stand."),
@@ -37,9 +39,14 @@ final class BibliographySection {
         cited.bases().stream().anyMatch(basis -> basis.startsWith("from memory"))
             ? Block.Tone.DOUBT
             : Block.Tone.PLAIN,
-        Prose.of(cited.words()),
-        Prose.of(String.join("; ", cited.bases())),
-        Prose.of(cited.worth().isEmpty() ? "cited on a sheet; see its basis" : cited.worth()),
-        places.isEmpty() ? Prose.of("the stage plan") : Cells.joined(places, ", "));
+            Prose.of(cited.mark()),
+            Prose.of(cited.words()),
+            Prose.of(
+                String.join(", ", cited.bases())
+                    + (cited.worth().isEmpty() ? "" : "; " + cited.worth())))
+        .noting(
+            Prose.of("Cited by ")
+                .then(
+                    places.isEmpty() ? Prose.of("the stage plan") : Cells.joined(places, ", ")));
   }
 }

@@ -37,17 +37,15 @@ final class BriefSection {
     List<Block> blocks = new ArrayList<>();
     note(site.note()).ifPresent(blocks::add);
     blocks.add(
-        Cells.table(
+        facts(
             "Stated for the whole site",
-            STATED,
             stated(0, site.facts(), FactDictionary.standard()),
             "Nothing is stated for the whole site; every fact is stated zone by zone."));
     ground("Ground of the whole site", site.ground()).ifPresent(blocks::add);
     for (Relation relation : site.relations()) {
       blocks.add(
-          Cells.table(
+          facts(
               "How two zones lie: first " + relation.first() + ", second " + relation.second(),
-              STATED,
               stated(-1, relation.facts(), FactDictionary.pairs()),
               "Of " + relation.first() + " and " + relation.second() + " nothing is stated."));
       note(relation.note()).ifPresent(blocks::add);
@@ -68,9 +66,8 @@ final class BriefSection {
                 Anchor.figures("zone", part.number()),
                 material.units())));
     blocks.add(
-        Cells.table(
+        facts(
             "Stated for this zone",
-            STATED,
             stated(part.number(), zone.facts(), FactDictionary.standard()),
             "Nothing is stated for this zone alone."));
     ground("Ground of this zone", zone.ground()).ifPresent(blocks::add);
@@ -92,6 +89,20 @@ final class BriefSection {
                   .then(".")));
     }
     return Section.of("brief-" + part.number(), "Zone: " + part.name(), blocks);
+  }
+
+  /** A table of facts; without a column for notes where none has one. */
+  private static Block facts(String caption, List<Block.Row> rows, String none) {
+    boolean noted = rows.stream().anyMatch(row -> !row.cells().get(2).text().isEmpty());
+    return noted
+        ? Cells.table(caption, STATED, rows, none)
+        : Cells.table(
+            caption,
+            STATED.subList(0, 2),
+            rows.stream()
+                .map(row -> new Block.Row(row.anchor(), row.tone(), row.cells().subList(0, 2)))
+                .toList(),
+            none);
   }
 
   private static Optional<Block> note(String note) {

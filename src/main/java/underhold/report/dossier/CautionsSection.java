@@ -66,7 +66,12 @@ final class CautionsSection {
             one ->
                 blocks.add(
                     sheet(material, citations, one, "By the sheet of " + one.option().label())));
-    return Section.of("cautions-" + zone.number(), "Zone: " + zone.name(), blocks);
+    return Section.of(anchor(zone), "Zone: " + zone.name(), blocks);
+  }
+
+  /** The anchor of the cautions of a zone. */
+  static String anchor(ZonePart zone) {
+    return "cautions-" + zone.number();
   }
 
   /** The cautions of a sheet. */

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Supplier;
 import underhold.advice.Limit;
 import underhold.advice.Rule;
 import underhold.advice.RulePack;
@@ -17,22 +16,37 @@ import underhold.sizing.Basis;
 import underhold.sizing.Source;
 
 /**
- * The sources a package cites. Whatever is cited through here comes into the bibliography, with its
- * basis and the places where it is cited.
+ * The sources a package cites, each with a number by which it is cited: {@code [12] cl. 7.2}. A
+ * number alone is a source that was read; any other basis stands beside it, wherever it is cited.
+ * Whatever is cited through here comes into the bibliography, with its basis and the places where
+ * it is cited. A package without a bibliography cites in full.
  */
 final class Citations {
   private static final int LONGEST_SLUG = 40;
 
   private final RulePack pack;
+  private final boolean numbered;
   private final Map<String, Cited> cited = new LinkedHashMap<>();
 
-  Citations(RulePack pack) {
+  private Citations(RulePack pack, boolean numbered) {
     this.pack = pack;
+    this.numbered = numbered;
+  }
+
+  /** By numbers, for a package with a bibliography. */
+  static Citations numbered(RulePack pack) {
+    return new Citations(pack, true);
+  }
+
+  /** In full words, for a package without one. */
+  static Citations inFull(RulePack pack) {
+    return new Citations(pack, false);
   }
 
   /**
    * A source that was cited.
    *
+   * @param number its number, in the order of citing
    * @param anchor its anchor in the bibliography
    * @param words author, title, edition
    * @param worth what sort of source it is and how much of it was read; empty where not noted
@@ -40,16 +54,21 @@ final class Citations {
    * @param places what cites it, with the anchor of each
    */
   record Cited(
-      String anchor, String words, String worth, Set<String> bases, Map<String, String> places) {}
+      int number,
+      String anchor,
+      String words,
+      String worth,
+      Set<String> bases,
+      Map<String, String> places) {
+    /** The number in brackets. */
+    String mark() {
+      return "[" + number + "]";
+    }
+  }
 
-  /** The sources cited so far, those of the rules first, each group by its words. */
+  /** The sources cited so far, by their numbers. */
   List<Cited> all() {
-    List<Cited> all = new ArrayList<>(cited.values());
-    all.sort(
-        java.util.Comparator.comparing((Cited one) -> one.worth().isEmpty())
-            .thenComparing(Cited::words)
-            .thenComparing(Cited::anchor));
-    return all;
+    return List.copyOf(cited.values());
   }
 
   /** Whether a source of a sheet is a source at all, and not statics, judgement or a fact. */
@@ -71,49 +90,53 @@ final class Citations {
   }
 
   private Prose of(Source source, Optional<ZoneSheet> sheet) {
-    if (!isSource(source)) {
+    if (!isSource(source) || !numbered) {
       return Prose.of(source.words());
     }
-    String anchor = anchor(source);
-    Cited one = note(anchor, source.basis().label(), () -> entry(anchor, source.citation(), ""));
+    Work work = Work.of(source.citation());
+    Cited one = note(anchor(work.title()), source.basis().label(), work.title(), "");
     sheet.ifPresent(
         from ->
             one.places().put("zone " + from.zone() + ", " + from.option().label(), from.anchor()));
-    return Prose.empty().link(source.citation(), anchor).then(" (" + source.basis().label() + ")");
+    boolean read = source.basis() == Basis.STANDARD || source.basis() == Basis.PUBLISHED;
+    return Prose.of(work.before().isEmpty() ? "" : work.before() + "; ")
+        .then(mark(one, work.place()))
+        .then(read ? "" : " (" + source.basis().label() + ")");
   }
 
-  /** The sources of a rule, each with its place. */
+  /** The basis of a rule, then its sources, each with its place. */
   Prose of(Rule rule) {
-    if (rule.citations().isEmpty()) {
-      return Prose.of("none; " + rule.basis().notice());
-    }
-    List<Prose> all =
+    return all(
+        rule.basis(),
         rule.citations().stream()
             .map(
                 citation ->
                     of(
                         citation.key(),
                         citation.place(),
-                        rule.basis().notice(),
+                        rule.basis(),
                         rule.id(),
                         Anchor.rule(rule.id())))
-            .toList();
-    return Cells.joined(all, "; ").then(" (" + rule.basis().notice() + ")");
+            .toList());
   }
 
-  /** The sources of a limit: a key and a place each, parted by semicolons. */
+  /** The basis of a limit, then its sources: a key and a place each, parted by semicolons. */
   Prose of(Limit limit) {
     List<Prose> all = new ArrayList<>();
     for (String part : limit.source().split(";")) {
       String[] words = part.strip().split("\\s+", 2);
       if (pack.sources().containsKey(words[0])) {
         String place = words.length > 1 ? words[1] : "";
-        all.add(of(words[0], place, limit.basis().notice(), limit.label(), limit(limit.name())));
+        all.add(of(words[0], place, limit.basis(), limit.label(), limit(limit.name())));
       }
     }
-    return all.isEmpty()
-        ? Prose.of("none; " + limit.basis().notice())
-        : Cells.joined(all, "; ").then(" (" + limit.basis().notice() + ")");
+    return all(limit.basis(), all);
+  }
+
+  private static Prose all(underhold.advice.Basis basis, List<Prose> sources) {
+    return sources.isEmpty()
+        ? Prose.of(basis.notice() + "; no source")
+        : Prose.of(basis.notice() + ": ").then(Cells.joined(sources, "; "));
   }
 
   /** The anchor of a limit. */
@@ -121,27 +144,37 @@ final class Citations {
     return Anchor.of("limit", name);
   }
 
-  private Prose of(String key, String place, String basis, String label, String target) {
+  private Prose of(
+      String key, String place, underhold.advice.Basis basis, String label, String target) {
     underhold.advice.Source source = pack.source(key);
-    String anchor = Anchor.source(key);
-    note(anchor, basis, () -> entry(anchor, source.cite(""), worth(source)))
-        .places()
-        .put(label, target);
-    return Prose.empty().link(source.cite(place), anchor);
+    Cited one = note(Anchor.source(key), basis.notice(), source.cite(""), worth(source));
+    one.places().put(label, target);
+    boolean said = basis == underhold.advice.Basis.FROM_MEMORY || !source.fromMemory();
+    return numbered
+        ? mark(one, place).then(said ? "" : " (from memory, verify)")
+        : Prose.of(source.cite(place));
   }
 
-  private Cited note(String anchor, String basis, Supplier<Cited> fresh) {
-    Cited one = cited.get(anchor);
-    if (one == null) {
-      one = fresh.get();
-      cited.put(anchor, one);
-    }
+  private static Prose mark(Cited one, String place) {
+    return Prose.empty()
+        .link(one.mark(), one.anchor())
+        .then(place.isEmpty() ? Prose.empty() : Prose.of(" " + place));
+  }
+
+  private Cited note(String anchor, String basis, String words, String worth) {
+    Cited one =
+        cited.computeIfAbsent(
+            anchor,
+            fresh ->
+                new Cited(
+                    cited.size() + 1,
+                    anchor,
+                    words,
+                    worth,
+                    new TreeSet<>(),
+                    new LinkedHashMap<>()));
     one.bases().add(basis);
     return one;
-  }
-
-  private static Cited entry(String anchor, String words, String worth) {
-    return new Cited(anchor, words, worth, new TreeSet<>(), new LinkedHashMap<>());
   }
 
   private static String worth(underhold.advice.Source source) {
@@ -155,9 +188,9 @@ final class Citations {
   }
 
   /** The same words give the same anchor, whatever else is cited. */
-  private static String anchor(Source source) {
-    String slug = Anchor.slug(source.citation());
+  private static String anchor(String title) {
+    String slug = Anchor.slug(title);
     String start = slug.substring(0, Math.min(LONGEST_SLUG, slug.length()));
-    return Anchor.of("cited", start, Integer.toHexString(source.citation().hashCode()));
+    return Anchor.of("cited", start, Integer.toHexString(title.hashCode()));
   }
 }

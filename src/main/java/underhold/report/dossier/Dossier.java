@@ -27,7 +27,10 @@ public final class Dossier {
     this.material = material;
     this.commission = commission;
     this.illustrations = illustrations;
-    this.citations = new Citations(material.pack());
+    this.citations =
+        commission.audience() == Audience.REVIEWER
+            ? Citations.numbered(material.pack())
+            : Citations.inFull(material.pack());
   }
 
   /** The document that is asked for. */
@@ -103,7 +106,7 @@ public final class Dossier {
     sections.add(MonitoringSection.of(material));
     sections.add(new CautionsSection(material, commission, citations).section());
     sections.add(new AssumptionsSection(material, commission.sheets(), citations).section());
-    Section trace = new TraceAppendix(material, citations, anchors(sections)).section();
+    Section trace = new TraceAppendix(material, anchors(sections)).section();
     List<Section> spoken = new ArrayList<>(sections);
     spoken.add(trace);
     Section rules =

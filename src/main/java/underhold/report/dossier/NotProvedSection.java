@@ -18,10 +18,7 @@ import underhold.sizing.Verdict;
 final class NotProvedSection {
   private static final List<Block.Column> COLUMNS =
       List.of(
-          Block.Column.words("Check"),
-          Block.Column.words("Verdict"),
-          Block.Column.amounts("Used"),
-          Block.Column.words("Why it is open"));
+          Block.Column.words("Check"), Block.Column.words("Verdict"), Block.Column.amounts("Used"));
 
   private final Material material;
 
@@ -157,15 +154,15 @@ final class NotProvedSection {
 
   private static Block.Row row(ZoneSheet sheet, Check check, UnitSystem units) {
     return Cells.row(
-        "",
-        SheetSection.tone(check.verdict()),
-        Prose.empty().link(check.title(), sheet.anchor("check", check.id())),
-        Prose.empty()
-            .strong(
-                check.verdict() == Verdict.REFER
-                    ? "refers to the engineer"
-                    : check.verdict().label()),
-        Prose.of(SheetSection.used(check)),
-        Prose.of(check.note().in(units)));
+            "",
+            SheetSection.tone(check.verdict()),
+            Prose.empty().link(check.title(), sheet.anchor("check", check.id())),
+            Prose.empty()
+                .strong(
+                    check.verdict() == Verdict.REFER
+                        ? "refers to the engineer"
+                        : check.verdict().label()),
+            Prose.of(SheetSection.used(check)))
+        .noting(SheetSection.note(check, units));
   }
 }

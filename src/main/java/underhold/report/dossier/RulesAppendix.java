@@ -53,7 +53,7 @@ final class RulesAppendix {
                     + " A rule fires where all its conditions hold."),
             Cells.table(
                 "Rules",
-                Cells.columns("Rule", "As written", "Basis and sources", "Fired at"),
+                Cells.columns("Rule, and below it as written", "Basis and sources", "Fired at"),
                 rules.stream().map(rule -> rule(rule, anchors)).toList(),
                 "No rule is spoken of."),
             Cells.table(
@@ -75,40 +75,58 @@ final class RulesAppendix {
 
   private Block.Row rule(Rule rule, Set<String> anchors) {
     return Cells.row(
-        Anchor.rule(rule.id()),
-        Block.Tone.PLAIN,
-        Prose.empty().strong(rule.id()).then(" " + rule.sentence()),
-        Prose.of("when ")
-            .typed(
-                rule.conditions().stream().map(Condition::text).collect(Collectors.joining(", ")))
-            .then(
-                " it "
-                    + Words.verb(rule.effect())
-                    + Words.about(rule)
-                    + Optional.ofNullable(rule.action().strength())
-                        .map(strength -> ", " + strength.word())
-                        .orElse("")
-                    + "; cause: "
-                    + rule.cause()
-                    + "; stands in "
-                    + rule.file()
-                    + ", line "
-                    + rule.line()),
-        citations.of(rule),
-        fired(rule, anchors));
+            Anchor.rule(rule.id()),
+            Block.Tone.PLAIN,
+            Prose.empty().strong(rule.id()).then(" " + rule.sentence()),
+            citations.of(rule),
+            fired(rule, anchors))
+        .noting(written(rule));
+  }
+
+  /** The rule as its file has it. */
+  private static Prose written(Rule rule) {
+    return Prose.of("When ")
+        .typed(rule.conditions().stream().map(Condition::text).collect(Collectors.joining(", ")))
+        .then(
+            " it "
+                + Words.verb(rule.effect())
+                + Words.about(rule)
+                + Optional.ofNullable(rule.action().strength())
+                    .map(strength -> ", " + strength.word())
+                    .orElse("")
+                + "; cause: "
+                + rule.cause()
+                + "; "
+                + rule.file()
+                + ", line "
+                + rule.line()
+                + ".");
   }
 
   private Prose fired(Rule rule, Set<String> anchors) {
-    List<Prose> places = new ArrayList<>();
+    List<Prose> fired = new ArrayList<>();
+    List<Prose> nearly = new ArrayList<>();
     for (ZonePart zone : material.zones()) {
-      add(places, zone.name(), Anchor.trace(zone.number(), rule.id()), anchors);
-      add(places, zone.name() + " (nearly)", Anchor.near(zone.number(), rule.id()), anchors);
+      String label = String.valueOf(zone.number());
+      add(fired, label, Anchor.trace(zone.number(), rule.id()), anchors);
+      add(nearly, label, Anchor.near(zone.number(), rule.id()), anchors);
     }
+    List<Prose> between = new ArrayList<>();
     int pairs = material.madeScheme().map(scheme -> scheme.best().findings().size()).orElse(0);
     for (int place = 1; place <= pairs; place++) {
-      add(places, "between zones", Anchor.between(place, rule.id()), anchors);
+      add(between, "between zones", Anchor.between(place, rule.id()), anchors);
     }
+    List<Prose> places = new ArrayList<>();
+    in(places, "zone ", "zones ", fired);
+    places.addAll(between);
+    in(places, "nearly zone ", "nearly zones ", nearly);
     return places.isEmpty() ? Prose.of("nowhere here") : Cells.joined(places, ", ");
+  }
+
+  private static void in(List<Prose> places, String one, String several, List<Prose> zones) {
+    if (!zones.isEmpty()) {
+      places.add(Prose.of(zones.size() == 1 ? one : several).then(Cells.joined(zones, ", ")));
+    }
   }
 
   private static void add(List<Prose> places, String label, String anchor, Set<String> anchors) {

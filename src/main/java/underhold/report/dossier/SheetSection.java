@@ -1,8 +1,11 @@
 package underhold.report.dossier;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import underhold.quantity.UnitSystem;
 import underhold.report.document.Block;
@@ -27,16 +30,17 @@ final class SheetSection {
           Block.Column.amounts("Capacity"),
           Block.Column.amounts("Used"),
           Block.Column.words("Verdict"),
-          Block.Column.words("Note"),
           Block.Column.words("Source"));
 
   private static final List<Block.Column> INPUTS =
       List.of(
           Block.Column.words("Input"),
           Block.Column.amounts("Value"),
-          Block.Column.words("Origin"),
-          Block.Column.words("Source"),
-          Block.Column.words("Name"));
+          Block.Column.words("Origin and source"),
+          Block.Column.words("Taken by"));
+
+  /** A note as long as this is said once, of the first check that has it. */
+  private static final int LONG_NOTE = 60;
 
   private final Material material;
   private final Citations citations;
@@ -63,7 +67,14 @@ final class SheetSection {
                 Anchor.figures(sheet.anchor()),
                 units)));
     missing(sheet.sheet(), blocks);
-    if (!sheet.sheet().cautions().isEmpty()) {
+    if (!sheet.sheet().cautions().isEmpty()
+        && material.chosen(zone).filter(sheet::equals).isPresent()) {
+      blocks.add(
+          new Block.Paragraph(
+              Prose.of("Its cautions stand under ")
+                  .link("Cautions and who decides", CautionsSection.anchor(zone))
+                  .then(".")));
+    } else if (!sheet.sheet().cautions().isEmpty()) {
       blocks.add(CautionsSection.sheet(material, citations, sheet, "Cautions of this sheet"));
     }
     if (!sheet.sheet().notCovered().isEmpty()) {
@@ -121,7 +132,7 @@ final class SheetSection {
       part(parts, sheet, "time", "Time", List.of(bill("Time", of.time())));
     }
     if (!of.stages().isEmpty()) {
-      part(parts, sheet, "order", "Order of work on this sheet alone", stages(of));
+      part(parts, sheet, "order", "Order of work on this sheet alone", order(sheet));
     }
     return parts;
   }
@@ -132,23 +143,41 @@ final class SheetSection {
   }
 
   private Block checks(ZoneSheet sheet) {
-    return new Block.Table(
-        "Checks: demand against capacity",
-        CHECKS,
-        sheet.sheet().checks().stream().map(check -> check(sheet, check)).toList());
+    List<Block.Row> rows = new ArrayList<>();
+    Map<String, Prose> said = new HashMap<>();
+    for (Check check : sheet.sheet().checks()) {
+      int number = rows.size() + 1;
+      Block.Row row = check(sheet, number, check);
+      Prose first = said.get(row.note().text());
+      rows.add(first == null ? row : row.noting(Prose.of("As said of check ").then(first)));
+      if (row.note().text().length() > LONG_NOTE) {
+        said.putIfAbsent(
+            row.note().text(),
+            Prose.empty()
+                .link(String.valueOf(number), sheet.anchor("check", check.id()))
+                .then("."));
+      }
+    }
+    return new Block.Table("Checks: demand against capacity", CHECKS, rows);
   }
 
-  private Block.Row check(ZoneSheet sheet, Check check) {
+  private Block.Row check(ZoneSheet sheet, int number, Check check) {
     return Cells.row(
-        sheet.anchor("check", check.id()),
-        tone(check.verdict()),
-        Prose.of(check.title()),
-        Prose.of(Cells.amount(check.demand(), units)),
-        Prose.of(Cells.amount(check.capacity(), units)),
-        Prose.of(used(check)),
-        Prose.empty().strong(check.verdict().label()),
-        Prose.of(check.note().in(units)),
-        citations.of(check.source(), sheet));
+            sheet.anchor("check", check.id()),
+            tone(check.verdict()),
+            Prose.of(number + ". " + check.title()),
+            Prose.of(Cells.amount(check.demand(), units)),
+            Prose.of(Cells.amount(check.capacity(), units)),
+            Prose.of(used(check)),
+            Prose.empty().strong(check.verdict().label()),
+            citations.of(check.source(), sheet))
+        .noting(note(check, units));
+  }
+
+  /** What a check says beside its numbers. */
+  static Prose note(Check check, UnitSystem units) {
+    String note = check.note().in(units);
+    return note.isEmpty() ? Prose.empty() : Prose.of(note);
   }
 
   /** The share of the capacity that is used. */
@@ -160,21 +189,21 @@ final class SheetSection {
   }
 
   private Block inputs(ZoneSheet sheet) {
+    Uses uses = new Uses(sheet, units);
     return new Block.Table(
         "Inputs and settings",
         INPUTS,
-        sheet.sheet().inputs().stream().map(input -> input(sheet, input)).toList());
+        sheet.sheet().inputs().stream().map(input -> input(sheet, input, uses)).toList());
   }
 
-  private Block.Row input(ZoneSheet sheet, SheetInput input) {
+  private Block.Row input(ZoneSheet sheet, SheetInput input, Uses uses) {
     return Cells.row(
         sheet.anchor("input", input.name()),
         input.origin() == Origin.ASSUMED ? Block.Tone.DOUBT : Block.Tone.PLAIN,
-        Prose.of(input.label()),
+        Prose.of(input.label() + " (").typed(input.name()).then(")"),
         value(input, units),
-        Prose.of(input.origin().label()),
-        citations.of(input.source(), sheet),
-        Cells.typed(input.name()));
+        Prose.of(input.origin().label() + ": ").then(citations.of(input.source(), sheet)),
+        uses.of(input));
   }
 
   /** The value of an input; a plain number says that it is one, a word stands as it is typed. */
@@ -222,28 +251,44 @@ final class SheetSection {
         items.stream().map(item -> QuantitiesSection.row(item, units)).toList());
   }
 
-  private List<Block> stages(Sheet sheet) {
+  /** The stages in order; of one that the plan of the site says whole, where it stands there. */
+  private List<Block> order(ZoneSheet sheet) {
+    Optional<InThePlan> planned =
+        material.madePlan().map(plan -> new InThePlan(plan, material, sheet));
     List<Block> blocks = new ArrayList<>();
     int number = 0;
-    for (Stage stage : sheet.stages()) {
-      blocks.add(new Block.Paragraph(Prose.empty().strong(++number + ". " + stage.title())));
-      if (!stage.work().isEmpty()) {
+    for (Stage stage : sheet.sheet().stages()) {
+      List<Prose> places = planned.map(plan -> plan.of(stage)).orElse(List.of());
+      Prose title = Prose.empty().strong(++number + ". " + stage.title());
+      if (places.isEmpty()) {
+        blocks.add(new Block.Paragraph(title));
+        stage(stage, blocks);
+      } else {
+        String stages = places.size() == 1 ? ": stage " : ": stages ";
         blocks.add(
-            new Block.Listing(
-                true, stage.work().stream().map(work -> Prose.of(work.in(units))).toList()));
-      }
-      for (HoldPoint hold : stage.holdPoints()) {
-        blocks.add(
-            new Block.Notice(
-                Block.Tone.CAUTION,
-                "Hold point",
-                Prose.of(
-                    Cells.sentence(hold.condition().in(units))
-                        + " Released by: "
-                        + Cells.sentence(hold.releasedBy()))));
+            new Block.Paragraph(
+                title.then(stages).then(Cells.joined(places, ", ")).then(" of the stage plan.")));
       }
     }
     return blocks;
+  }
+
+  private void stage(Stage stage, List<Block> blocks) {
+    if (!stage.work().isEmpty()) {
+      blocks.add(
+          new Block.Listing(
+              true, stage.work().stream().map(work -> Prose.of(work.in(units))).toList()));
+    }
+    for (HoldPoint hold : stage.holdPoints()) {
+      blocks.add(
+          new Block.Notice(
+              Block.Tone.CAUTION,
+              "Hold point",
+              Prose.of(
+                  Cells.sentence(hold.condition().in(units))
+                      + " Released by: "
+                      + Cells.sentence(hold.releasedBy()))));
+    }
   }
 
   /** The verdict of a sheet with the count of its checks. */

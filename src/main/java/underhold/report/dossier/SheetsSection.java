@@ -21,8 +21,7 @@ final class SheetsSection {
           Block.Column.amounts("Demand"),
           Block.Column.amounts("Capacity"),
           Block.Column.amounts("Used"),
-          Block.Column.words("Verdict"),
-          Block.Column.words("Note"));
+          Block.Column.words("Verdict"));
 
   private SheetsSection() {}
 
@@ -122,13 +121,13 @@ final class SheetsSection {
 
   private static Block.Row row(ZoneSheet sheet, Check check, UnitSystem units) {
     return Cells.row(
-        sheet.anchor("check", check.id()),
-        SheetSection.tone(check.verdict()),
-        Prose.of(check.title()),
-        Prose.of(Cells.amount(check.demand(), units)),
-        Prose.of(Cells.amount(check.capacity(), units)),
-        Prose.of(SheetSection.used(check)),
-        Prose.empty().strong(check.verdict().label()),
-        Prose.of(check.note().in(units)));
+            sheet.anchor("check", check.id()),
+            SheetSection.tone(check.verdict()),
+            Prose.of(check.title()),
+            Prose.of(Cells.amount(check.demand(), units)),
+            Prose.of(Cells.amount(check.capacity(), units)),
+            Prose.of(SheetSection.used(check)),
+            Prose.empty().strong(check.verdict().label()))
+        .noting(SheetSection.note(check, units));
   }
 }

@@ -156,7 +156,7 @@ final class StageSection {
     return Block.Row.of(
         Prose.of(String.valueOf(number)),
         Prose.empty().link(stage.title(), Anchor.stage(number)),
-        Prose.of(where(stage)),
+        Prose.of(Stages.zone(stage)),
         Prose.of("day " + Stages.days(start)),
         Prose.of("day " + Stages.days(start + stage.time().days())),
         Prose.of(slip(plan, stage)),
@@ -170,13 +170,13 @@ final class StageSection {
 
   private static String slip(StagePlan plan, PlanStage stage) {
     double spare = plan.schedule().floats().getOrDefault(stage.id(), 0.0);
-    return plan.schedule().isCritical(stage.id()) ? "not at all (critical)" : days(spare);
+    return plan.schedule().isCritical(stage.id()) ? "none (critical)" : days(spare);
   }
 
   private Section stage(StagePlan plan, PlanStage stage) {
     int number = plan.number(stage.id());
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Block.Table("", Cells.columns("Stage " + number, "What"), rows(plan, stage)));
+    blocks.add(new Block.Paragraph(when(plan, stage)));
     if (!stage.work().isEmpty()) {
       blocks.add(
           new Block.Listing(
@@ -200,8 +200,8 @@ final class StageSection {
     return Section.of(Anchor.stage(number), stage.title(), blocks);
   }
 
-  private List<Block.Row> rows(StagePlan plan, PlanStage stage) {
-    List<Block.Row> rows = new ArrayList<>();
+  private Prose when(StagePlan plan, PlanStage stage) {
+    List<Prose> rows = new ArrayList<>();
     double start = plan.schedule().start(stage.id());
     row(rows, "Where", Prose.of(where(stage)));
     row(
@@ -238,11 +238,11 @@ final class StageSection {
       row(rows, "Carried by", Prose.of(String.join("; ", plan.carriers(stage))));
     }
     row(rows, "Readings", Prose.of(Stages.watch(plan, stage)));
-    return rows;
+    return Cells.joined(rows, ". ").then(".");
   }
 
-  private static void row(List<Block.Row> rows, String label, Prose words) {
-    rows.add(Block.Row.of(Prose.empty().strong(label), words));
+  private static void row(List<Prose> rows, String label, Prose words) {
+    rows.add(Prose.empty().strong(label + ": ").then(words));
   }
 
   private static Prose after(StagePlan plan, Link link) {

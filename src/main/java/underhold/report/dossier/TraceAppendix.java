@@ -20,10 +20,9 @@ import underhold.report.document.Section;
 /** Every rule that fired in every zone, with the facts and limits it matched, and the near ones. */
 final class TraceAppendix {
   private static final List<Block.Column> FIRED =
-      Cells.columns("Rule", "What it states", "Facts and limits", "Sources", "Told at");
+      Cells.columns("Rule", "What it states, and where it is told", "Facts and limits");
 
   private final Material material;
-  private final Citations citations;
   private final Set<String> anchors;
 
   /**
@@ -31,9 +30,8 @@ final class TraceAppendix {
    *
    * @param anchors the anchors of all sections before it, to lead back to
    */
-  TraceAppendix(Material material, Citations citations, Set<String> anchors) {
+  TraceAppendix(Material material, Set<String> anchors) {
     this.material = material;
-    this.citations = citations;
     this.anchors = anchors;
   }
 
@@ -44,7 +42,9 @@ final class TraceAppendix {
         List.of(
             Cells.paragraph(
                 "Every rule that fired, in the order of the rules, and every rule that nearly did."
-                    + " What fires only on assumed facts warns and asks; it never counts.")),
+                    + " What fires only on assumed facts warns and asks; it never counts."
+                    + " The rule's sentence and its sources stand where its number leads, how a fact"
+                    + " follows where the fact leads. What is told nowhere else names no place.")),
         material.zones().stream().map(this::zone).toList());
   }
 
@@ -81,17 +81,16 @@ final class TraceAppendix {
     return Cells.row(
         Anchor.trace(zone.number(), id),
         Block.Tone.PLAIN,
-        Prose.empty().link(id, Anchor.rule(id)).then(" " + finding.rule().sentence()),
+        Prose.empty().link(id, Anchor.rule(id)),
         Prose.of(
-            Words.verb(finding.effect())
-                + Words.about(finding.rule())
-                + ": "
-                + finding.reason()
-                + " "
-                + Words.tag(finding, true)),
-        grounds(zone, finding),
-        citations.of(finding.rule()),
-        told(zone, id));
+                Words.verb(finding.effect())
+                    + Words.about(finding.rule())
+                    + ": "
+                    + finding.reason()
+                    + " "
+                    + Words.tag(finding, true).replace(", " + id, ""))
+            .then(told(zone, id)),
+        grounds(zone, finding));
   }
 
   private Prose grounds(ZonePart zone, Finding finding) {
@@ -102,10 +101,10 @@ final class TraceAppendix {
   }
 
   private Prose fact(ZonePart zone, Matched fact) {
-    String how = fact.how().isEmpty() ? "" : ": " + fact.how();
+    boolean told = fact.how().isEmpty() || places(zone, fact.name()).anyMatch(anchors::contains);
     return lead(fact.label(), places(zone, fact.name()))
-        .then(" ")
-        .then(fact.value() + " (" + fact.origin().word() + how + ")");
+        .then(" " + fact.value() + " (" + fact.origin().word())
+        .then((told ? "" : ": " + fact.how()) + ")");
   }
 
   private static Stream<String> places(ZonePart zone, String fact) {
@@ -138,7 +137,9 @@ final class TraceAppendix {
     }
     add(places, "conditions", Anchor.condition(zone.number(), rule));
     add(places, "cautions", Anchor.caution(zone.number(), rule));
-    return places.isEmpty() ? Prose.of("here only") : Cells.joined(places, ", ");
+    return places.isEmpty()
+        ? Prose.empty()
+        : Prose.of(" Told at: ").then(Cells.joined(places, ", ")).then(".");
   }
 
   private void add(List<Prose> places, String label, String anchor) {
@@ -152,7 +153,7 @@ final class TraceAppendix {
     return Cells.row(
         Anchor.near(zone.number(), id),
         miss.truth() == Truth.OPEN ? Block.Tone.DOUBT : Block.Tone.PLAIN,
-        Prose.empty().link(id, Anchor.rule(id)).then(" " + miss.rule().sentence()),
+        Prose.empty().link(id, Anchor.rule(id)),
         Prose.of(Words.verb(miss.rule().effect()) + Words.about(miss.rule())),
         Prose.of(
             (miss.truth() == Truth.OPEN ? "open: " : "failed: ")

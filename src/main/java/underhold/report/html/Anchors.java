@@ -86,10 +86,12 @@ public final class Anchors {
       for (Block.Row row : table.rows()) {
         place(row.anchor());
         row.cells().forEach(cell -> collect(cell, from));
+        collect(row.note(), from);
       }
     } else if (block instanceof Block.Working working) {
       place(working.anchor());
       collect(working.source(), from);
+      collect(working.note(), from);
     } else if (block instanceof Block.Drawn drawn) {
       place(drawn.figure().id());
     }

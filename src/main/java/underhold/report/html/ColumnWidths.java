@@ -13,24 +13,30 @@ import underhold.report.document.Block;
  * @param letters how many letters wide the table must be lest it breaks words
  */
 record ColumnWidths(List<Integer> shares, int letters) {
-  /** Letters of table text in a line as wide as the page. */
-  private static final int LINE = 104;
+  /** Letters of table text in a line as wide as the page of a screen. */
+  static final int SCREEN = 104;
+
+  /** The same in small letters on paper. */
+  static final int PAPER = 120;
 
   /** Blank beside each cell, in letters. */
-  private static final int PADDING = 3;
+  static final int PADDING = 3;
+
+  /** Letters more that a bold head takes. */
+  private static final int BOLD = 1;
 
   private static final int WIDEST_WORD = 24;
   private static final int WIDEST_TEXT = 160;
 
-  /** The widths for what stands in a table. */
-  static ColumnWidths of(Block.Table table) {
+  /** The widths for what stands in a table that has so many letters in a line. */
+  static ColumnWidths of(Block.Table table, int line) {
     int count = table.columns().size();
     double[] least = new double[count];
     double[] wanted = new double[count];
     double[] holds = new double[count];
     for (int i = 0; i < count; i++) {
       Block.Column column = table.columns().get(i);
-      least[i] = longestWord(column.title());
+      least[i] = longestWord(column.title()) + BOLD;
       wanted[i] = least[i];
       for (Block.Row row : table.rows()) {
         String text = row.cells().get(i).text();
@@ -43,7 +49,7 @@ record ColumnWidths(List<Integer> shares, int letters) {
       least[i] = Math.min(least[i], WIDEST_WORD) + PADDING;
       wanted[i] = Math.max(least[i], wanted[i] + PADDING);
     }
-    List<Integer> shares = shares(least, wanted, holds);
+    List<Integer> shares = shares(least, wanted, holds, line);
     double letters = 0;
     for (int i = 0; i < count; i++) {
       letters = Math.max(letters, 10_000 * least[i] / Math.max(1, shares.get(i)));
@@ -51,9 +57,9 @@ record ColumnWidths(List<Integer> shares, int letters) {
     return new ColumnWidths(shares, (int) Math.ceil(letters));
   }
 
-  private static List<Integer> shares(double[] least, double[] wanted, double[] holds) {
+  private static List<Integer> shares(double[] least, double[] wanted, double[] holds, int line) {
     double[] widths = least.clone();
-    double left = LINE - sum(least);
+    double left = line - sum(least);
     boolean anyWants = true;
     while (left > 0.01 && anyWants) {
       double wanting = 0;

@@ -39,21 +39,24 @@ final class DrawingMarkup {
   private final Figure figure;
   private final String id;
   private final Medium medium;
+  private final double scale;
 
-  private DrawingMarkup(Figure figure, String id, Medium medium) {
+  private DrawingMarkup(Figure figure, String id, Medium medium, double scale) {
     this.figure = figure;
     this.id = id;
     this.medium = medium;
+    this.scale = scale;
   }
 
   /**
    * The drawing as markup.
    *
    * @param id its id in the page, with which the ids inside begin
+   * @param scale by what factor it is made smaller than it is drawn
    * @throws IllegalArgumentException when it is no drawing, or fetches or runs something
    */
-  static String of(Figure figure, String id, Medium medium) {
-    return new DrawingMarkup(figure, id, medium).markup();
+  static String of(Figure figure, String id, Medium medium, double scale) {
+    return new DrawingMarkup(figure, id, medium, scale).markup();
   }
 
   private String markup() {
@@ -127,17 +130,12 @@ final class DrawingMarkup {
   }
 
   private void name(Element root) {
-    double scale =
-        Math.min(
-            1,
-            Math.min(
-                medium.widthMillimetres() / figure.widthMillimetres(),
-                medium.heightMillimetres() / figure.heightMillimetres()));
     String width = millimetres(figure.widthMillimetres() * scale);
     String height = millimetres(figure.heightMillimetres() * scale);
     root.removeAttribute("width");
     root.removeAttribute("height");
     if (medium.paged()) {
+      root.setAttribute("alt", spoken());
       root.setAttribute("style", "width: " + width + "; height: " + height);
       root.setAttribute("font-family", "Drawing");
       return;

@@ -9,12 +9,17 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import underhold.report.document.Block;
 import underhold.report.document.Document;
 import underhold.report.document.Prose;
+import underhold.report.document.Section;
 import underhold.report.drawing.Figure;
 
 /**
@@ -29,16 +34,23 @@ public final class PageMarkup {
 
   private static final int LONGEST_HEAD = 160;
 
+  /** Letters of a formula and its numbers that have room on one line of paper. */
+  private static final int ONE_LINE = 90;
+
   private final Document document;
   private final Medium medium;
   private final List<Outline> outline;
   private final Anchors anchors;
+  private final Map<String, Double> scales;
+  private final Set<Block.Table> captioned = Collections.newSetFromMap(new IdentityHashMap<>());
 
   private PageMarkup(Document document, Medium medium) {
     this.document = document;
     this.medium = medium;
     this.outline = Outline.of(document.sections());
     this.anchors = new Anchors(document, outline);
+    this.scales = FigureScales.of(document, medium);
+    captioned(document.sections(), captioned);
   }
 
   /** The document as a page that is well-formed XML as well as HTML. */
@@ -94,6 +106,12 @@ public final class PageMarkup {
     return paged() && FormulaMarkup.of(formula).hidesSigns();
   }
 
+  /** Whether formula and numbers have room on one line of paper. */
+  public boolean oneLine(Block.Working working) {
+    int letters = working.formula().length() + calculation(working).length();
+    return letters <= ONE_LINE && !alsoPlain(working.formula());
+  }
+
   /** The sign of a tone, and its word for whoever does not see the sign. */
   public Content sign(Block.Tone tone) {
     return new Trusted(
@@ -130,8 +148,10 @@ public final class PageMarkup {
       line = sign + line;
     }
     String result = working.result().strip();
-    boolean whole = result.isEmpty() || line.endsWith(" = " + result) || line.equals(result);
-    return whole ? line : line + " = " + result;
+    String value = result.startsWith(sign) ? result.substring(sign.length()) : result;
+    String bare = value.replaceFirst(" \\((?:count|ratio)\\)$", "");
+    boolean whole = result.isEmpty() || line.endsWith(" = " + bare) || line.equals(bare);
+    return whole ? line : line + " = " + value;
   }
 
   /** The sketch in signs that stands for a drawing; empty where it has none. */
@@ -146,22 +166,73 @@ public final class PageMarkup {
 
   /** The drawing of a figure. */
   public Content drawing(Figure figure) {
-    String svg = DrawingMarkup.of(figure, Anchors.clean(figure.id()), medium);
+    String svg =
+        DrawingMarkup.of(figure, Anchors.clean(figure.id()), medium, scales.get(figure.id()));
     return new Trusted(svg);
   }
 
-  /** The widths of the columns in percent. */
-  public List<String> widths(Block.Table table) {
-    return ColumnWidths.of(table).shares().stream()
+  /** That a drawing to scale is not printed at its scale; empty where it is, or has none. */
+  public String reduced(Figure figure) {
+    double scale = scales.get(figure.id());
+    return paged() && scale < 0.995 && FigureScales.toScale(figure)
+        ? String.format(
+            Locale.ROOT, " (printed at %.0f %% of its size: its scale does not hold)", 100 * scale)
+        : "";
+  }
+
+  /** The caption of a table on paper; none where it says again what the heading above it says. */
+  public String caption(Block.Table table) {
+    return captioned.contains(table) ? "" : table.caption();
+  }
+
+  private static void captioned(List<Section> sections, Set<Block.Table> tables) {
+    for (Section section : sections) {
+      boolean first = true;
+      for (Block block : section.blocks()) {
+        boolean heads = first && block instanceof Block.Table;
+        if (heads && ((Block.Table) block).caption().startsWith(section.title())) {
+          tables.add((Block.Table) block);
+        }
+        first &= block instanceof Block.Paragraph;
+      }
+      captioned(section.parts(), tables);
+    }
+  }
+
+  /** Whether a long table of short rows is set two rows side by side: only on paper. */
+  public boolean pairs(Block.Table table) {
+    return paged() && SideBySide.saves(table);
+  }
+
+  /** The widths of the columns in percent; of both halves and the gap where rows stand in pairs. */
+  public List<String> widths(Block.Table table, boolean pairs) {
+    List<Integer> shares =
+        pairs ? SideBySide.shares(table) : ColumnWidths.of(table, line()).shares();
+    return shares.stream()
         .map(share -> String.format(Locale.ROOT, "%d.%02d", share / 100, share % 100))
         .toList();
+  }
+
+  private int line() {
+    return paged() ? ColumnWidths.PAPER : ColumnWidths.SCREEN;
+  }
+
+  /** The class of a cell: of its column, and of its row where the row has none of its own. */
+  public @Nullable String cell(Block.Column column, @Nullable String tone) {
+    if (!column.amounts()) {
+      return tone;
+    }
+    return tone == null ? "amounts" : "amounts " + tone;
   }
 
   /** The width under which a table is scrolled, as a style; none on paper. */
   public @Nullable String breadth(Block.Table table) {
     return paged()
         ? null
-        : String.format(Locale.ROOT, "min-width: %.1fem", 0.56 * ColumnWidths.of(table).letters());
+        : String.format(
+            Locale.ROOT,
+            "min-width: %.1fem",
+            0.56 * ColumnWidths.of(table, line()).letters());
   }
 
   /** Whether the head of the table is short enough to be repeated on every page. */

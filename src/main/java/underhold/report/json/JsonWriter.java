@@ -101,14 +101,20 @@ public final class JsonWriter implements DocumentWriter {
             .map(column -> Json.object("title", column.title(), "amounts", column.amounts()))
             .toList(),
         "rows",
-        table.rows().stream()
-            .map(
-                row ->
-                    Json.object(
-                        "anchor", row.anchor(),
-                        "tone", word(row.tone()),
-                        "cells", row.cells().stream().map(JsonWriter::words).toList()))
-            .toList());
+        table.rows().stream().map(JsonWriter::row).toList());
+  }
+
+  /** A row; a note only where there is one. */
+  private static Map<String, Object> row(Block.Row row) {
+    Map<String, Object> node =
+        Json.object(
+            "anchor", row.anchor(),
+            "tone", word(row.tone()),
+            "cells", row.cells().stream().map(JsonWriter::words).toList());
+    if (!row.note().spans().isEmpty()) {
+      node.put("note", words(row.note()));
+    }
+    return node;
   }
 
   private static Map<String, Object> working(Block.Working working) {

@@ -103,17 +103,21 @@ public final class MarkdownWriter implements DocumentWriter {
         line("**" + Escape.words(table.caption()) + "**");
         blank();
       }
+      boolean noted = table.noted();
       line(
           table.columns().stream()
-              .map(column -> Escape.words(column.title()))
-              .collect(Collectors.joining(" | ", "| ", " |")));
+                  .map(column -> Escape.words(column.title()))
+                  .collect(Collectors.joining(" | ", "| ", " |"))
+              + (noted ? " Note |" : ""));
       line(
           table.columns().stream()
-              .map(column -> column.amounts() ? "---:" : "---")
-              .collect(Collectors.joining(" | ", "| ", " |")));
+                  .map(column -> column.amounts() ? "---:" : "---")
+                  .collect(Collectors.joining(" | ", "| ", " |"))
+              + (noted ? " --- |" : ""));
       for (Block.Row row : table.rows()) {
         String cells = row.cells().stream().map(Page::words).collect(Collectors.joining(" | "));
-        line("| " + (row.anchor().isEmpty() ? "" : anchor(row.anchor())) + cells + " |");
+        String note = noted ? " " + words(row.note()) + " |" : "";
+        line("| " + (row.anchor().isEmpty() ? "" : anchor(row.anchor())) + cells + " |" + note);
       }
     }
 

@@ -10,10 +10,10 @@ public enum Paper {
   LETTER(215.9, 279.4);
 
   /** Margins left and right together [mm], as the style of the pages has them. */
-  private static final double SIDES = 38;
+  private static final double SIDES = 25;
 
   /** Margins above and below together, with the title of a drawing [mm]. */
-  private static final double ENDS = 62;
+  private static final double ENDS = 37;
 
   private final double widthMillimetres;
   private final double heightMillimetres;

@@ -88,6 +88,7 @@ public final class PdfWriter implements DocumentWriter {
       Letters.embed(builder, pdf);
       builder.useSVGDrawer(drawings);
       builder.usePdfUaAccessibility(tagged);
+      builder.usePageSupplier(new MarkedContent());
       builder.useProtocolsStreamImplementation(Letters::stream, Letters.PROTOCOL);
       for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {
         builder.useExternalResourceAccessControl(

@@ -35,7 +35,6 @@ import underhold.site.Origin;
 import underhold.site.Site;
 import underhold.site.ZoneViews;
 import underhold.sizing.Sheet;
-import underhold.sizing.Source;
 
 /** The packages of all demo sites: whole, linked, and saying what the advice says. */
 class DossierTest {
@@ -147,14 +146,14 @@ class DossierTest {
             .map(row -> row.cells().stream().map(Prose::text).collect(Collectors.joining(" / ")))
             .toList();
     for (ZoneSheet sheet : material.sheets()) {
-      sources(sheet)
+      CitationsTest.sources(sheet)
           .filter(Citations::isSource)
           .forEach(
               source ->
                   assertThat(listed)
                       .anyMatch(
                           row ->
-                              row.startsWith(source.citation() + " / ")
+                              row.contains("] / " + Work.of(source.citation()).title() + " / ")
                                   && row.contains(source.basis().label())));
     }
     for (ZonePart zone : material.zones()) {
@@ -162,10 +161,10 @@ class DossierTest {
         for (Rule.Citation citation : finding.rule().citations()) {
           Block.Row row = row(rows, Anchor.source(citation.key()));
 
-          assertThat(row.cells().get(1).text()).contains(finding.rule().basis().notice());
+          assertThat(row.cells().get(2).text()).contains(finding.rule().basis().notice());
           assertThat(targets(row)).contains(Anchor.rule(finding.rule().id()));
           if (material.pack().source(citation.key()).fromMemory()) {
-            assertThat(row.cells().get(0).text()).endsWith("(from memory, verify)");
+            assertThat(row.cells().get(1).text()).endsWith("(from memory, verify)");
           }
         }
       }
@@ -284,15 +283,6 @@ class DossierTest {
     assertThat(changed).containsExactly("- **Date**: 2026-03-15");
   }
 
-  private static Stream<Source> sources(ZoneSheet sheet) {
-    return Stream.of(
-            sheet.sheet().inputs().stream().map(input -> input.source()),
-            sheet.sheet().steps().stream().map(step -> step.source()),
-            sheet.sheet().checks().stream().map(check -> check.source()),
-            sheet.sheet().cautions().stream().map(caution -> caution.source()))
-        .flatMap(stream -> stream);
-  }
-
   private static Section section(Document document, String id) {
     return sections(document.sections())
         .filter(section -> section.id().equals(id))
@@ -329,7 +319,7 @@ class DossierTest {
   }
 
   private static Set<String> targets(Block.Row row) {
-    return row.cells().stream()
+    return Stream.concat(row.cells().stream(), Stream.of(row.note()))
         .flatMap(cell -> cell.spans().stream())
         .map(Prose.Span::target)
         .collect(Collectors.toSet());

@@ -8,6 +8,9 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import underhold.report.document.Block;
+import underhold.report.document.Document;
+import underhold.report.document.Section;
 import underhold.report.drawing.Figure;
 
 class DrawingMarkupTest {
@@ -59,6 +62,9 @@ class DrawingMarkupTest {
         "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 2 1\">" + inside + "</svg>";
     Figure figure =
         new Figure("plan", "Plan <of> the pits", svg, 200, 100, List.of("four pits", "1.2 m wide"));
-    return DrawingMarkup.of(figure, "plan", medium);
+    Section section = Section.of("a", "A", List.of(new Block.Drawn(figure)));
+    Document document = new Document("t", "s", List.of(), List.of(section));
+    return DrawingMarkup.of(
+        figure, "plan", medium, FigureScales.of(document, medium).get("plan"));
   }
 }

@@ -149,10 +149,26 @@ class HtmlWriterTest {
             "t",
             List.of(Column.words("A"), Column.amounts("B"), Column.words("C")),
             List.of(Row.of(Prose.of("wall"), Prose.of("12.5 kN/m"), Prose.of("long ".repeat(60)))));
-    ColumnWidths widths = ColumnWidths.of(table);
+    ColumnWidths widths = ColumnWidths.of(table, ColumnWidths.SCREEN);
     assertThat(widths.shares().stream().mapToInt(Integer::intValue).sum()).isEqualTo(10_000);
     assertThat(widths.shares().get(2)).isGreaterThan(6_000);
     assertThat(widths.shares().get(1)).isGreaterThan(10_000 * 9 / 104);
+  }
+
+  @Test
+  @DisplayName("What is said of a whole row stands below it over all columns, links and all")
+  void notes() throws Exception {
+    Row row = Row.of(Prose.of("wall"), Prose.of("95 kN/m"));
+    Block.Table table =
+        new Block.Table(
+            "Loads",
+            List.of(Column.words("What"), Column.amounts("How much")),
+            List.of(row.noting(Prose.of("see ").link("the facts", "a")), row));
+    byte[] html =
+        write(new Document("t", "s", List.of(), List.of(Section.of("a", "A", List.of(table)))));
+    assertThat(HtmlChecks.problems(html)).isEmpty();
+    assertThat(new String(html, StandardCharsets.UTF_8))
+        .containsOnlyOnce("<td colspan=\"2\"><span class=\"said\">see <a href=\"#a\">the facts</a></span></td>");
   }
 
   /** A document of one long table. */

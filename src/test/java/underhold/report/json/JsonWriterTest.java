@@ -49,6 +49,26 @@ class JsonWriterTest {
   }
 
   @Test
+  void a_row_has_its_note_where_there_is_one() throws IOException {
+    Block.Row row = Block.Row.of(Prose.of("wall"));
+    JsonNode rows =
+        written(
+                new Block.Table(
+                    "Loads",
+                    List.of(Block.Column.words("What")),
+                    List.of(row.noting(Prose.of("by hand")), row)))
+            .get("document")
+            .get("sections")
+            .get(0)
+            .get("blocks")
+            .get(0)
+            .get("rows");
+
+    assertThat(rows.get(0).get("note").get(0).get("text").asString()).isEqualTo("by hand");
+    assertThat(rows.get(1).propertyNames()).doesNotContain("note");
+  }
+
+  @Test
   void every_kind_of_block_has_its_type() throws IOException {
     Prose words = Prose.of("see ").link("there", "two").typed("4 ft");
     JsonNode blocks =

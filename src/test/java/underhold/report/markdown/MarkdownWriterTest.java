@@ -113,6 +113,27 @@ class MarkdownWriterTest {
   }
 
   @Test
+  void what_is_said_of_a_whole_row_has_a_column_of_its_own() {
+    Block.Row row = Block.Row.of(Prose.of("wall"), Prose.of("95 kN/m"));
+    Block.Table table =
+        new Block.Table(
+            "",
+            List.of(Block.Column.words("What"), Block.Column.amounts("How much")),
+            List.of(row.noting(Prose.of("see ").link("facts", "one")), row));
+    Document document =
+        new Document("t", "s", List.of(), List.of(Section.of("one", "One", List.of(table))));
+
+    assertThat(MarkdownWriter.text(document))
+        .contains(
+            """
+            | What | How much | Note |
+            | --- | ---: | --- |
+            | wall | 95 kN/m | see [facts](#one) |
+            | wall | 95 kN/m |  |
+            """);
+  }
+
+  @Test
   void a_working_can_be_redone_from_its_lines() {
     assertThat(MarkdownWriter.text(document("wall")))
         .contains(
