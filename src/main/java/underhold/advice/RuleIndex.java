@@ -27,8 +27,8 @@ final class RuleIndex {
    * @param words for each word that a rule compares it with, the rules that fail with it
    * @param otherwise the rules that fail with any other word
    * @param limits the limits that rules compare it with, in order
-   * @param between the rules that fail below the first limit, at it, between it and the next, and so
-   *     on
+   * @param between the rules that fail below the first limit, at it, between it and the next, and
+   *     so on
    * @param unknown the rules that do not hold while nobody knows it
    */
   private record Row(

@@ -35,10 +35,10 @@ final class BibliographySection {
     List<Prose> places = new ArrayList<>();
     cited.places().forEach((label, anchor) -> places.add(Prose.empty().link(label, anchor)));
     return Cells.row(
-        cited.anchor(),
-        cited.bases().stream().anyMatch(basis -> basis.startsWith("from memory"))
-            ? Block.Tone.DOUBT
-            : Block.Tone.PLAIN,
+            cited.anchor(),
+            cited.bases().stream().anyMatch(basis -> basis.startsWith("from memory"))
+                ? Block.Tone.DOUBT
+                : Block.Tone.PLAIN,
             Prose.of(cited.mark()),
             Prose.of(cited.words()),
             Prose.of(
@@ -46,7 +46,6 @@ final class BibliographySection {
                     + (cited.worth().isEmpty() ? "" : "; " + cited.worth())))
         .noting(
             Prose.of("Cited by ")
-                .then(
-                    places.isEmpty() ? Prose.of("the stage plan") : Cells.joined(places, ", ")));
+                .then(places.isEmpty() ? Prose.of("the stage plan") : Cells.joined(places, ", ")));
   }
 }

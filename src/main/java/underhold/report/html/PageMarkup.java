@@ -230,9 +230,7 @@ public final class PageMarkup {
     return paged()
         ? null
         : String.format(
-            Locale.ROOT,
-            "min-width: %.1fem",
-            0.56 * ColumnWidths.of(table, line()).letters());
+            Locale.ROOT, "min-width: %.1fem", 0.56 * ColumnWidths.of(table, line()).letters());
   }
 
   /** Whether the head of the table is short enough to be repeated on every page. */
