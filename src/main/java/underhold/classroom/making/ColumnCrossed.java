@@ -111,7 +111,7 @@ final class ColumnCrossed implements SiteKind {
     zone.put("underminedLength", typing.length(Math.max(2, pad)));
     zone.put("underminedWidth", typing.length(width));
     zone.put("wallGapLength", typing.length(0));
-    double span = draw.chance(0.8) ? width + draw.between(1.5, 6) : draw.between(20.5, 27);
+    double span = draw.chance(0.8) ? width + draw.between(2.4, 6.5) : draw.between(20.5, 27);
     ColumnsBeside.seats(sketch, zone, span);
     zone.put("excavationWall", draw.pick("flexible", "flexible", "stiff"));
     Common.access(

@@ -85,11 +85,15 @@ final class ColumnsBeside implements SiteKind {
     zone.put("newBaseSameSpot", lower ? "yes" : "no");
     if (lower) {
       double pad = Typing.metres(String.valueOf(zone.get("footingWidth")));
-      seats(sketch, zone, pad + draw.between(1.6, 5));
+      seats(sketch, zone, pad + draw.between(2, 5));
     }
     double gap = far ? draw.between(2.5, 2.2 * dig) : draw.between(0.4, 2);
     zone.put("gapToExcavation", draw.typing().length(gap));
-    zone.put("excavationWall", draw.pick("flexible", "flexible", "stiff", "stiff-watertight"));
+    zone.put(
+        "excavationWall",
+        sketch.layers().get(1).soil().equals("rock")
+            ? draw.pick("none", "none", "flexible")
+            : draw.pick("flexible", "flexible", "stiff", "stiff-watertight"));
     Common.access(
         sketch,
         zone,

@@ -38,7 +38,11 @@ final class Common {
     boolean harmed = sketch.layers().stream().map(Layer::soil).anyMatch(HARMED::contains);
     site.put("drawdownHarm", harmed && draw.chance(0.8) ? "clay-or-peat" : "none");
     Layer last = sketch.layers().get(sketch.layers().size() - 1);
-    boolean deepWater = sketch.layers().size() > 2 && OPEN.contains(last.soil());
+    int beds = sketch.layers().size();
+    boolean deepWater =
+        beds > 2
+            && OPEN.contains(last.soil())
+            && sketch.layers().get(beds - 2).soil().endsWith("clay");
     sketch.facts(sketch.first()).put("artesian", deepWater && draw.chance(0.2) ? "yes" : "no");
   }
 
@@ -105,7 +109,8 @@ final class Common {
     }
     boolean soft =
         sketch.layers().stream().map(Layer::soil).anyMatch(Set.of("soft-clay", "silt")::contains);
-    double share = (wall.equals("flexible") ? 0.0035 : 0.0012) * (soft ? 2 : 1);
+    boolean rock = sketch.layers().get(1).soil().equals("rock");
+    double share = (wall.equals("flexible") ? 0.0035 : 0.0012) * (soft ? 2 : 1) * (rock ? 0.3 : 1);
     double near = Math.max(0, 1 - Typing.metres(gap) / (INFLUENCE * dig));
     double millimetres = Math.max(1, share * dig * 1000 * near * sketch.draw().between(0.8, 1.2));
     zone.put("predictedMovement", sketch.typing().movement(millimetres));

@@ -32,6 +32,9 @@ final class Plausible {
   /** Whether a method may come first on such a site in a case for a class. */
   static boolean leads(SupportOption leader, Sketch sketch) {
     boolean rock = ROCK.contains(sketch.layers().get(1).soil());
+    if (sketch.layers().get(1).soil().equals("rock") && sketch.is("obstructions", "frequent")) {
+      return false; // boulders lie in soil
+    }
     // nobody underpins a wall that stands on rock by digging pits in it by hand
     return !(leader == SupportOption.PITS && rock);
   }

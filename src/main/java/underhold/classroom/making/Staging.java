@@ -76,15 +76,15 @@ final class Staging {
 
   private final Sketch sketch;
   private final Knowing knowing;
-  private final Map<Integer, List<FactPlace>> told = new LinkedHashMap<>();
-  private final Map<Integer, List<Believed>> believed = new LinkedHashMap<>();
+  private final List<List<FactPlace>> told = new ArrayList<>();
+  private final List<List<Believed>> believed = new ArrayList<>();
 
   private Staging(Sketch sketch, Knowing knowing) {
     this.sketch = sketch;
     this.knowing = knowing;
     for (int stage = LOOK; stage <= WORK; stage++) {
-      told.put(stage, new ArrayList<>());
-      believed.put(stage, new ArrayList<>());
+      told.add(new ArrayList<>());
+      believed.add(new ArrayList<>());
     }
   }
 
@@ -149,9 +149,9 @@ final class Staging {
           case BORINGS -> words.borings(ground);
           default -> words.work();
         };
-    List<FactPlace> places = told.getOrDefault(stage, List.of());
+    List<FactPlace> places = told.get(stage);
     boolean truth = places.stream().anyMatch(this::wasBelieved);
-    boolean belief = !believed.getOrDefault(stage, List.of()).isEmpty();
+    boolean belief = !believed.get(stage).isEmpty();
     String tells =
         named.tells()
             + (belief ? " " + words.believed(stage == LOOK) : "")
@@ -164,7 +164,7 @@ final class Staging {
         tells.strip(),
         ground,
         reveals(places),
-        believed.getOrDefault(stage, List.of()));
+        believed.get(stage));
   }
 
   private boolean wasBelieved(FactPlace place) {

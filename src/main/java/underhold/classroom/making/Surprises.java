@@ -71,7 +71,7 @@ final class Surprises {
           Map.entry("outsideAccess", List.of("large-rig", "small-rig", "hand", "none")),
           Map.entry("insideAccess", List.of("large-rig", "small-rig", "hand", "none")));
   private static final Set<String> LESS_IS_WORSE =
-      Set.of("groundWaterDepth", "foundingDepth", "clearSpan", "clearShaft");
+      Set.of("groundWaterDepth", "clearSpan", "clearShaft");
   private static final Set<String> MORE_IS_WORSE = Set.of("seatBearingDepth", "predictedMovement");
 
   /** How the truth of a change comes out. */
@@ -111,7 +111,6 @@ final class Surprises {
           Map.entry("edgeGround", FIRST_PIT),
           Map.entry("rockJoints", FIRST_PIT),
           Map.entry("footingStrength", FIRST_PIT),
-          Map.entry("foundingDepth", FIRST_PIT),
           Map.entry("artesian", FIRST_HOLE),
           Map.entry("seatBearingDepth", FIRST_HOLE),
           Map.entry("rigBothSides", OPENED),

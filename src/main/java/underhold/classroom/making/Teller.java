@@ -48,10 +48,13 @@ final class Teller {
         more);
     extra(
         "excavationWall", "none", "No wall is planned to hold the face of the dig.", knowing, more);
+    boolean one = sketch.is("columnCount", "1");
     extra(
         "newBaseSameSpot",
         "yes",
-        "New bases are to be built lower on the same spots.",
+        one
+            ? "A new base is to be built lower on the very same spot."
+            : "New bases are to be built lower on the same spots.",
         knowing,
         more);
     String last = more.isEmpty() ? "" : " " + draw.pick(more);

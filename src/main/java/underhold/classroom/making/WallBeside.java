@@ -226,8 +226,10 @@ final class WallBeside implements SiteKind {
     zone.put("gapToExcavation", draw.typing().length(gap));
     zone.put(
         "excavationWall",
-        gap < 1
-            ? draw.pick("none", "flexible", "flexible", "stiff")
-            : draw.pick("none", "flexible", "stiff", "stiff-watertight"));
+        sketch.layers().get(1).soil().equals("rock")
+            ? draw.pick("none", "none", "flexible")
+            : gap < 1
+                ? draw.pick("none", "flexible", "flexible", "stiff")
+                : draw.pick("none", "flexible", "stiff", "stiff-watertight"));
   }
 }
