@@ -47,8 +47,7 @@ final class TerminalLines implements Lines {
 
   /** Hears Ctrl-C at a terminal, which the terminal's library takes from the program. */
   static Runnable onInterrupt(Terminal terminal, Runnable action) {
-    Terminal.SignalHandler before =
-        terminal.handle(Terminal.Signal.INT, signal -> action.run());
+    Terminal.SignalHandler before = terminal.handle(Terminal.Signal.INT, signal -> action.run());
     return () -> terminal.handle(Terminal.Signal.INT, before);
   }
 }

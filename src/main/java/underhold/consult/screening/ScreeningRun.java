@@ -162,7 +162,8 @@ public final class ScreeningRun {
         ScreenedZone zone = screen.screen(entry.place(), entry.id(), read.site(), read.zone());
         return new Done(Optional.of(form.row(zone)), List.of(), false, piece.taken());
       }
-      return new Done(Optional.empty(), ((ZoneReading.Refused) reading).messages(), false, piece.taken());
+      return new Done(
+          Optional.empty(), ((ZoneReading.Refused) reading).messages(), false, piece.taken());
     } catch (RuntimeException e) {
       return new Done(Optional.empty(), fault(entry, e), true, piece.taken());
     }
