@@ -20,24 +20,84 @@ final class RuleIndex {
   /** A condition of a rule. */
   private record Use(int rule, Condition condition) {}
 
-  /**
-   * What the values of one fact do.
-   *
-   * @param fact its place in the dictionary
-   * @param words for each word that a rule compares it with, the rules that fail with it
-   * @param otherwise the rules that fail with any other word
-   * @param limits the limits that rules compare it with, in order
-   * @param between the rules that fail below the first limit, at it, between it and the next, and
-   *     so on
-   * @param unknown the rules that do not hold while nobody knows it
-   */
-  private record Row(
-      int fact,
-      Map<String, BitSet> words,
-      BitSet otherwise,
-      double[] limits,
-      BitSet[] between,
-      BitSet unknown) {}
+  /** What the values of one fact do. */
+  private static final class Row {
+    private final int fact;
+
+    /** For each word that a rule compares it with, the rules that fail with it. */
+    private final Map<String, BitSet> words = new HashMap<>();
+
+    /** The rules that fail with any other word. */
+    private final BitSet otherwise = new BitSet();
+
+    /** The rules that do not hold while nobody knows it. */
+    private final BitSet unknown = new BitSet();
+
+    /** The limits that rules compare it with, in order. */
+    private final double[] limits;
+
+    /** The rules that fail below the first limit, at it, between it and the next, and so on. */
+    private final BitSet[] between;
+
+    Row(int fact, List<Use> uses) {
+      this.fact = fact;
+      this.limits =
+          uses.stream()
+              .filter(use -> use.condition().operator().isNumeric())
+              .mapToDouble(use -> use.condition().threshold())
+              .sorted()
+              .distinct()
+              .toArray();
+      this.between = new BitSet[2 * limits.length + 1];
+      Arrays.setAll(between, place -> new BitSet());
+      uses.forEach(use -> use.condition().words().forEach(word -> words.put(word, new BitSet())));
+      uses.forEach(this::enter);
+    }
+
+    private void enter(Use use) {
+      Condition condition = use.condition();
+      if (condition.operator() == Condition.Operator.UNKNOWN) {
+        words.values().forEach(failing -> failing.set(use.rule()));
+        otherwise.set(use.rule());
+        Arrays.stream(between).forEach(failing -> failing.set(use.rule()));
+        return;
+      }
+      unknown.set(use.rule());
+      if (condition.operator().isNumeric()) {
+        int at = place(condition.threshold());
+        for (int place = 0; place < between.length; place++) {
+          if (!holds(condition, place - at)) {
+            between[place].set(use.rule());
+          }
+        }
+        return;
+      }
+      otherwise.set(use.rule());
+      words.forEach(
+          (word, failing) -> {
+            if (!condition.words().contains(word)) {
+              failing.set(use.rule());
+            }
+          });
+    }
+
+    /** The rules that fail, or are open, in a view because of this fact. */
+    BitSet failing(FactView view) {
+      String word = view.word(fact);
+      if (word != null) {
+        BitSet known = words.get(word);
+        return known == null ? otherwise : known;
+      }
+      Double number = view.number(fact);
+      return number == null ? unknown : between[place(number)];
+    }
+
+    /** Where a number lies: odd at a limit, even between two. */
+    private int place(double number) {
+      int found = Arrays.binarySearch(limits, number);
+      return found >= 0 ? 2 * found + 1 : 2 * (-found - 1);
+    }
+  }
 
   RuleIndex(List<Rule> rules) {
     this.count = rules.size();
@@ -48,51 +108,7 @@ final class RuleIndex {
             .add(new Use(i, condition));
       }
     }
-    uses.forEach((fact, list) -> rows.add(row(fact, list)));
-  }
-
-  private static Row row(int fact, List<Use> uses) {
-    double[] limits =
-        uses.stream()
-            .filter(use -> use.condition().operator().isNumeric())
-            .mapToDouble(use -> use.condition().threshold())
-            .sorted()
-            .distinct()
-            .toArray();
-    BitSet[] between = new BitSet[2 * limits.length + 1];
-    for (int place = 0; place < between.length; place++) {
-      between[place] = new BitSet();
-    }
-    Map<String, BitSet> words = new HashMap<>();
-    uses.forEach(use -> use.condition().words().forEach(word -> words.put(word, new BitSet())));
-    BitSet otherwise = new BitSet();
-    BitSet unknown = new BitSet();
-    for (Use use : uses) {
-      Condition condition = use.condition();
-      if (condition.operator() == Condition.Operator.UNKNOWN) {
-        words.values().forEach(failing -> failing.set(use.rule()));
-        otherwise.set(use.rule());
-        Arrays.stream(between).forEach(failing -> failing.set(use.rule()));
-        continue;
-      }
-      unknown.set(use.rule());
-      if (condition.operator().isNumeric()) {
-        int at = 2 * Arrays.binarySearch(limits, condition.threshold()) + 1;
-        for (int place = 0; place < between.length; place++) {
-          between[place].set(
-              use.rule(), between[place].get(use.rule()) || !holds(condition, place - at));
-        }
-      } else {
-        otherwise.set(use.rule());
-        words.forEach(
-            (word, failing) -> {
-              if (!condition.words().contains(word)) {
-                failing.set(use.rule());
-              }
-            });
-      }
-    }
-    return new Row(fact, words, otherwise, limits, between, unknown);
+    uses.forEach((fact, list) -> rows.add(new Row(fact, list)));
   }
 
   /** Whether a numeric condition holds for values on that side of its limit: below, at or above. */
@@ -111,24 +127,9 @@ final class RuleIndex {
   BitSet holding(FactView view) {
     BitSet not = new BitSet(count);
     for (Row row : rows) {
-      not.or(failing(row, view));
+      not.or(row.failing(view));
     }
     not.flip(0, count);
     return not;
-  }
-
-  private static BitSet failing(Row row, FactView view) {
-    String word = view.word(row.fact());
-    if (word != null) {
-      BitSet known = row.words().get(word);
-      return known == null ? row.otherwise() : known;
-    }
-    Double number = view.number(row.fact());
-    return number == null ? row.unknown() : row.between()[place(row.limits(), number)];
-  }
-
-  private static int place(double[] limits, double number) {
-    int found = Arrays.binarySearch(limits, number);
-    return found >= 0 ? 2 * found + 1 : 2 * (-found - 1);
   }
 }

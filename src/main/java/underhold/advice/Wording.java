@@ -37,6 +37,7 @@ public final class Wording {
   /**
    * What is said of a rule whatever the facts are: made once, for rules are asked again and again.
    */
+  @SuppressWarnings("ReferenceEquality") // a rule changed for a trial keeps its id
   private RuleWords words(Rule rule, FactView view) {
     RuleWords known = said.get(rule.id());
     if (known != null && known.rule() == rule) {

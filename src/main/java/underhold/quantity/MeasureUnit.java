@@ -54,7 +54,7 @@ public record MeasureUnit(
 
   /** As {@link #fromInside(double)}, before rounding to a double. */
   BigDecimal decimalFromInside(double si) {
-    return insideUnitsPerUnit.equals(BigDecimal.ONE)
+    return insideUnitsPerUnit.compareTo(BigDecimal.ONE) == 0
         ? decimal(si)
         : decimal(si).divide(insideUnitsPerUnit, Factors.PRECISION);
   }

@@ -24,6 +24,7 @@ public final class SafeCell {
     boolean control = !text.isEmpty() && (text.charAt(0) == '\t' || text.charAt(0) == '\r');
     String bare = line.strip();
     boolean formula = !bare.isEmpty() && BEGIN_FORMULAS.indexOf(bare.charAt(0)) >= 0;
-    return control || formula && !NUMBER.matcher(bare).matches() ? MADE_TEXT + line : line;
+    boolean unsafe = control || (formula && !NUMBER.matcher(bare).matches());
+    return unsafe ? MADE_TEXT + line : line;
   }
 }
