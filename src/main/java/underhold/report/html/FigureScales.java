@@ -10,9 +10,10 @@ import underhold.report.document.Section;
 import underhold.report.drawing.Figure;
 
 /**
- * By what factor each drawing of a document is made smaller. A drawing to scale keeps its size where
- * it has room at all, for its scale is written on it. On paper charts are smaller than on screen, and
- * of two drawings that follow each other smaller still where that lets both stand on one page.
+ * By what factor each drawing of a document is made smaller. A drawing to scale keeps its size
+ * where it has room at all, for its scale is written on it. On paper charts are smaller than on
+ * screen, and of two drawings that follow each other smaller still where that lets both stand on
+ * one page.
  */
 final class FigureScales {
   /** How small a chart stands on paper: its small letters are then 2 mm high. */

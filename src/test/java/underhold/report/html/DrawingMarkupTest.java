@@ -64,7 +64,6 @@ class DrawingMarkupTest {
         new Figure("plan", "Plan <of> the pits", svg, 200, 100, List.of("four pits", "1.2 m wide"));
     Section section = Section.of("a", "A", List.of(new Block.Drawn(figure)));
     Document document = new Document("t", "s", List.of(), List.of(section));
-    return DrawingMarkup.of(
-        figure, "plan", medium, FigureScales.of(document, medium).get("plan"));
+    return DrawingMarkup.of(figure, "plan", medium, FigureScales.of(document, medium).get("plan"));
   }
 }

@@ -58,7 +58,11 @@ class FigureScalesTest {
 
   private static Figure figure(String id, double width, double height, String inside) {
     return new Figure(
-        id, id, "<svg xmlns=\"http://www.w3.org/2000/svg\">" + inside + "</svg>", width, height,
+        id,
+        id,
+        "<svg xmlns=\"http://www.w3.org/2000/svg\">" + inside + "</svg>",
+        width,
+        height,
         List.of("words"));
   }
 }

@@ -168,7 +168,8 @@ class HtmlWriterTest {
         write(new Document("t", "s", List.of(), List.of(Section.of("a", "A", List.of(table)))));
     assertThat(HtmlChecks.problems(html)).isEmpty();
     assertThat(new String(html, StandardCharsets.UTF_8))
-        .containsOnlyOnce("<td colspan=\"2\"><span class=\"said\">see <a href=\"#a\">the facts</a></span></td>");
+        .containsOnlyOnce(
+            "<td colspan=\"2\"><span class=\"said\">see <a href=\"#a\">the facts</a></span></td>");
   }
 
   /** A document of one long table. */

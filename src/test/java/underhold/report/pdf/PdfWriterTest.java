@@ -103,7 +103,8 @@ class PdfWriterTest {
   }
 
   @Test
-  @DisplayName("Every mark of tagged words stands once on its page, and marks that say the same are one")
+  @DisplayName(
+      "Every mark of tagged words stands once on its page, and marks that say the same are one")
   void marks() throws Exception {
     try (PDDocument pdf = Loader.loadPDF(rich)) {
       Map<String, COSDictionary> seen = new HashMap<>();
@@ -128,7 +129,8 @@ class PdfWriterTest {
   }
 
   @Test
-  @DisplayName("Long tables of short rows stand two rows side by side, and lose no row and no anchor")
+  @DisplayName(
+      "Long tables of short rows stand two rows side by side, and lose no row and no anchor")
   void pairs() throws Exception {
     List<Row> rows = new ArrayList<>();
     for (int i = 1; i <= 301; i++) {
@@ -265,7 +267,8 @@ class PdfWriterTest {
     for (int i = 1; i <= 1_000; i++) {
       rows.add(
           Row.of(
-              Prose.of("row " + i + ". a name so long that half a page is too narrow for its words"),
+              Prose.of(
+                  "row " + i + ". a name so long that half a page is too narrow for its words"),
               Prose.of(i + ".5 kN")));
     }
     Block.Table table =
