@@ -9,7 +9,7 @@ import underhold.report.document.Section;
 /** Every source the package cites, by its number, with its basis and where it is cited. */
 final class BibliographySection {
   private static final List<Block.Column> COLUMNS =
-      Cells.columns("No.", "Source", "Cited as; what it is and how far it was read");
+      Cells.columns("No.", "Source", "Cited as; what it is and how far it was read; cited by");
 
   private BibliographySection() {}
 
@@ -31,9 +31,22 @@ final class BibliographySection {
             Cells.table("Sources cited", COLUMNS, rows, "No source is cited.")));
   }
 
+  /** Places longer than this stand below the row. */
+  private static final int SHORT = 60;
+
   private static Block.Row row(Citations.Cited cited) {
     List<Prose> places = new ArrayList<>();
     cited.places().forEach((label, anchor) -> places.add(Prose.empty().link(label, anchor)));
+    Prose by =
+        Prose.of("Cited by ")
+            .then(places.isEmpty() ? Prose.of("the stage plan") : Cells.joined(places, ", "))
+            .then(".");
+    boolean beside = by.text().length() <= SHORT;
+    Prose about =
+        Prose.of(
+            String.join(", ", cited.bases())
+                + (cited.worth().isEmpty() ? "" : "; " + cited.worth())
+                + (beside ? ". " : ""));
     return Cells.row(
             cited.anchor(),
             cited.bases().stream().anyMatch(basis -> basis.startsWith("from memory"))
@@ -41,11 +54,7 @@ final class BibliographySection {
                 : Block.Tone.PLAIN,
             Prose.of(cited.mark()),
             Prose.of(cited.words()),
-            Prose.of(
-                String.join(", ", cited.bases())
-                    + (cited.worth().isEmpty() ? "" : "; " + cited.worth())))
-        .noting(
-            Prose.of("Cited by ")
-                .then(places.isEmpty() ? Prose.of("the stage plan") : Cells.joined(places, ", ")));
+            beside ? about.then(by) : about)
+        .noting(beside ? Prose.empty() : by);
   }
 }

@@ -58,14 +58,6 @@ final class SheetSection {
   Section section(ZonePart zone, ZoneSheet sheet) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(verdictNotice(zone, sheet, "For review, not for construction."));
-    blocks.addAll(
-        Cells.drawn(
-            illustrations.ofSheet(
-                sheet.sheet(),
-                material.site(),
-                zone.advice(),
-                Anchor.figures(sheet.anchor()),
-                units)));
     missing(sheet.sheet(), blocks);
     if (!sheet.sheet().cautions().isEmpty()
         && material.chosen(zone).filter(sheet::equals).isPresent()) {
@@ -81,6 +73,14 @@ final class SheetSection {
       blocks.add(Cells.paragraph("What this sheet does not cover:"));
       blocks.add(Cells.list(sheet.sheet().notCovered()));
     }
+    blocks.addAll(
+        Cells.drawn(
+            illustrations.ofSheet(
+                sheet.sheet(),
+                material.site(),
+                zone.advice(),
+                Anchor.figures(sheet.anchor()),
+                units)));
     return new Section(
         sheet.anchor(), sheet.sheet().title() + ", zone " + zone.name(), blocks, parts(sheet));
   }

@@ -76,7 +76,6 @@ final class StageSection {
                 + " Times are those of the sheets where they give them, else defaults of judgement."
                 + " No stage begins before those it comes after are released."));
     notes(plan, blocks);
-    blocks.addAll(Cells.drawn(illustrations.ofPlan(plan, Anchor.figures("plan"))));
     blocks.add(
         new Block.Table(
             "The stages in order",
@@ -93,6 +92,7 @@ final class StageSection {
                             .toList(),
                         ", "))
                 .then(".")));
+    blocks.addAll(Cells.drawn(illustrations.ofPlan(plan, Anchor.figures("plan"))));
     return new Section(
         "stages",
         "Stage plan",

@@ -35,7 +35,7 @@ public final class PageMarkup {
   private static final int LONGEST_HEAD = 160;
 
   /** Letters of a formula and its numbers that have room on one line of paper. */
-  private static final int ONE_LINE = 90;
+  private static final int ONE_LINE = 104;
 
   private final Document document;
   private final Medium medium;
@@ -166,14 +166,17 @@ public final class PageMarkup {
 
   /** The drawing of a figure. */
   public Content drawing(Figure figure) {
-    String svg =
-        DrawingMarkup.of(figure, Anchors.clean(figure.id()), medium, scales.get(figure.id()));
+    String svg = DrawingMarkup.of(figure, Anchors.clean(figure.id()), medium, scale(figure));
     return new Trusted(svg);
+  }
+
+  private double scale(Figure figure) {
+    return scales.getOrDefault(figure.id(), 1.0);
   }
 
   /** That a drawing to scale is not printed at its scale; empty where it is, or has none. */
   public String reduced(Figure figure) {
-    double scale = scales.get(figure.id());
+    double scale = scale(figure);
     return paged() && scale < 0.995 && FigureScales.toScale(figure)
         ? String.format(
             Locale.ROOT, " (printed at %.0f %% of its size: its scale does not hold)", 100 * scale)

@@ -63,18 +63,24 @@ public final class PdfWriter implements DocumentWriter {
       return pages(page, true);
     } catch (RuntimeException tagging) {
       return untagged(page);
+    } catch (InternalError | LinkageError noFonts) { // a Java that cannot even ask for fonts
+      throw unset(noFonts);
     }
   }
 
   private static ByteArrayOutputStream untagged(String page) throws IOException {
     try {
       return pages(page, false);
-    } catch (RuntimeException failure) {
-      throw new IOException(
-          "the PDF cannot be set; where Java finds no font on the machine at all, the words of the"
-              + " drawings cannot be drawn: install any font package, or write HTML instead",
-          failure);
+    } catch (RuntimeException | InternalError | LinkageError failure) {
+      throw unset(failure);
     }
+  }
+
+  private static IOException unset(Throwable failure) {
+    return new IOException(
+        "the PDF cannot be set; where Java finds no font on the machine at all, the words of the"
+            + " drawings cannot be drawn: install any font package, or write HTML instead",
+        failure);
   }
 
   private static ByteArrayOutputStream pages(String page, boolean tagged) throws IOException {

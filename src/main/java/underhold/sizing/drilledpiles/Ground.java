@@ -29,6 +29,9 @@ final class Ground {
   /** Sand is cut into pieces of at most this length, m. */
   private static final double PIECE = 3;
 
+  /** A piece shorter than this is none: the ends of a layer met with a rounding error, m. */
+  private static final double LEAST_PIECE = 1e-6;
+
   private final PileCase site;
   private final double notCounted;
 
@@ -76,7 +79,7 @@ final class Ground {
       double weathered = layer.kind() == Kind.ROCK ? site.get(PileNumbers.WEATHERED) : 0;
       double from = Math.max(counted.fromMetres(), layer.topMetres() + weathered);
       double to = Math.min(counted.toMetres(), layer.bottomMetres());
-      if (to > from && layer.kind() != Kind.NONE) {
+      if (to - from > LEAST_PIECE && layer.kind() != Kind.NONE) {
         cut(pieces, layer, from, to);
       }
     }
