@@ -2,8 +2,8 @@ package underhold.shell;
 
 import java.io.BufferedReader;
 import java.io.InputStreamReader;
+import java.io.OutputStream;
 import java.io.OutputStreamWriter;
-import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -12,7 +12,21 @@ import underhold.report.Look;
 
 /** What is known of the place where the program runs. */
 final class Console {
+  private static final StandardOutput ANSWERS = new StandardOutput();
+
   private Console() {}
+
+  /** The exit code, and a message, where the answer did not get through whole. */
+  static int whole(int code, Output output) {
+    return ANSWERS
+        .failure()
+        .map(
+            why -> {
+              output.say("The answer was not written whole: " + why + ".");
+              return code == Exit.DONE ? Exit.SITE : code;
+            })
+        .orElse(code);
+  }
 
   /** Whether both ends are a terminal. */
   static boolean isTerminal() {
@@ -40,7 +54,7 @@ final class Console {
     return new BufferedReader(new InputStreamReader(System.in, charset()));
   }
 
-  static PrintWriter writer(PrintStream stream, Charset charset) {
+  static PrintWriter writer(OutputStream stream, Charset charset) {
     return new PrintWriter(new OutputStreamWriter(stream, charset), false);
   }
 
@@ -48,8 +62,8 @@ final class Console {
   static Output output(int width) {
     Look look = new Look(width, colour(System.getenv()), charset());
     return new Output(
-        writer(System.out, look.charset()),
-        writer(System.out, StandardCharsets.UTF_8),
+        writer(ANSWERS, look.charset()),
+        writer(ANSWERS, StandardCharsets.UTF_8),
         writer(System.err, look.charset()),
         look,
         false);

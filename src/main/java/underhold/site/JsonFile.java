@@ -19,7 +19,7 @@ public final class JsonFile {
 
   private static final int LONGEST_REASON = 200;
   private static final Pattern PROGRAMMERS_ADVICE =
-      Pattern.compile("[:;]? *(?:\\(start marker|\\(for Object starting|enable `|\\[Source).*");
+      Pattern.compile(", from `[^`]*`|[:;]? *(?:\\(start marker|\\(for Object starting|enable `|\\[Source).*");
 
   private static final JsonFactory FACTORY = new JsonFactory();
   private static final String BYTE_ORDER_MARK = "\uFEFF";
@@ -37,18 +37,21 @@ public final class JsonFile {
     // RFC 8259, section 8.1: a reader may pass over a byte order mark.
     String json = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
     try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), json)) {
-      return new JsonFile(parser, problems).root();
-    } catch (JacksonException e) {
-      TokenStreamLocation at = e.getLocation();
-      problems.add(
-          Code.UNREADABLE_JSON,
-          "",
-          at == null ? 0 : Math.max(0, at.getLineNr()),
-          at == null ? 0 : Math.max(0, at.getColumnNr()),
-          "",
-          "this is not JSON: " + reason(e.getOriginalMessage()),
-          "");
-      return Optional.empty();
+      try {
+        return new JsonFile(parser, problems).root();
+      } catch (JacksonException e) {
+        TokenStreamLocation told = e.getLocation();
+        TokenStreamLocation at = told == null ? parser.currentLocation() : told;
+        problems.add(
+            Code.UNREADABLE_JSON,
+            "",
+            Math.max(1, at.getLineNr()),
+            Math.max(1, at.getColumnNr()),
+            "",
+            "this is not JSON: " + reason(e.getOriginalMessage()),
+            "");
+        return Optional.empty();
+      }
     }
   }
 
