@@ -17,6 +17,9 @@ public final class JsonFile {
   /** Objects and lists inside each other; a site needs six. */
   static final int DEEPEST = 20;
 
+  /** Values in one file; the largest saved consultations have some ten thousands. */
+  static final int MOST_VALUES = 400_000;
+
   private static final int LONGEST_REASON = 200;
   private static final Pattern PROGRAMMERS_ADVICE =
       Pattern.compile(", from `[^`]*`|[:;]? *(?:\\(start marker|\\(for Object starting|enable `|\\[Source).*");
@@ -26,6 +29,8 @@ public final class JsonFile {
 
   private final JsonParser parser;
   private final Problems problems;
+  private int values;
+  private boolean givenUp;
 
   private JsonFile(JsonParser parser, Problems problems) {
     this.parser = parser;
@@ -83,7 +88,7 @@ public final class JsonFile {
       return Optional.empty();
     }
     FileNode root = value(1);
-    if (problems.has(Code.TOO_DEEP)) {
+    if (givenUp) {
       return Optional.empty();
     }
     JsonToken more = parser.nextToken();
@@ -104,19 +109,17 @@ public final class JsonFile {
 
   private FileNode value(int depth) {
     TokenStreamLocation at = parser.currentTokenLocation();
+    if (++values > MOST_VALUES) {
+      return giveUp(Code.TOO_MANY, "the file holds more than " + MOST_VALUES + " values", at);
+    }
     JsonToken token = parser.currentToken();
     return switch (token) {
       case START_OBJECT, START_ARRAY -> {
         if (depth > DEEPEST) {
-          problems.add(
+          yield giveUp(
               Code.TOO_DEEP,
-              "",
-              at.getLineNr(),
-              at.getColumnNr(),
-              "",
               "more than " + DEEPEST + " objects or lists stand inside each other",
-              "");
-          yield node(FileNode.Kind.NULL, "", at);
+              at);
         }
         yield token == JsonToken.START_OBJECT ? object(depth, at) : list(depth, at);
       }
@@ -128,9 +131,15 @@ public final class JsonFile {
     };
   }
 
+  private FileNode giveUp(Code code, String why, TokenStreamLocation at) {
+    problems.add(code, "", at.getLineNr(), at.getColumnNr(), "", why, "");
+    givenUp = true;
+    return node(FileNode.Kind.NULL, "", at);
+  }
+
   private FileNode object(int depth, TokenStreamLocation start) {
     List<FileNode.Member> members = new ArrayList<>();
-    while (parser.nextToken() == JsonToken.PROPERTY_NAME && !problems.has(Code.TOO_DEEP)) {
+    while (parser.nextToken() == JsonToken.PROPERTY_NAME && !givenUp) {
       TokenStreamLocation at = parser.currentTokenLocation();
       String name = parser.getString();
       parser.nextToken();
@@ -142,7 +151,7 @@ public final class JsonFile {
 
   private FileNode list(int depth, TokenStreamLocation start) {
     List<FileNode> items = new ArrayList<>();
-    while (parser.nextToken() != JsonToken.END_ARRAY && !problems.has(Code.TOO_DEEP)) {
+    while (parser.nextToken() != JsonToken.END_ARRAY && !givenUp) {
       items.add(value(depth + 1));
     }
     return new FileNode(

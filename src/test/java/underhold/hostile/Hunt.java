@@ -58,8 +58,6 @@ final class Hunt {
     } catch (RuntimeException | Error fault) {
       found(place(fault), fault + " at " + place(fault));
     }
-    long work = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - workBefore;
-    if (work > 300_000_000L) System.out.println("SLOW " + door.name() + " " + done + " " + work / 1000000);
     done++;
   }
 
