@@ -1,12 +1,16 @@
 package underhold.shell;
 
 import java.io.BufferedReader;
+import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.io.Reader;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.Map;
 import underhold.report.Look;
 
@@ -50,8 +54,24 @@ final class Console {
     return isTerminal() && (no == null || no.isEmpty()) && !"dumb".equals(environment.get("TERM"));
   }
 
+  /** What is typed or piped in; nothing where the input is closed. */
   static BufferedReader input() {
-    return new BufferedReader(new InputStreamReader(System.in, charset()));
+    return closed(Path.of("/proc/self/fd/0"))
+        ? new BufferedReader(Reader.nullReader())
+        : new BufferedReader(new InputStreamReader(System.in, charset()));
+  }
+
+  /**
+   * Whether the program was started with its input closed. The first file that Java opens for
+   * itself then takes its place, and its bytes would be read as answers.
+   */
+  static boolean closed(Path input) {
+    try {
+      Path java = Path.of(System.getProperty("java.home")).toRealPath();
+      return input.toRealPath().startsWith(java);
+    } catch (IOException | InvalidPathException e) {
+      return false; // a system that does not tell
+    }
   }
 
   static PrintWriter writer(OutputStream stream, Charset charset) {

@@ -16,8 +16,7 @@ import underhold.site.Site;
 
 /** {@code interview}: asks, saves every answer at once, and ends with the advice. */
 final class InterviewCommand {
-  private static final String NOT_KEPT =
-      "The last answer was not kept; the interview ends here.";
+  private static final String NOT_KEPT = "The last answer was not kept; the interview ends here.";
   private static final String PROMPT = "> ";
 
   private final Session session;

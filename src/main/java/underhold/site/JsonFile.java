@@ -22,7 +22,8 @@ public final class JsonFile {
 
   private static final int LONGEST_REASON = 200;
   private static final Pattern PROGRAMMERS_ADVICE =
-      Pattern.compile(", from `[^`]*`|[:;]? *(?:\\(start marker|\\(for Object starting|enable `|\\[Source).*");
+      Pattern.compile(
+          ", from `[^`]*`|[:;]? *(?:\\(start marker|\\(for Object starting|enable `|\\[Source).*");
 
   private static final JsonFactory FACTORY = new JsonFactory();
   private static final String BYTE_ORDER_MARK = "\uFEFF";

@@ -21,8 +21,8 @@ import java.util.concurrent.locks.LockSupport;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The step in which a new file takes the place of an old one, or of none. What is given back is what
- * stood there at that moment; the step was taken only if that is what was expected.
+ * The step in which a new file takes the place of an old one, or of none. What is given back is
+ * what stood there at that moment; the step was taken only if that is what was expected.
  */
 final class Replacing {
   private static final long WAIT = TimeUnit.MILLISECONDS.toNanos(20);

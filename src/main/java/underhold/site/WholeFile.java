@@ -21,9 +21,9 @@ import underhold.site.SiteWriting.Reason;
  * and the step that replaces it are made under the system's lock on the old file, which ends with
  * the program however it ends, so that nothing is left to be cleared away; of two programs that
  * create one file the second is refused by the system itself. That holds on one machine and on
- * shares that keep locks. Where a system has no locks, or no links between files, or does not let an
- * open file be replaced (Windows), there lies a moment between look and step in which a change by
- * another program would go unnoticed.
+ * shares that keep locks. Where a system has no locks, or no links between files, or does not let
+ * an open file be replaced (Windows), there lies a moment between look and step in which a change
+ * by another program would go unnoticed.
  */
 public final class WholeFile {
   private WholeFile() {}

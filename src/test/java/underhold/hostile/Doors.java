@@ -58,10 +58,8 @@ final class Doors {
     doors.add(
         record("advice", SavedAdvice.FILES, Seedlings.advice(), (file, text) -> advice(file)));
     doors.add(record("review", ReviewFile.FILES, Seedlings.reviews(), Doors::review));
-    doors.add(
-        record("class", ClassFile.FILES, Seedlings.classes(), (file, text) -> ofClass(file)));
-    doors.add(
-        record("answers", AnswerFile.FILES, Seedlings.answers(), (file, text) -> ""));
+    doors.add(record("class", ClassFile.FILES, Seedlings.classes(), (file, text) -> ofClass(file)));
+    doors.add(record("answers", AnswerFile.FILES, Seedlings.answers(), (file, text) -> ""));
     doors.add(new Door("case", Seedlings.files("cases/classroom", ".case.json"), this::study));
     Seedlings.pack()
         .forEach(
@@ -79,8 +77,21 @@ final class Doors {
   private static List<byte[]> words() {
     List<byte[]> words = new ArrayList<>();
     for (String typed :
-        List.of("1.2 m", "4 ft 6 in", "4' 6 1/2\"", "250 kN/m", "1 in 500", "-3/8 in", "1,200 kPa",
-            "beside", "yes", "unknown", "needle-span=5 m", "12 kip/ft", "2e3 mm", "5 \u00b5m")) {
+        List.of(
+            "1.2 m",
+            "4 ft 6 in",
+            "4' 6 1/2\"",
+            "250 kN/m",
+            "1 in 500",
+            "-3/8 in",
+            "1,200 kPa",
+            "beside",
+            "yes",
+            "unknown",
+            "needle-span=5 m",
+            "12 kip/ft",
+            "2e3 mm",
+            "5 \u00b5m")) {
       words.add(Seedlings.bytes(typed));
     }
     return words;
@@ -125,9 +136,7 @@ final class Doors {
 
   private static String advice(SavedAdvice advice) {
     String site =
-        advice
-            .readSite(FILE)
-            .fold(valid -> "", invalid -> problems(invalid.problems()).orElse(""));
+        advice.readSite(FILE).fold(valid -> "", invalid -> problems(invalid.problems()).orElse(""));
     return site + advice.fingerprint() + advice.intact() + String.join("; ", advice.problems());
   }
 
@@ -170,8 +179,7 @@ final class Doors {
   }
 
   private static Optional<String> notes(String name, byte[] file) {
-    AuditNotes notes =
-        AuditNotes.read(asked -> asked.equals(name) ? text(file) : Optional.empty());
+    AuditNotes notes = AuditNotes.read(asked -> asked.equals(name) ? text(file) : Optional.empty());
     return Messages.wrong(String.join("; ", notes.problems()));
   }
 

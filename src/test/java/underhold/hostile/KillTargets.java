@@ -45,7 +45,8 @@ final class KillTargets {
    * @param file what it writes
    * @param old what stands there before; null where nothing does
    * @param command its words, for the run of that number
-   * @param fault what is wrong with the file if it is neither old nor absent; empty where nothing is
+   * @param fault what is wrong with the file if it is neither old nor absent; empty where nothing
+   *     is
    * @param usualMillis how long it runs when nobody kills it
    */
   record Target(
@@ -97,29 +98,53 @@ final class KillTargets {
             .replaceAll("\"because\": \\[[^]]*]", "\"because\": []")
             .replaceAll("\"check\": \\[[^]]*]", "\"check\": []")
             .replaceAll(", \"questions\": .*]", ""));
-    add("site set", "one.site.json", KillTargets::siteFault,
+    add(
+        "site set",
+        "one.site.json",
+        KillTargets::siteFault,
         i -> List.of("site", "set", "lineLoad=" + (100 + i) + " kN/m", "--site", one));
     for (String ending : List.of("html", "pdf", "md", "json")) {
       String out = folder.resolve("book." + ending).toString();
-      add("report " + ending, "book." + ending, KillTargets::reportFault,
+      add(
+          "report " + ending,
+          "book." + ending,
+          KillTargets::reportFault,
           i -> List.of("report", one, "--out", out));
     }
     String advice = folder.resolve("a.advice.json").toString();
-    add("advise --save", "a.advice.json", KillTargets::adviceFault,
+    add(
+        "advise --save",
+        "a.advice.json",
+        KillTargets::adviceFault,
         i -> List.of("advise", one, "--save", advice));
     String review = folder.resolve("b.review.json").toString();
     String other = folder.resolve("b.advice.json").toString();
     run.apply(List.of("advise", one, "--save", other));
-    add("review start", "b.review.json", KillTargets::reviewFault,
+    add(
+        "review start",
+        "b.review.json",
+        KillTargets::reviewFault,
         i -> List.of("review", "start", other, "--by", "Ines"));
-    add("review comment", "b.review.json", KillTargets::reviewFault,
+    add(
+        "review comment",
+        "b.review.json",
+        KillTargets::reviewFault,
         i -> List.of("review", "comment", review, "remark " + i, "--by", "Ines"));
     String lesson = folder.resolve("c.class.json").toString();
-    add("class start", "c.class.json", KillTargets::classFault,
+    add(
+        "class start",
+        "c.class.json",
+        KillTargets::classFault,
         i -> List.of("class", "start", lesson, cases.toString(), "--students", "A, B"));
-    add("class reveal", "c.class.json", KillTargets::classFault,
+    add(
+        "class reveal",
+        "c.class.json",
+        KillTargets::classFault,
         i -> List.of("class", "reveal", lesson));
-    add("class mark", "c.class.json", KillTargets::classFault,
+    add(
+        "class mark",
+        "c.class.json",
+        KillTargets::classFault,
         i -> List.of("class", "mark", lesson));
   }
 
@@ -217,7 +242,9 @@ final class KillTargets {
 
   /** An answer to what the interview asks: names where it wants names, else what it offers. */
   static String answerTo(String question, String name) {
-    if (question.contains("called?") || question.contains("ame it") || question.contains("its name")) {
+    if (question.contains("called?")
+        || question.contains("ame it")
+        || question.contains("its name")) {
       return "Yard " + name;
     }
     Matcher offer = OFFER.matcher(question);

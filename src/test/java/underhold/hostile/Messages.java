@@ -57,8 +57,7 @@ public final class Messages {
 
   /** Whether a page or line holds signs that could steer a terminal or deceive its reader. */
   public static boolean unprintable(String text, boolean linesAllowed) {
-    return text.codePoints()
-        .anyMatch(point -> !(linesAllowed && point == '\n') && steers(point));
+    return text.codePoints().anyMatch(point -> !(linesAllowed && point == '\n') && steers(point));
   }
 
   private static boolean steers(int point) {

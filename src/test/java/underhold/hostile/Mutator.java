@@ -12,8 +12,8 @@ import java.util.Random;
 import underhold.hostile.JsonSpans.Span;
 
 /**
- * Makes hostile files out of sound ones: bits turned, pieces cut, doubled and swapped, values put in
- * that do not belong, other encodings, and noise. The same random source makes the same files.
+ * Makes hostile files out of sound ones: bits turned, pieces cut, doubled and swapped, values put
+ * in that do not belong, other encodings, and noise. The same random source makes the same files.
  */
 final class Mutator {
   private static final int MOST_CHANGES = 4;

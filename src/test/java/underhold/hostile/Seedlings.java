@@ -78,8 +78,7 @@ final class Seedlings {
   }
 
   static List<byte[]> reviews() {
-    ReviewDesk desk =
-        new ReviewDesk(SavedSamples.saved("ferry-street-column"), Clock.systemUTC());
+    ReviewDesk desk = new ReviewDesk(SavedSamples.saved("ferry-street-column"), Clock.systemUTC());
     ReviewFile file = made(desk.start("a.advice.json", "Ines Okafor", Optional.empty()));
     file = made(desk.enter(record(file), draft(EntryKind.COMMENT).saying("Looked at.")));
     file = made(desk.enter(record(file), draft(EntryKind.QUERY).saying("Which drawing?")));

@@ -16,8 +16,7 @@ final class WriteOnAndOn {
     Path file = Path.of(arguments[0]);
     System.out.println("ready");
     for (int i = 0; true; i++) {
-      WholeFile.replace(
-          file, text(arguments[1] + "-" + i).getBytes(StandardCharsets.UTF_8));
+      WholeFile.replace(file, text(arguments[1] + "-" + i).getBytes(StandardCharsets.UTF_8));
     }
   }
 

@@ -149,8 +149,7 @@ final class HostileLines {
 
   /** New files come to be in our folder, whatever they are called. */
   private List<String> tame(List<String> line) {
-    boolean writing =
-        line.stream().map(word -> word.split("=", -1)[0]).anyMatch(WRITING::contains);
+    boolean writing = line.stream().map(word -> word.split("=", -1)[0]).anyMatch(WRITING::contains);
     if (!writing) {
       return line;
     }

@@ -74,8 +74,7 @@ class HostileLinesTest {
             + " \"check\": [], \"danger\": [] } ] }");
     String in = folder + "/";
     if (!Files.exists(folder.resolve("one.advice.json"))) {
-      ShellClient.oneShot()
-          .run("advise", in + "one.site.json", "--save", in + "one.advice.json");
+      ShellClient.oneShot().run("advise", in + "one.site.json", "--save", in + "one.advice.json");
       ShellClient.oneShot().run("review", "start", in + "one.advice.json", "--by", "Ines");
       ShellClient.oneShot()
           .run("class", "start", in + "one.class.json", in + "cases", "--students", "A, B");
@@ -163,7 +162,8 @@ class HostileLinesTest {
     try {
       ran = running.run();
     } catch (RuntimeException | Error fault) {
-      found("throws " + fault.getClass().getName(), line, fault + " at " + fault.getStackTrace()[0]);
+      found(
+          "throws " + fault.getClass().getName(), line, fault + " at " + fault.getStackTrace()[0]);
       return;
     }
     run++;

@@ -131,6 +131,14 @@ class PrintableTest {
     return output;
   }
 
+  /** Seen: an interview that went on to read a hundred megabytes of Java itself as answers. */
+  @Test
+  void a_file_of_java_in_the_place_of_the_input_is_no_input() {
+    assertThat(Console.closed(Path.of(System.getProperty("java.home"), "lib", "modules"))).isTrue();
+    assertThat(Console.closed(folder)).isFalse();
+    assertThat(Console.closed(folder.resolve("none"))).isFalse();
+  }
+
   @Test
   void an_input_that_fails_has_ended() {
     Reader closed =

@@ -32,7 +32,6 @@ class JsonFileLimitsTest {
     assertThat(problems(many))
         .singleElement()
         .satisfies(problem -> assertThat(problem.line()).isEqualTo(2))
-        .satisfies(
-            problem -> assertThat(problem.code()).isEqualTo(SiteProblem.Code.TOO_MANY));
+        .satisfies(problem -> assertThat(problem.code()).isEqualTo(SiteProblem.Code.TOO_MANY));
   }
 }
