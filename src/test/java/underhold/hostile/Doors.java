@@ -147,7 +147,8 @@ final class Doors {
             + record.overrides().size()
             + record.signatures().size()
             + record.datedBack().size();
-    return record.headForPaper() + record.signed().words() + parts + record.faults().size();
+    boolean headed = record.headForPaper().isEmpty(); // printed through the gate of all output
+    return record.signed().words() + parts + record.faults().size() + headed;
   }
 
   private static String ofClass(ClassFile file) {

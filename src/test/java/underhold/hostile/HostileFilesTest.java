@@ -9,6 +9,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -28,6 +29,10 @@ class HostileFilesTest {
 
   /** Doors whose files take long to read get fewer of them. */
   private static final Map<String, Integer> ONE_IN = Map.of("case", 10, "advice", 4, "fact", 2);
+
+  /** One door for each way of reading; the long run takes all. */
+  private static final Set<String> HUGE_IN_THE_BUILD =
+      Set.of("answers", "pack limits.json", "pack own.drl", "notes audit.json", "quantity");
 
   @TempDir Path folder;
 
@@ -71,6 +76,9 @@ class HostileFilesTest {
   void huge_values_are_refused_in_words() {
     Map<String, Object> findings = new TreeMap<>();
     for (Door door : new Doors(folder).all()) {
+      if (TRIES <= USUAL_TRIES && !HUGE_IN_THE_BUILD.contains(door.name())) {
+        continue;
+      }
       Map<String, String> found = Hunt.run(door, huge(door).iterator());
       if (!found.isEmpty()) {
         findings.put(door.name(), String.join("\n  ", found.values()));

@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import underhold.report.Look;
@@ -62,6 +63,21 @@ class PrintableTest {
 
     assertThat(ran.code()).isEqualTo(Exit.SITE);
     assertThat(ran.err()).contains("is a link that leads to no file");
+  }
+
+  /** A device that never ends would be read to see whether it is an earlier report. */
+  @Test
+  void a_report_is_never_written_over_a_device() throws IOException {
+    Path device = Path.of("/dev/zero");
+    Assumptions.assumeTrue(Files.exists(device));
+    Path link = Files.createSymbolicLink(folder.resolve("a.html"), device);
+
+    Ran ran =
+        ShellClient.oneShot()
+            .run("report", file(folder, "a.site.json", ShellClient.SITE), "--out", link.toString());
+
+    assertThat(ran.code()).isEqualTo(Exit.SITE);
+    assertThat(ran.err()).contains("is a device or pipe");
   }
 
   @Test
