@@ -30,6 +30,6 @@ final class Typography {
   static String quoted(String text) {
     int longest = 60;
     String shown = text.length() <= longest ? text : text.substring(0, longest) + "…";
-    return "\"" + shown.replaceAll("[\\p{Cntrl}\\p{Cf}\\p{Cs}\\u2028\\u2029]", "?") + "\"";
+    return "\"" + shown.replaceAll("[\\p{Cc}\\p{Cf}\\p{Cs}\\u2028\\u2029]", "?") + "\"";
   }
 }

@@ -3,19 +3,35 @@ package underhold.shell;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.io.OutputStream;
 import java.io.OutputStreamWriter;
-import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.io.Reader;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Map;
 import underhold.report.Look;
 
 /** What is known of the place where the program runs. */
 final class Console {
+  private static final StandardOutput ANSWERS = new StandardOutput();
+
   private Console() {}
+
+  /** The exit code, and a message, where the answer did not get through whole. */
+  static int whole(int code, Output output) {
+    return ANSWERS
+        .failure()
+        .map(
+            why -> {
+              output.say("The answer was not written whole: " + why + ".");
+              return code == Exit.DONE ? Exit.SITE : code;
+            })
+        .orElse(code);
+  }
 
   /** Whether both ends are a terminal. */
   static boolean isTerminal() {
@@ -49,11 +65,27 @@ final class Console {
     return isTerminal() && (no == null || no.isEmpty()) && !"dumb".equals(environment.get("TERM"));
   }
 
+  /** What is typed or piped in; nothing where the input is closed. */
   static BufferedReader input() {
-    return new BufferedReader(new InputStreamReader(System.in, charset()));
+    return closed(Path.of("/proc/self/fd/0"))
+        ? new BufferedReader(Reader.nullReader())
+        : new BufferedReader(new InputStreamReader(System.in, charset()));
   }
 
-  static PrintWriter writer(PrintStream stream, Charset charset) {
+  /**
+   * Whether the program was started with its input closed. The first file that Java opens for
+   * itself then takes its place, and its bytes would be read as answers.
+   */
+  static boolean closed(Path input) {
+    try {
+      Path java = Path.of(System.getProperty("java.home")).toRealPath();
+      return input.toRealPath().startsWith(java);
+    } catch (IOException | InvalidPathException e) {
+      return false; // a system that does not tell
+    }
+  }
+
+  static PrintWriter writer(OutputStream stream, Charset charset) {
     return new PrintWriter(new OutputStreamWriter(stream, charset), false);
   }
 
@@ -61,8 +93,8 @@ final class Console {
   static Output output(int width) {
     Look look = new Look(width, colour(System.getenv()), charset());
     return new Output(
-        writer(System.out, look.charset()),
-        writer(System.out, StandardCharsets.UTF_8),
+        writer(ANSWERS, look.charset()),
+        writer(ANSWERS, StandardCharsets.UTF_8),
         writer(System.err, look.charset()),
         look,
         false);

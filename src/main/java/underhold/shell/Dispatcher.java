@@ -2,6 +2,7 @@ package underhold.shell;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.InvalidPathException;
 import java.util.List;
 import java.util.function.Supplier;
 import org.springframework.shell.core.InputReader;
@@ -9,6 +10,7 @@ import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.CommandRegistry;
 import underhold.advice.BuiltInPack;
 import underhold.advice.RulePack;
+import underhold.site.PlainText;
 
 /** Runs one command line and turns whatever goes wrong into messages and an exit code. */
 final class Dispatcher {
@@ -55,6 +57,11 @@ final class Dispatcher {
       return refusal.exitCode();
     } catch (Lines.Interrupted interrupted) {
       return Exit.INTERRUPTED;
+    } catch (InvalidPathException e) {
+      usual.say(
+          PlainText.quoted(e.getInput())
+              + " cannot be the name of a file; it was typed, or stands in a file that was read.");
+      return Exit.SITE;
     } catch (RuntimeException | Error fault) {
       return fault(usual, fault, words.contains("--" + Options.DEBUG));
     }
@@ -81,7 +88,7 @@ final class Dispatcher {
     if (details) {
       StringWriter trace = new StringWriter();
       fault.printStackTrace(new PrintWriter(trace));
-      usual.say(trace.toString());
+      trace.toString().lines().map(line -> line.replace("\t", "    ")).forEach(usual::say);
     }
     return Exit.FAULT;
   }

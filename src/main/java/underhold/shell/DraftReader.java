@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
@@ -53,7 +54,7 @@ final class DraftReader {
                   Optional.of(
                       new OpenSite(file, emptied(valid.site(), invalid.problems()), state, false)),
               still -> Optional.empty());
-    } catch (IOException e) {
+    } catch (IOException | JacksonException e) { // changed since it was read
       return Optional.empty();
     }
   }

@@ -16,6 +16,7 @@ import underhold.site.Site;
 
 /** {@code interview}: asks, saves every answer at once, and ends with the advice. */
 final class InterviewCommand {
+  private static final String NOT_KEPT = "The last answer was not kept; the interview ends here.";
   private static final String PROMPT = "> ";
 
   private final Session session;
@@ -118,7 +119,13 @@ final class InterviewCommand {
         open == null
             ? new OpenSite(file, site.get(), SavedState.NO_FILE, true)
             : open.with(site.get());
-    OpenSite saved = SiteFiles.write(changed);
+    OpenSite saved =
+        SiteFiles.tryWrite(changed)
+            .fold(
+                written -> changed.savedAs(written.savedState()),
+                refused -> {
+                  throw Refusal.site(List.of(refused.message() + ".", NOT_KEPT));
+                });
     session.open(saved);
     return saved;
   }

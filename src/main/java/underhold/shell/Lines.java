@@ -2,7 +2,6 @@ package underhold.shell;
 
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 
@@ -42,7 +41,7 @@ interface Lines {
       try {
         return Optional.ofNullable(reader.readLine());
       } catch (IOException e) {
-        throw new UncheckedIOException(e);
+        return Optional.empty(); // an input that is closed, or broken, has ended
       }
     };
   }

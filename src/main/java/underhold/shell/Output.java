@@ -63,19 +63,24 @@ record Output(
   /** Writes a text that is an answer. */
   void print(String text) {
     PrintWriter place = json ? trees : answers;
-    place.print(json ? text : Plain.in(look.charset(), heading.take(look) + text));
+    place.print(json ? text : Plain.in(look.charset(), safe(heading.take(look) + text)));
     place.flush();
   }
 
   /** Shows a page that is no answer. */
   void show(String page) {
-    messages.print(Plain.in(look.charset(), page));
+    messages.print(Plain.in(look.charset(), safe(page)));
     messages.flush();
   }
 
   /** Says something that is no answer, in one line however long. */
   void say(String message) {
-    messages.println(Plain.in(look.charset(), message));
+    messages.println(Plain.in(look.charset(), Printable.line(message)));
     messages.flush();
+  }
+
+  /** What a page quotes from files and command lines moves no cursor. */
+  private String safe(String page) {
+    return Printable.page(page, look.colour());
   }
 }

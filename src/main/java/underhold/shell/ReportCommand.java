@@ -2,6 +2,7 @@ package underhold.shell;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -28,6 +29,9 @@ import underhold.site.Zone;
 
 /** {@code report}: the calculation package of a site as a file. */
 final class ReportCommand {
+  /** What is larger, in bytes, was no report. */
+  private static final int LARGEST_REPORT = 64 * 1024 * 1024;
+
   private final Session session;
   private final Clock clock;
 
@@ -158,8 +162,11 @@ final class ReportCommand {
     if (!Files.exists(file)) {
       return;
     }
-    try {
-      byte[] bytes = Files.readAllBytes(file);
+    if (!Files.isRegularFile(file)) {
+      throw Refusal.site("--out is " + file + ", which is a device or pipe; name a file.");
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] bytes = in.readNBytes(LARGEST_REPORT);
       if (bytes.length > 0 && !format.isReport(bytes)) {
         throw Refusal.site(
             file

@@ -71,6 +71,9 @@ final class SiteFiles {
   }
 
   static void existing(Path file) {
+    if (!Files.exists(file) && Files.isSymbolicLink(file)) {
+      throw Refusal.site(file + " is a link that leads to no file.");
+    }
     if (!Files.exists(file)) {
       Path folder = file.toAbsolutePath().getParent();
       String name = String.valueOf(file.getFileName());

@@ -34,7 +34,8 @@ public final class Underhold {
     try (Terminal terminal = TerminalBuilder.builder().system(true).dumb(true).build()) {
       Output output = Console.output(width(terminal));
       Session session = new Session(false, new TerminalLines(terminal), output);
-      return new Dispatcher(Commands.registry(session), session, () -> output).run(words);
+      int code = new Dispatcher(Commands.registry(session), session, () -> output).run(words);
+      return Console.whole(code, output);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -51,6 +52,7 @@ public final class Underhold {
     boolean shell = words.isEmpty();
     Session session = new Session(shell, lines, output);
     Dispatcher dispatcher = new Dispatcher(Commands.registry(session), session, () -> output);
-    return shell ? new ShellLoop(dispatcher, session).run(lines) : dispatcher.run(words);
+    int code = shell ? new ShellLoop(dispatcher, session).run(lines) : dispatcher.run(words);
+    return Console.whole(code, output);
   }
 }

@@ -17,15 +17,21 @@ public final class JsonFile {
   /** Objects and lists inside each other; a site needs six. */
   static final int DEEPEST = 20;
 
+  /** Values in one file; the largest saved consultations have some ten thousands. */
+  static final int MOST_VALUES = 400_000;
+
   private static final int LONGEST_REASON = 200;
   private static final Pattern PROGRAMMERS_ADVICE =
-      Pattern.compile("[:;]? *(?:\\(start marker|\\(for Object starting|enable `|\\[Source).*");
+      Pattern.compile(
+          ", from `[^`]*`|[:;]? *(?:\\(start marker|\\(for Object starting|enable `|\\[Source).*");
 
   private static final JsonFactory FACTORY = new JsonFactory();
   private static final String BYTE_ORDER_MARK = "\uFEFF";
 
   private final JsonParser parser;
   private final Problems problems;
+  private int values;
+  private boolean givenUp;
 
   private JsonFile(JsonParser parser, Problems problems) {
     this.parser = parser;
@@ -37,18 +43,21 @@ public final class JsonFile {
     // RFC 8259, section 8.1: a reader may pass over a byte order mark.
     String json = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
     try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), json)) {
-      return new JsonFile(parser, problems).root();
-    } catch (JacksonException e) {
-      TokenStreamLocation at = e.getLocation();
-      problems.add(
-          Code.UNREADABLE_JSON,
-          "",
-          at == null ? 0 : Math.max(0, at.getLineNr()),
-          at == null ? 0 : Math.max(0, at.getColumnNr()),
-          "",
-          "this is not JSON: " + reason(e.getOriginalMessage()),
-          "");
-      return Optional.empty();
+      try {
+        return new JsonFile(parser, problems).root();
+      } catch (JacksonException e) {
+        TokenStreamLocation told = e.getLocation();
+        TokenStreamLocation at = told == null ? parser.currentLocation() : told;
+        problems.add(
+            Code.UNREADABLE_JSON,
+            "",
+            Math.max(1, at.getLineNr()),
+            Math.max(1, at.getColumnNr()),
+            "",
+            "this is not JSON: " + reason(e.getOriginalMessage()),
+            "");
+        return Optional.empty();
+      }
     }
   }
 
@@ -80,7 +89,7 @@ public final class JsonFile {
       return Optional.empty();
     }
     FileNode root = value(1);
-    if (problems.has(Code.TOO_DEEP)) {
+    if (givenUp) {
       return Optional.empty();
     }
     JsonToken more = parser.nextToken();
@@ -101,19 +110,17 @@ public final class JsonFile {
 
   private FileNode value(int depth) {
     TokenStreamLocation at = parser.currentTokenLocation();
+    if (++values > MOST_VALUES) {
+      return giveUp(Code.TOO_MANY, "the file holds more than " + MOST_VALUES + " values", at);
+    }
     JsonToken token = parser.currentToken();
     return switch (token) {
       case START_OBJECT, START_ARRAY -> {
         if (depth > DEEPEST) {
-          problems.add(
+          yield giveUp(
               Code.TOO_DEEP,
-              "",
-              at.getLineNr(),
-              at.getColumnNr(),
-              "",
               "more than " + DEEPEST + " objects or lists stand inside each other",
-              "");
-          yield node(FileNode.Kind.NULL, "", at);
+              at);
         }
         yield token == JsonToken.START_OBJECT ? object(depth, at) : list(depth, at);
       }
@@ -125,9 +132,15 @@ public final class JsonFile {
     };
   }
 
+  private FileNode giveUp(Code code, String why, TokenStreamLocation at) {
+    problems.add(code, "", at.getLineNr(), at.getColumnNr(), "", why, "");
+    givenUp = true;
+    return node(FileNode.Kind.NULL, "", at);
+  }
+
   private FileNode object(int depth, TokenStreamLocation start) {
     List<FileNode.Member> members = new ArrayList<>();
-    while (parser.nextToken() == JsonToken.PROPERTY_NAME && !problems.has(Code.TOO_DEEP)) {
+    while (parser.nextToken() == JsonToken.PROPERTY_NAME && !givenUp) {
       TokenStreamLocation at = parser.currentTokenLocation();
       String name = parser.getString();
       parser.nextToken();
@@ -139,7 +152,7 @@ public final class JsonFile {
 
   private FileNode list(int depth, TokenStreamLocation start) {
     List<FileNode> items = new ArrayList<>();
-    while (parser.nextToken() != JsonToken.END_ARRAY && !problems.has(Code.TOO_DEEP)) {
+    while (parser.nextToken() != JsonToken.END_ARRAY && !givenUp) {
       items.add(value(depth + 1));
     }
     return new FileNode(

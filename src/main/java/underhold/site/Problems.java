@@ -53,7 +53,7 @@ public final class Problems {
   }
 
   /** Whether problems are only counted from now on. */
-  boolean isFull() {
+  public boolean isFull() {
     return found.size() >= MOST;
   }
 

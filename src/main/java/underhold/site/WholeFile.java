@@ -4,20 +4,26 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.PosixFileAttributeView;
-import java.util.UUID;
+import java.time.Clock;
 import underhold.site.SiteWriting.Reason;
 
 /**
- * Writes a file whole or not at all: to a temporary file beside it, flushed to the disk, then moved
- * over it in one step. Between the last look at the old file and the move lies a moment in which a
- * change by another program would go unnoticed.
+ * Writes a file whole or not at all: to a temporary file beside it, flushed to the disk, which then
+ * takes the place of the file in one step. A program killed at any moment leaves the old file or
+ * the new one.
+ *
+ * <p>Two programs with one file: each writes only over what it read. The last look at the old file
+ * and the step that replaces it are made under the system's lock on the old file, which ends with
+ * the program however it ends, so that nothing is left to be cleared away; of two programs that
+ * create one file the second is refused by the system itself. That holds on one machine and on
+ * shares that keep locks. Where a system has no locks, or no links between files, or does not let
+ * an open file be replaced (Windows), there lies a moment between look and step in which a change
+ * by another program would go unnoticed.
  */
 public final class WholeFile {
   private WholeFile() {}
@@ -32,7 +38,7 @@ public final class WholeFile {
     } catch (IOException | SecurityException e) {
       return Files.isDirectory(file)
           ? refused(Reason.CANNOT_WRITE, file, "it is a directory")
-          : refused(Reason.CANNOT_WRITE, file, PlainText.shown(String.valueOf(e.getMessage())));
+          : refused(Reason.CANNOT_WRITE, file, why(e));
     }
   }
 
@@ -44,18 +50,20 @@ public final class WholeFile {
       if (directory == null || Files.isDirectory(target)) {
         return refused(Reason.CANNOT_WRITE, file, "it is a directory");
       }
-      Path temporary = directory.resolve("." + target.getFileName() + "." + UUID.randomUUID());
+      Leftovers.remove(target, Clock.systemUTC());
+      Path temporary = Leftovers.temporary(target);
       try {
         flushed(temporary, bytes);
-        SavedState found = FileText.state(target);
+        SavedState now = FileText.state(temporary);
+        SavedState found =
+            expected.existed()
+                ? Replacing.over(target, temporary, expected)
+                : Replacing.create(target, temporary);
         if (!found.sameContents(expected)) {
           return changed(file, expected, found);
         }
-        keepRights(target, temporary);
-        Files.move(
-            temporary, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         flushDirectory(directory);
-        return new SiteWriting.Written(FileText.state(target));
+        return new SiteWriting.Written(now);
       } finally {
         Files.deleteIfExists(temporary);
       }
@@ -64,8 +72,7 @@ public final class WholeFile {
     } catch (NoSuchFileException e) {
       return refused(Reason.CANNOT_WRITE, file, "there is no such directory");
     } catch (IOException | SecurityException e) {
-      String why = PlainText.shown(String.valueOf(e.getMessage()));
-      return refused(Reason.CANNOT_WRITE, file, why);
+      return refused(Reason.CANNOT_WRITE, file, why(e));
     }
   }
 
@@ -81,6 +88,12 @@ public final class WholeFile {
             : "the file has been deleted or moved since it was read; choose another name");
   }
 
+  /** The reason alone, such as {@code No space left on device}; the file is named anyway. */
+  private static String why(Exception failed) {
+    String reason = failed instanceof FileSystemException of ? of.getReason() : null;
+    return PlainText.shown(reason == null ? String.valueOf(failed.getMessage()) : reason);
+  }
+
   private static SiteWriting refused(Reason reason, Path file, String why) {
     return new SiteWriting.Refused(reason, file + " was not written: " + why);
   }
@@ -93,16 +106,6 @@ public final class WholeFile {
         channel.write(buffer);
       }
       channel.force(true);
-    }
-  }
-
-  private static void keepRights(Path from, Path to) throws IOException {
-    PosixFileAttributeView old =
-        Files.getFileAttributeView(from, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
-    PosixFileAttributeView fresh =
-        Files.getFileAttributeView(to, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
-    if (old != null && fresh != null && Files.exists(from)) {
-      fresh.setPermissions(old.readAttributes().permissions());
     }
   }
 

@@ -149,9 +149,9 @@ class RejectionTest {
 
   @Test
   void control_characters_are_refused_and_never_repeated() {
-    Rejected rejected = rejected("4 \u001b[31mft\u202e", Measure.LENGTH);
+    Rejected rejected = rejected("4 \u001b[31m\u0085ft\u202e", Measure.LENGTH);
     assertThat(rejected.code()).isEqualTo(RejectionCode.BAD_NUMBER);
-    assertThat(rejected.explanation()).doesNotContain("\u001b", "\u202e");
+    assertThat(rejected.explanation()).doesNotContain("\u001b", "\u0085", "\u202e");
   }
 
   private static Rejected rejected(String text, Measure measure) {

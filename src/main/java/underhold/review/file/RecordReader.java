@@ -126,7 +126,7 @@ final class RecordReader {
   private List<Object> list(FileNode node, Type type, String place) {
     List<Object> items = new ArrayList<>();
     if (of(Kind.LIST, node, place)) {
-      for (int i = 0; i < node.items().size(); i++) {
+      for (int i = 0; i < node.items().size() && !problems.isFull(); i++) {
         Object item = value(node.items().get(i), type, place + "[" + i + "]");
         if (item != null) {
           items.add(item);
