@@ -106,6 +106,26 @@ class DrilledPilesPropertiesTest {
     sheet.checks().forEach(check -> assertThat(check.capacity().si()).isNotNegative());
   }
 
+  @Test
+  @DisplayName(
+      "A layer that begins where a pile may end, but for a rounding error, is no piece of shaft: 30 digs, 40 tops each")
+  void layers_that_end_with_the_pile() {
+    for (int dig = 0; dig < 30; dig++) {
+      double dug = 1 + dig * 0.1;
+      for (int top = 0; top < 40; top++) {
+        String layer = "{ \"top\": \"%s\", \"soil\": \"dense-sand\" }";
+        Sheet sheet =
+            size(
+                with(
+                    column(1200, dug, 60),
+                    "\"60.0000 kPa\" }",
+                    "\"60.0000 kPa\" }, "
+                        + layer.formatted(number(1.5 + dug + 1.5 + top * 0.25, "m"))));
+        assertThat(sheet.checks()).isNotEmpty();
+      }
+    }
+  }
+
   @Property(tries = 8, seed = Seeds.BUILD)
   void more_load_never_asks_for_less_pile(
       @ForAll @DoubleRange(min = 50, max = 1500) double load,
