@@ -31,7 +31,7 @@ final class HoldSection {
                   Block.Column.words("Where"),
                   Block.Column.words("What must be so"),
                   Block.Column.words("Released by"),
-                  Block.Column.words("Name, date, signature")),
+                  Block.Column.words("Name,\u00a0date,\u00a0signature")),
               rows(material, plan),
               "The plan has no hold point."));
     }
