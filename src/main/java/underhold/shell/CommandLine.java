@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.shell.core.command.Command;
+import org.springframework.shell.core.command.CommandArgument;
 import org.springframework.shell.core.command.CommandOption;
 import org.springframework.shell.core.command.CommandRegistry;
 import org.springframework.shell.core.command.ParsedInput;
@@ -46,7 +47,7 @@ final class CommandLine {
     ParsedInput input = options(command, rest);
     boolean help = input.options().stream().anyMatch(o -> Options.HELP.equals(o.longName()));
     if (!help) {
-      checkWords(command, input.arguments().size(), rest);
+      checkWords(command, input.arguments().stream().map(CommandArgument::value).toList());
     }
     return new Understood(command, input);
   }
@@ -134,7 +135,7 @@ final class CommandLine {
         onlyWords = true;
       } else if (!word.startsWith("-") || onlyWords || word.equals("-")) {
         input.addArgument(
-            new org.springframework.shell.core.command.CommandArgument(words++, word));
+            new CommandArgument(words++, word));
       } else {
         int equals = word.indexOf('=');
         CommandOption option = option(command, equals < 0 ? word : word.substring(0, equals));
@@ -180,7 +181,8 @@ final class CommandLine {
         "It has: " + String.join(", ", names));
   }
 
-  private static void checkWords(ShellCommand command, int given, List<String> rest) {
+  private static void checkWords(ShellCommand command, List<String> words) {
+    int given = words.size();
     List<Parameter> parameters = command.parameters();
     long needed = parameters.stream().filter(Parameter::required).count();
     boolean endless = parameters.stream().anyMatch(Parameter::repeated);
@@ -190,12 +192,11 @@ final class CommandLine {
           usage(command));
     }
     if (given > parameters.size() && !endless) {
-      List<String> plain = rest.stream().filter(word -> !word.startsWith("-")).toList();
       throw Refusal.usage(
           "The command \""
               + command.getName()
               + "\" does not know what to do with \""
-              + plain.get(plain.size() - 1)
+              + words.get(given - 1)
               + "\".",
           usage(command));
     }

@@ -9,14 +9,17 @@ import underhold.site.WholeFile;
 /** A process that writes a file over and over until it is killed. */
 final class WriteOnAndOn {
   private static final int LINES = 3000;
+  private static final int WARM = 3;
 
   private WriteOnAndOn() {}
 
   public static void main(String[] arguments) {
     Path file = Path.of(arguments[0]);
-    System.out.println("ready");
     for (int i = 0; true; i++) {
       WholeFile.replace(file, text(arguments[1] + "-" + i).getBytes(StandardCharsets.UTF_8));
+      if (i == WARM) {
+        System.out.println("ready");
+      }
     }
   }
 
@@ -25,10 +28,10 @@ final class WriteOnAndOn {
     return (words + "\n").repeat(LINES) + "end " + words + "\n";
   }
 
-  /** What is wrong with the file; empty where it is one whole writing, or none was made. */
+  /** What is wrong with the file; empty where it is one whole writing. */
   static String fault(Path file) throws IOException {
     if (!Files.exists(file)) {
-      return "";
+      return "nothing was written";
     }
     String text = Files.readString(file);
     String words = text.substring(text.lastIndexOf(' ') + 1).strip();

@@ -31,6 +31,8 @@ class WrongCommandLinesTest {
         "why pits | A site FILE is needed",
         "advise | A site FILE is needed",
         "advise a b | does not know what to do with \"b\"",
+        "site schema - | does not know what to do with \"-\"",
+        "rules list -- --x | does not know what to do with \"--x\"",
         "advise a --zon x | has no option --zon. Did you mean --zone?",
         "advise a -z | has no option -z",
         "advise a --zone | The option --zone needs a value.",
