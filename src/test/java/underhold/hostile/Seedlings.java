@@ -116,7 +116,9 @@ final class Seedlings {
                     "pits",
                     List.of("loadPattern"),
                     List.of(),
+                    List.of("plumb-piles"),
                     List.of("cave-in"))),
+            List.of(),
             List.of(new Given("Bo", "larch-terrace", "one", "2 m")),
             List.of(
                 new Mark(
@@ -135,9 +137,16 @@ final class Seedlings {
             "answers/1",
             "Ada",
             "larch-terrace",
-            List.of(
-                new AnswerFile.InZone(
-                    "gable", "pits", List.of("loadPattern"), List.of("footingWidth"), List.of())),
+            Optional.of(
+                List.of(
+                    new AnswerFile.InZone(
+                        "gable",
+                        "pits",
+                        Optional.of(List.of("loadPattern")),
+                        Optional.of(List.of("footingWidth")),
+                        Optional.empty(),
+                        Optional.empty()))),
+            Optional.empty(),
             Optional.of(List.of(new AnswerFile.ToQuestion("one", "2 m"))));
     return List.of(bytes(AnswerFile.FILES.text(file)));
   }
