@@ -134,8 +134,7 @@ final class CommandLine {
       if (word.equals(OPTION) && !onlyWords) {
         onlyWords = true;
       } else if (!word.startsWith("-") || onlyWords || word.equals("-")) {
-        input.addArgument(
-            new CommandArgument(words++, word));
+        input.addArgument(new CommandArgument(words++, word));
       } else {
         int equals = word.indexOf('=');
         CommandOption option = option(command, equals < 0 ? word : word.substring(0, equals));

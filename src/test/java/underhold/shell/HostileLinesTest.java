@@ -32,6 +32,7 @@ class HostileLinesTest {
   private static final int USUAL = 250;
   private static final int TRIES = Integer.getInteger("hostile.lines", USUAL);
   private static final long SEED = Long.getLong("hostile.seed", Long.parseLong(Seeds.BUILD));
+
   /** Processor time, so that a busy machine makes no finding. */
   private static final long LONGEST_MILLIS = 20_000;
 
