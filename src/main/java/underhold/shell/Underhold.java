@@ -28,7 +28,8 @@ public final class Underhold {
 
   private static int run(List<String> words) {
     if (Console.isTerminal()) {
-      Remarks.TERMINAL.setLevel(Level.OFF); // a terminal of an unknown kind is treated as a plain one
+      Remarks.TERMINAL.setLevel(
+          Level.OFF); // a terminal of an unknown kind is treated as a plain one
     }
     if (words.isEmpty() && Console.isTerminal()) {
       return ShellConfiguration.start();
