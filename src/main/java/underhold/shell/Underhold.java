@@ -3,12 +3,19 @@ package underhold.shell;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
 import underhold.report.Look;
 
 /** The program. */
 public final class Underhold {
+  /** What the terminal's library logs; held, for a logger that nobody holds forgets its level. */
+  private static final class Remarks {
+    static final Logger TERMINAL = Logger.getLogger("org.jline");
+  }
+
   private Underhold() {}
 
   /** Runs one command where there are arguments, else the interactive shell. */
@@ -20,6 +27,10 @@ public final class Underhold {
   }
 
   private static int run(List<String> words) {
+    if (Console.isTerminal()) {
+      Remarks.TERMINAL.setLevel(
+          Level.OFF); // a terminal of an unknown kind is treated as a plain one
+    }
     if (words.isEmpty() && Console.isTerminal()) {
       return ShellConfiguration.start();
     }

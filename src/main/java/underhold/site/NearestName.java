@@ -13,7 +13,7 @@ public final class NearestName {
 
   /** {@code did you mean "x"?} for the nearest of the names; empty if none is near. */
   public static String question(String typed, Collection<String> names) {
-    return of(typed, names).map(name -> "did you mean \"" + name + "\"?").orElse("");
+    return of(typed, names).map(name -> "did you mean " + PlainText.quoted(name) + "?").orElse("");
   }
 
   /** The nearest of the names, if fewer than about a third of the letters differ. */

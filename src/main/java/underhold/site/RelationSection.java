@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import underhold.site.SiteProblem.Code;
 
 /**
@@ -19,6 +20,9 @@ final class RelationSection {
 
   static final String ENTRY = "relations";
   static final String ZONES = "zones";
+
+  /** Names that a message lists at most. */
+  private static final int MOST_NAMED = 20;
 
   private static final List<String> NAMES = List.of(ZONES, "facts", "note");
 
@@ -99,9 +103,14 @@ final class RelationSection {
           Code.NOT_ALLOWED_VALUE,
           place,
           "there is no zone " + PlainText.quoted(typed),
-          suggestion.isEmpty() ? "zones are: " + String.join(", ", there) : suggestion);
+          suggestion.isEmpty() ? "zones are: " + shown(there) : suggestion);
     }
     return found;
+  }
+
+  /** Names of zones may be unsound themselves, and many. */
+  private static String shown(List<String> names) {
+    return names.stream().limit(MOST_NAMED).map(PlainText::shown).collect(Collectors.joining(", "));
   }
 
   private boolean sound(List<String> names, String place) {

@@ -65,6 +65,23 @@ class PrintableTest {
     assertThat(ran.err()).contains("is a link that leads to no file");
   }
 
+  /** No fingerprint can be taken of half a character, which JSON can write. */
+  @Test
+  void half_a_character_in_a_record_is_refused_where_it_stands() {
+    String name =
+        file(
+            folder,
+            "a.class.json",
+            """
+            { "underhold": "class/1", "name": "a", "cases": [
+                { "name": "b", "file": "a\\ud800", "open": 0 } ],
+              "students": [ "A" ], "asked": [], "answers": [], "given": [], "marks": [] }
+            """);
+
+    assertThat(ShellClient.oneShot().run("class", "show", name).err())
+        .contains("a.class.json:2:", "cases[0].file", "a text holds half a character");
+  }
+
   /** A device that never ends would be read to see whether it is an earlier report. */
   @Test
   void a_report_is_never_written_over_a_device() throws IOException {

@@ -34,4 +34,25 @@ class JsonFileLimitsTest {
         .satisfies(problem -> assertThat(problem.line()).isEqualTo(2))
         .satisfies(problem -> assertThat(problem.code()).isEqualTo(SiteProblem.Code.TOO_MANY));
   }
+
+  /** Zones with unsound names are named when a relation speaks of another one. */
+  @Test
+  void names_that_are_refused_are_not_repeated_as_they_are() {
+    String site =
+        """
+        { "underhold": "site/1", "name": "Dock Row", "zones": [
+            { "name": "w\\u009b", "facts": { "loadPattern": "continuous",
+              "excavationPosition": "beside" } },
+            { "name": "other", "facts": { "loadPattern": "continuous",
+              "excavationPosition": "beside" } } ],
+          "relations": [ { "zones": [ "zzz", "other" ], "facts": { "distance": "1 m" } } ] }
+        """;
+
+    List<SiteProblem> problems = ((SiteReading.Invalid) SiteReader.read(site, "x")).problems();
+
+    assertThat(problems)
+        .extracting(SiteProblem::text)
+        .anyMatch(text -> text.contains("there is no zone \"zzz\"; zones are: w?, other"))
+        .noneMatch(text -> text.contains("\u009b"));
+  }
 }

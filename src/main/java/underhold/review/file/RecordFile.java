@@ -45,9 +45,31 @@ public record RecordFile<T extends Record>(Class<T> type, String form, String wh
     Optional<T> content =
         JsonFile.read(text, problems)
             .filter(root -> ofThisForm(root, problems))
+            .filter(root -> ofWholeSigns(root, "", problems))
             .flatMap(root -> Optional.ofNullable(new RecordReader(problems).read(root, type, "")))
             .filter(made -> problems.isEmpty());
     return new FileReading<>(content, text, state, problems.all());
+  }
+
+  /** Half a character has no UTF-8, so that no fingerprint could be taken of it. */
+  private static boolean ofWholeSigns(FileNode node, String place, Problems problems) {
+    boolean whole = isWhole(node.text());
+    for (FileNode.Member member : node.members()) {
+      String at = (place.isEmpty() ? "" : place + ".") + PlainText.shown(member.name());
+      whole &= isWhole(member.name()) & ofWholeSigns(member.value(), at, problems);
+    }
+    for (int i = 0; i < node.items().size(); i++) {
+      whole &= ofWholeSigns(node.items().get(i), place + "[" + i + "]", problems);
+    }
+    if (!whole && problems.isEmpty()) {
+      problems.visit(place, node);
+      problems.add(Code.NOT_ALLOWED_VALUE, place, "a text holds half a character", "");
+    }
+    return whole;
+  }
+
+  private static boolean isWhole(String text) {
+    return text.codePoints().noneMatch(point -> Character.getType(point) == Character.SURROGATE);
   }
 
   /** A file of another kind or version would only give a hundred useless messages. */
