@@ -92,9 +92,9 @@ final class RuleIndex {
       return number == null ? unknown : between[place(number)];
     }
 
-    /** Where a number lies: odd at a limit, even between two. */
+    /** Where a number lies: odd at a limit, even between two. A nought has no sign. */
     private int place(double number) {
-      int found = Arrays.binarySearch(limits, number);
+      int found = Arrays.binarySearch(limits, number + 0.0);
       return found >= 0 ? 2 * found + 1 : 2 * (-found - 1);
     }
   }

@@ -40,7 +40,7 @@ public record ClassFile(
   public static final String ENDING = ".class.json";
 
   /** What stands at the beginning of the file. */
-  public static final String FORM = "class/1";
+  public static final String FORM = "class/2";
 
   /** How such files are read and written. */
   public static final RecordFile<ClassFile> FILES =

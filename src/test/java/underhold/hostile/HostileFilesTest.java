@@ -31,8 +31,7 @@ class HostileFilesTest {
   private static final Map<String, Integer> ONE_IN = Map.of("case", 10, "advice", 4, "fact", 2);
 
   /** One door for each way of reading; the long run takes all. */
-  private static final Set<String> HUGE_IN_THE_BUILD =
-      Set.of("answers", "pack limits.json");
+  private static final Set<String> HUGE_IN_THE_BUILD = Set.of("answers", "pack limits.json");
 
   @TempDir Path folder;
 

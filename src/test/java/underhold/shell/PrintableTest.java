@@ -73,9 +73,9 @@ class PrintableTest {
             folder,
             "a.class.json",
             """
-            { "underhold": "class/1", "name": "a", "cases": [
+            { "underhold": "class/2", "name": "a", "cases": [
                 { "name": "b", "file": "a\\ud800", "open": 0 } ],
-              "students": [ "A" ], "asked": [], "answers": [], "given": [], "marks": [] }
+              "students": [ "A" ], "asked": [], "answers": [], "schemes": [], "given": [], "marks": [] }
             """);
 
     assertThat(ShellClient.oneShot().run("class", "show", name).err())
@@ -104,9 +104,9 @@ class PrintableTest {
             folder,
             "a.class.json",
             """
-            { "underhold": "class/1", "name": "a", "cases": [
+            { "underhold": "class/2", "name": "a", "cases": [
                 { "name": "b", "file": "a\\u0000b", "open": 0 } ],
-              "students": [ "A" ], "asked": [], "answers": [], "given": [], "marks": [] }
+              "students": [ "A" ], "asked": [], "answers": [], "schemes": [], "given": [], "marks": [] }
             """);
 
     Ran ran = ShellClient.oneShot().run("class", "show", name);

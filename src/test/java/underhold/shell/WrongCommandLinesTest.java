@@ -118,7 +118,7 @@ class WrongCommandLinesTest {
     assertThat(captured.text().lines()).hasSize(1);
     assertThat(captured.text()).contains("lost the thread", "--debug");
     assertThat(dispatcher.run(java.util.List.of("fail", "--debug"))).isEqualTo(Exit.FAULT);
-    assertThat(captured.text()).contains("\tat ");
+    assertThat(captured.text()).contains("    at underhold.");
   }
 
   /** An output that keeps what is said. */
