@@ -57,9 +57,9 @@ awk -F'|' '
   }
   {
     if (!seen[$1]++) order[++count] = $1
-    split($3, processor, " ")
+    split($3, spent, " ")
     list[$1, "wall"] = list[$1, "wall"] " " $2
-    list[$1, "processor"] = list[$1, "processor"] " " (processor[1] + processor[2])
+    list[$1, "processor"] = list[$1, "processor"] " " (spent[1] + spent[2])
     list[$1, "memory"] = list[$1, "memory"] " " $4
   }
   END {

@@ -59,6 +59,7 @@ public final class BuiltInPack {
     static {
       Thread thread = new Thread(RULES, "compiled rules");
       thread.setDaemon(true);
+      thread.setContextClassLoader(BuiltInPack.class.getClassLoader());
       thread.start();
     }
 

@@ -64,11 +64,23 @@ public final class CompiledEngine implements RuleEngine {
   private synchronized KieSession session() {
     KieSession made = session;
     if (made == null) {
-      made = base.get().newKieSession();
+      made = begun();
       made.setGlobal("findings", sink);
       session = made;
     }
     return made;
+  }
+
+  /** The engine looks its parts up by the loader of the thread, which a worker thread may lack. */
+  private KieSession begun() {
+    Thread thread = Thread.currentThread();
+    ClassLoader before = thread.getContextClassLoader();
+    thread.setContextClassLoader(CompiledEngine.class.getClassLoader());
+    try {
+      return base.get().newKieSession();
+    } finally {
+      thread.setContextClassLoader(before);
+    }
   }
 
   private List<Rule> inOrder(Set<String> fired, Rule.Phase phase) {
