@@ -7,8 +7,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.FutureTask;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
 import org.kie.api.KieBase;
@@ -32,39 +30,13 @@ public final class BuiltInPack {
   }
 
   /** An engine with the compiled rules, which it loads when the first are to fire. */
-  public static RuleEngine engine() {
-    return new CompiledEngine(pack(), BuiltInPack::rules);
+  public static RuleEngine compiledEngine() {
+    return new CompiledEngine(pack(), () -> Compiled.RULES);
   }
 
-  private static KieBase rules() {
-    try {
-      return Compiled.RULES.get();
-    } catch (ExecutionException e) {
-      throw new IllegalStateException("the compiled rules do not load", e.getCause());
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("the loading of the compiled rules was interrupted", e);
-    }
-  }
-
-  /** Begins to load the compiled rules beside whatever is done next: an engine is wanted soon. */
-  public static void expectEngine() {
-    Compiled.begin();
-  }
-
-  /** The compiled rules, loaded once by a thread of their own. */
+  /** The compiled rules, loaded once, when an engine fires the first. */
   private static final class Compiled {
-    private static final FutureTask<KieBase> RULES = new FutureTask<>(BuiltInPack::compiled);
-
-    static {
-      Thread thread = new Thread(RULES, "compiled rules");
-      thread.setDaemon(true);
-      thread.setContextClassLoader(BuiltInPack.class.getClassLoader());
-      thread.start();
-    }
-
-    /** Loads this class, and so begins. */
-    static void begin() {}
+    private static final KieBase RULES = compiled();
   }
 
   /** The text of a file of the pack. */

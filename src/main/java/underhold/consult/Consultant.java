@@ -64,6 +64,11 @@ public final class Consultant {
     return new Consultant(RuleEngine.of(pack));
   }
 
+  /** Answers by the rules of a pack as another engine fires them: to check an answer by. */
+  public static Consultant toCheckBy(RulePack pack) {
+    return new Consultant(RuleEngine.toCheckBy(pack));
+  }
+
   private Wording wording(Site site) {
     return site.units() == UnitSystem.SI ? metric : customary;
   }

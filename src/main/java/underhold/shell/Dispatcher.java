@@ -8,7 +8,6 @@ import java.util.function.Supplier;
 import org.springframework.shell.core.InputReader;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.CommandRegistry;
-import underhold.advice.BuiltInPack;
 import underhold.advice.RulePack;
 import underhold.site.PlainText;
 
@@ -45,9 +44,6 @@ final class Dispatcher {
       if (line.command().byRules()) {
         session.take(PackOptions.pack(base(line), line.input().options()));
         session.writeTo(output.by(session.pack()));
-      }
-      if (line.command().judges() && BuiltInPack.is(session.pack())) {
-        BuiltInPack.expectEngine();
       }
       CommandContext context =
           new CommandContext(line.input(), registry, usual.answers(), new InputReader() {});

@@ -47,17 +47,15 @@ final class OutlookCommands {
             List.of(),
             commands::askNext),
         command(
-                "turning-points",
-                "the smallest changes of fact that would put another option first",
-                List.of(Options.FOR_OPTION, Options.CHANGES_OPTION),
-                commands::turningPoints)
-            .tryingOnly(),
+            "turning-points",
+            "the smallest changes of fact that would put another option first",
+            List.of(Options.FOR_OPTION, Options.CHANGES_OPTION),
+            commands::turningPoints),
         command(
-                "firmness",
-                "how often each option comes first when weights, limits and open facts are drawn",
-                List.of(Options.DRAWS_OPTION, Options.SEED_OPTION),
-                commands::firmness)
-            .tryingOnly());
+            "firmness",
+            "how often each option comes first when weights, limits and open facts are drawn",
+            List.of(Options.DRAWS_OPTION, Options.SEED_OPTION),
+            commands::firmness));
   }
 
   private static ShellCommand command(

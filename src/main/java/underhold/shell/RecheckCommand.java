@@ -3,6 +3,7 @@ package underhold.shell;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import underhold.consult.Consultant;
 import underhold.report.RecheckJson;
 import underhold.report.RecheckText;
 import underhold.review.recheck.Recheck;
@@ -38,7 +39,8 @@ final class RecheckCommand {
         call.option(Options.SITE)
             .map(name -> SiteFiles.read(SiteFiles.path(name)).site())
             .orElseGet(() -> AdviceFiles.site(saved, file));
-    Recheck recheck = Recheck.run(saved, site, session.consultant(), AdviceFiles.making());
+    Consultant other = Consultant.toCheckBy(session.pack());
+    Recheck recheck = Recheck.run(saved, site, other, AdviceFiles.making());
     session.output().answer(look -> RecheckText.of(recheck, look), () -> RecheckJson.of(recheck));
     return recheck.stand().holds() && saved.intact() ? Exit.DONE : Exit.SITE;
   }

@@ -12,8 +12,6 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
-import underhold.advice.PlainEngine;
-import underhold.consult.Consultant;
 import underhold.consult.firmness.FirmnessFinder;
 import underhold.consult.screening.BegunTable;
 import underhold.consult.screening.ScreeningRun;
@@ -58,8 +56,7 @@ final class ScreenCommand {
                 Options.ANEW_OPTION,
                 Options.TEMPLATE_OPTION),
             call -> new ScreenCommand(session, Console.messagesAtTerminal()).run(call))
-        .noting(ScreenHelp.NOTES)
-        .tryingOnly();
+        .noting(ScreenHelp.NOTES);
   }
 
   int run(Call call) {
@@ -76,7 +73,7 @@ final class ScreenCommand {
       refuseForeign(out, form);
       BegunTable.Opened opened = BegunTable.open(out, form, call.has(Options.ANEW));
       try (BegunTable table = opened.table().orElseThrow(() -> Refusal.site(opened.problem()))) {
-        ZoneScreen screen = new ZoneScreen(consultant(), draws, seed);
+        ZoneScreen screen = new ZoneScreen(session.consultant(), draws, seed);
         return run(call, out, input, table, form, screen);
       }
     } catch (IOException | UncheckedIOException e) {
@@ -197,14 +194,6 @@ final class ScreenCommand {
     }
     ZoneInput.Opened opened = ZoneInput.of(paths);
     return opened.input().orElseThrow(() -> Refusal.site(opened.problems()));
-  }
-
-  /**
-   * Rules read one by one: they fire as the compiled ones do, and for one zone after the other
-   * sooner.
-   */
-  private Consultant consultant() {
-    return new Consultant(new PlainEngine(session.pack()));
   }
 
   private static Path out(Call call) {

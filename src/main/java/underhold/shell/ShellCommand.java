@@ -14,7 +14,6 @@ final class ShellCommand implements Command {
   private final List<Parameter> parameters;
   private final List<CommandOption> options;
   private final Action action;
-  private final boolean judges;
   private final List<String> notes;
 
   /** What a command does; it returns an exit code. */
@@ -30,15 +29,7 @@ final class ShellCommand implements Command {
       List<Parameter> parameters,
       List<CommandOption> options,
       Action action) {
-    this(
-        name,
-        group,
-        summary,
-        parameters,
-        Options.with(group, options),
-        action,
-        Commands.ADVICE.equals(group),
-        List.of());
+    this(name, group, summary, parameters, Options.with(group, options), action, List.of());
   }
 
   private ShellCommand(
@@ -48,7 +39,6 @@ final class ShellCommand implements Command {
       List<Parameter> parameters,
       List<CommandOption> options,
       Action action,
-      boolean judges,
       List<String> notes) {
     this.name = name;
     this.group = group;
@@ -56,18 +46,12 @@ final class ShellCommand implements Command {
     this.parameters = List.copyOf(parameters);
     this.options = List.copyOf(options);
     this.action = action;
-    this.judges = judges;
     this.notes = List.copyOf(notes);
-  }
-
-  /** The same command, which tries changed sites only and so never asks the engine. */
-  ShellCommand tryingOnly() {
-    return new ShellCommand(name, group, summary, parameters, options, action, false, notes);
   }
 
   /** The same command with more to be said in its help, a paragraph each. */
   ShellCommand noting(List<String> paragraphs) {
-    return new ShellCommand(name, group, summary, parameters, options, action, judges, paragraphs);
+    return new ShellCommand(name, group, summary, parameters, options, action, paragraphs);
   }
 
   /** What its help says below the options. */
@@ -98,11 +82,6 @@ final class ShellCommand implements Command {
   @Override
   public List<CommandOption> getOptions() {
     return options;
-  }
-
-  /** Whether it asks the engine what the rules say of a site as it is. */
-  boolean judges() {
-    return judges;
   }
 
   /** Whether it answers by rules, which may be those of another pack. */

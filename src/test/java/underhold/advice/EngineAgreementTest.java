@@ -21,7 +21,7 @@ class EngineAgreementTest {
   private static final int VIEWS = 2000;
 
   private final RulePack pack = BuiltInPack.pack();
-  private final RuleEngine engine = BuiltInPack.engine();
+  private final RuleEngine engine = BuiltInPack.compiledEngine();
   private final RuleEngine plain = new PlainEngine(pack);
   private final Random random = new Random(42);
 

@@ -56,7 +56,7 @@ class PairGrammarTest {
 
   @Test
   void the_engine_refuses_a_view_of_the_wrong_kind() {
-    RuleEngine engine = BuiltInPack.engine();
+    RuleEngine engine = BuiltInPack.compiledEngine();
     FactView zone = FactView.of(FactDictionary.standard(), Map.of());
     FactView pair = FactView.of(FactDictionary.pairs(), Map.of());
     assertThatThrownBy(() -> engine.fire(zone, Rule.Phase.SCHEME))

@@ -37,7 +37,7 @@ class SecondReadingTest {
   private static final int IN_WORDS = 100;
 
   private final RulePack pack = BuiltInPack.pack();
-  private final CompiledEngine compiled = (CompiledEngine) BuiltInPack.engine();
+  private final CompiledEngine compiled = (CompiledEngine) BuiltInPack.compiledEngine();
   private final RuleEngine plain = new PlainEngine(pack);
   private final Wording wording = new Wording(pack, UnitSystem.SI);
   private final SecondReading second =

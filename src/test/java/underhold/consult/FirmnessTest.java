@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import underhold.advice.BuiltInPack;
 import underhold.advice.Limit;
 import underhold.advice.OptionAdvice;
 import underhold.advice.PlainRules;
@@ -25,7 +26,7 @@ import underhold.site.Zone;
 class FirmnessTest {
   private static final int DRAWS = 60;
 
-  private final Consultant consultant = Consultant.standard();
+  private final Consultant consultant = Consultant.toCheckBy(BuiltInPack.pack());
 
   @Test
   @DisplayName(

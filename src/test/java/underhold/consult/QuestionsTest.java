@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import underhold.advice.BuiltInPack;
 import underhold.advice.OptionAdvice;
 import underhold.advice.Ranking;
 import underhold.advice.Standing;
@@ -29,7 +30,7 @@ class QuestionsTest {
   private static final FactDictionary DICTIONARY = FactDictionary.standard();
   private static final int FORGOTTEN = 3;
 
-  private final Consultant consultant = Consultant.standard();
+  private final Consultant consultant = Consultant.toCheckBy(BuiltInPack.pack());
 
   @Test
   @DisplayName(

@@ -10,6 +10,7 @@ import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import underhold.advice.BuiltInPack;
 import underhold.advice.PackFolder;
 import underhold.advice.PackReading;
 import underhold.advice.PlainRules;
@@ -50,7 +51,7 @@ class QuickWaysTest {
   private static final String TOGETHER =
       rule("pileCapacity == \"fails\", edgeSliding == \"fails\"", "edge-pits");
 
-  private final Consultant consultant = Consultant.standard();
+  private final Consultant consultant = Consultant.toCheckBy(BuiltInPack.pack());
 
   @Test
   @DisplayName(

@@ -27,7 +27,7 @@ import underhold.site.ZoneViews;
  * the open questions, which a scheme does not read.
  */
 public final class RandomZones {
-  private static final RuleEngine ENGINE = BuiltInPack.engine();
+  private static final RuleEngine ENGINE = BuiltInPack.compiledEngine();
   private static final Screener SCREENER = new Screener(ENGINE);
   private static final SizingDesk DESK = new SizingDesk();
   private static final List<String> DISTANCES = List.of("0 m", "2 m", "6 m", "15 m", "80 m");

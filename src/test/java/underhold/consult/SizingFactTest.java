@@ -102,7 +102,7 @@ class SizingFactTest {
   @Test
   void every_such_fact_is_read_by_a_rule_that_never_speaks_for_an_option() {
     List<Rule> rules =
-        BuiltInPack.engine().pack().rules().stream()
+        BuiltInPack.compiledEngine().pack().rules().stream()
             .filter(rule -> rule.phase() == Rule.Phase.CONFIRM)
             .toList();
     Set<String> read =

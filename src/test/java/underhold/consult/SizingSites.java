@@ -47,7 +47,7 @@ public final class SizingSites {
           "fill",
           "peat");
 
-  private static final Screener SCREENER = new Screener(BuiltInPack.engine());
+  private static final Screener SCREENER = new Screener(BuiltInPack.compiledEngine());
 
   private SizingSites() {}
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import underhold.advice.BuiltInPack;
 import underhold.advice.OptionAdvice;
 import underhold.advice.Ranking;
 import underhold.advice.Standing;
@@ -21,7 +22,7 @@ import underhold.site.Zone;
 class TrialsTest {
   private static final int SITES = 600;
 
-  private final Consultant consultant = Consultant.standard();
+  private final Consultant consultant = Consultant.toCheckBy(BuiltInPack.pack());
 
   @Test
   @DisplayName(

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import underhold.advice.BuiltInPack;
 import underhold.advice.Condition;
 import underhold.advice.OptionAdvice;
 import underhold.advice.Ranking;
@@ -39,7 +40,7 @@ class TurningPointsTest {
   private static final int SITES = 40;
   private static final FactDictionary DICTIONARY = FactDictionary.standard();
 
-  private final Consultant consultant = Consultant.standard();
+  private final Consultant consultant = Consultant.toCheckBy(BuiltInPack.pack());
 
   @Test
   @DisplayName(

@@ -16,7 +16,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import underhold.advice.BuiltInPack;
-import underhold.advice.PlainEngine;
 import underhold.consult.Consultant;
 import underhold.consult.ZoneTables;
 import underhold.consult.screening.BegunTable;
@@ -29,7 +28,7 @@ import underhold.consult.screening.ZoneScreen;
 class ResumedTableTest {
   private static final int ZONES = 24;
   private static final int CUTS = 12;
-  private static final Consultant CONSULTANT = new Consultant(new PlainEngine(BuiltInPack.pack()));
+  private static final Consultant CONSULTANT = Consultant.standard();
   private static final ScreeningBasis BASIS = new ScreeningBasis(BuiltInPack.pack(), 0, 1);
 
   @TempDir Path folder;

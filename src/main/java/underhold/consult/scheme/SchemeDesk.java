@@ -38,7 +38,7 @@ public final class SchemeDesk {
   }
 
   private static final class Holder {
-    private static final SchemeDesk STANDARD = new SchemeDesk(BuiltInPack.engine());
+    private static final SchemeDesk STANDARD = new SchemeDesk(RuleEngine.of(BuiltInPack.pack()));
   }
 
   /** The scheme, or why there is none. */

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import underhold.advice.BuiltInPack;
 import underhold.advice.OptionAdvice;
 import underhold.consult.Consultant;
 import underhold.consult.QuickSizing;
@@ -24,7 +25,7 @@ import underhold.site.Zone;
 class SameAnswerTest {
   private static final int RANDOM_ZONES = 120;
 
-  private final Consultant whole = Consultant.standard();
+  private final Consultant whole = Consultant.toCheckBy(BuiltInPack.pack());
   private final ZoneScreen screen = new ZoneScreen(Tables.CONSULTANT, 0, 1);
 
   @TempDir Path folder;

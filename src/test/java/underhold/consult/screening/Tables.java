@@ -9,13 +9,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import underhold.advice.BuiltInPack;
-import underhold.advice.PlainEngine;
 import underhold.consult.Consultant;
 
 /** Runs screenings for tests. The form writes only what tells rows apart. */
 final class Tables {
-  static final Consultant CONSULTANT = new Consultant(new PlainEngine(BuiltInPack.pack()));
+  static final Consultant CONSULTANT = Consultant.standard();
 
   private Tables() {}
 
