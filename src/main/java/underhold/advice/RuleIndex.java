@@ -111,6 +111,26 @@ final class RuleIndex {
     uses.forEach((fact, list) -> rows.add(new Row(fact, list)));
   }
 
+  /**
+   * The places of the rules that do not hold because of one single fact: among them are all that
+   * miss by one condition, and some that ask for two things of that fact.
+   */
+  BitSet missedByOneFact(FactView view) {
+    BitSet once = new BitSet(count);
+    BitSet more = new BitSet(count);
+    for (Row row : rows) {
+      BitSet failing = row.failing(view);
+      if (failing.intersects(once)) {
+        BitSet again = (BitSet) failing.clone();
+        again.and(once);
+        more.or(again);
+      }
+      once.or(failing);
+    }
+    once.andNot(more);
+    return once;
+  }
+
   /** Whether a numeric condition holds for values on that side of its limit: below, at or above. */
   private static boolean holds(Condition condition, int side) {
     return switch (condition.operator()) {

@@ -1,6 +1,7 @@
 package underhold.advice;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -24,11 +25,15 @@ public final class Screener {
   private final RuleEngine engine;
   private final RulePack pack;
   private final FactRoots roots;
+  private final RuleIndex index;
+  private final List<Rule> holders;
 
   public Screener(RuleEngine engine) {
     this.engine = engine;
     this.pack = engine.pack();
     this.roots = new FactRoots(pack);
+    this.index = new RuleIndex(pack.rules());
+    this.holders = pack.rules().stream().filter(rule -> rule.hold() != Rule.Hold.NEVER).toList();
   }
 
   public RulePack pack() {
@@ -48,7 +53,7 @@ public final class Screener {
         fired.view,
         known.findings,
         fired.rules.stream().map(rule -> wording.finding(rule, fired.view, false)).toList(),
-        assumed(fired.view, new HashSet<>(fired.rules), wording),
+        assumed(fired.view, fired.rules, wording),
         holds(fired.view, fired.rules, wording),
         nearMisses(fired.view, wording),
         known.conflicts);
@@ -89,11 +94,13 @@ public final class Screener {
     return new Finding(rule, "", "", List.of(), List.of(), false);
   }
 
-  private List<Finding> assumed(FactView known, Set<Rule> fired, Wording wording) {
+  private List<Finding> assumed(FactView known, List<Rule> fired, Wording wording) {
     Derived cautious = derive(ZoneViews.cautious(known), Origin.ASSUMED, wording);
+    Set<String> firedAlready = new HashSet<>();
+    fired.forEach(rule -> firedAlready.add(rule.id()));
     List<Finding> assumed = new ArrayList<>();
     for (Rule rule : engine.fire(cautious.view, Rule.Phase.SCREEN)) {
-      if (!fired.contains(rule)) {
+      if (!firedAlready.contains(rule.id())) {
         assumed.add(wording.finding(rule, cautious.view, true));
       }
     }
@@ -112,22 +119,17 @@ public final class Screener {
     while (changed) { // ends: each round makes at least one more fact known
       Map<String, Fact> found = new LinkedHashMap<>();
       for (Rule rule : engine.fire(view, Rule.Phase.DERIVE)) {
-        Fact fact = fact(rule, view, origin, wording);
-        Fact before = view.fact(fact.name());
-        Fact earlier = before.value() == null ? found.get(fact.name()) : before;
+        String name = required(rule.action().fact(), rule);
+        String value = required(rule.action().value(), rule);
+        Fact before = view.fact(name);
+        Fact earlier = before.value() == null ? found.get(name) : before;
+        boolean gives = earlier == null || earlier.text().equals(value);
         if (earlier == null) {
-          found.put(fact.name(), fact);
-        } else if (before.origin() != Origin.STATED && !earlier.text().equals(fact.text())) {
-          conflicts.add(
-              fact.name()
-                  + " is "
-                  + earlier.text()
-                  + ", but "
-                  + rule.id()
-                  + " says "
-                  + fact.text());
+          String how = wording.reason(rule, view) + " [" + rule.id() + "]";
+          found.put(name, new Fact(before.definition(), origin, new FactValue.Choice(value), how));
+        } else if (before.origin() != Origin.STATED && !gives) {
+          conflicts.add(name + " is " + earlier.text() + ", but " + rule.id() + " says " + value);
         }
-        boolean gives = earlier == null || earlier.text().equals(fact.text());
         if (gives && before.origin() != Origin.STATED && told.add(rule.id())) {
           findings.add(wording.finding(rule, view, origin == Origin.ASSUMED));
         }
@@ -136,14 +138,6 @@ public final class Screener {
       view = view.with(List.copyOf(found.values()));
     }
     return new Derived(view, findings, conflicts);
-  }
-
-  private static Fact fact(Rule rule, FactView view, Origin origin, Wording wording) {
-    String name = required(rule.action().fact(), rule);
-    String value = required(rule.action().value(), rule);
-    FactDefinition definition = view.dictionary().require(name);
-    String how = wording.reason(rule, view) + " [" + rule.id() + "]";
-    return new Fact(definition, origin, new FactValue.Choice(value), how);
   }
 
   private static String required(@Nullable String text, Rule rule) {
@@ -175,8 +169,8 @@ public final class Screener {
   private Map<SupportOption, List<Hold>> holds(FactView view, List<Rule> fired, Wording wording) {
     Set<SupportOption> out = ruledOut(fired);
     Map<SupportOption, List<Hold>> holds = new EnumMap<>(SupportOption.class);
-    for (Rule rule : pack.rules()) {
-      if (rule.hold() == Rule.Hold.NEVER || rule.holds(view) != Truth.OPEN) {
+    for (Rule rule : holders) {
+      if (rule.holds(view) != Truth.OPEN) {
         continue;
       }
       List<Condition> open =
@@ -217,16 +211,12 @@ public final class Screener {
 
   private List<NearMiss> nearMisses(FactView view, Wording wording) {
     List<NearMiss> misses = new ArrayList<>();
-    for (Rule rule : pack.rules()) {
+    BitSet near = index.missedByOneFact(view);
+    for (int i = near.nextSetBit(0); i >= 0; i = near.nextSetBit(i + 1)) {
+      Rule rule = pack.rules().get(i);
       Condition condition = missedBy(rule, view);
       if (condition != null && (rule.conditions().size() > 1 || condition.operator().isNumeric())) {
-        misses.add(
-            new NearMiss(
-                rule,
-                condition,
-                condition.holds(view),
-                view.fact(condition.fact()).text(),
-                wording.miss(condition, view)));
+        misses.add(wording.miss(rule, condition, view));
       }
     }
     return misses;

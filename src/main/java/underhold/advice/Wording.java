@@ -3,6 +3,7 @@ package underhold.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import underhold.quantity.QuantityPrinter;
 import underhold.quantity.UnitSystem;
@@ -77,16 +78,19 @@ public final class Wording {
   /** What a condition asks for, as prose: {@code pit depth at most 3 m}. */
   public String wanted(Condition condition, FactView view) {
     FactDefinition definition = view.dictionary().require(condition.fact());
-    return definition.label()
-        + " is "
-        + switch (condition.operator()) {
-          case UNKNOWN -> "unknown";
-          case IS, IN -> either(condition.words());
-          case BELOW -> "below " + limit(condition);
-          case AT_MOST -> "at most " + limit(condition);
-          case ABOVE -> "above " + limit(condition);
-          case AT_LEAST -> "at least " + limit(condition);
-        };
+    return definition.label() + " is " + wanted(condition, limit(condition), units);
+  }
+
+  /** The words or the limit that a condition asks for. */
+  static String wanted(Condition condition, Optional<Limit> limit, UnitSystem units) {
+    return switch (condition.operator()) {
+      case UNKNOWN -> "unknown";
+      case IS, IN -> either(condition.words());
+      case BELOW -> "below " + limit.orElseThrow().text(units);
+      case AT_MOST -> "at most " + limit.orElseThrow().text(units);
+      case ABOVE -> "above " + limit.orElseThrow().text(units);
+      case AT_LEAST -> "at least " + limit.orElseThrow().text(units);
+    };
   }
 
   /** What would make a condition fail, as prose: {@code pit depth were above 3 m}. */
@@ -102,46 +106,41 @@ public final class Wording {
                       .map(FactDefinition.Allowed::value)
                       .filter(value -> !condition.words().contains(value))
                       .toList());
-          case BELOW -> "at least " + limit(condition);
-          case AT_MOST -> "above " + limit(condition);
-          case ABOVE -> "no more than " + limit(condition);
-          case AT_LEAST -> "below " + limit(condition);
+          case BELOW -> "at least " + limitText(condition);
+          case AT_MOST -> "above " + limitText(condition);
+          case ABOVE -> "no more than " + limitText(condition);
+          case AT_LEAST -> "below " + limitText(condition);
         };
   }
 
-  /** What a condition found, what it wanted, and by how much a number missed. */
-  String miss(Condition condition, FactView view) {
-    Fact fact = view.fact(condition.fact());
-    String text = fact.definition().label() + " is " + value(fact) + ", not " + tail(condition);
-    Double number = view.number(fact.definition().index());
-    if (number == null || !condition.operator().isNumeric()) {
-      return text;
-    }
-    Limit limit = pack.limits().require(condition.limitName());
-    double by = Math.abs(number - limit.si());
-    return text + " (by " + amount(by, fact.definition()) + ")";
+  /** A rule all whose conditions but this one hold. */
+  NearMiss miss(Rule rule, Condition condition, FactView view) {
+    return new NearMiss(
+        rule,
+        condition,
+        condition.holds(view),
+        view.fact(condition.index()),
+        limit(condition),
+        units);
   }
 
-  private String tail(Condition condition) {
-    return switch (condition.operator()) {
-      case UNKNOWN -> "unknown";
-      case IS, IN -> either(condition.words());
-      case BELOW -> "below " + limit(condition);
-      case AT_MOST -> "at most " + limit(condition);
-      case ABOVE -> "above " + limit(condition);
-      case AT_LEAST -> "at least " + limit(condition);
-    };
+  /** The limit that a condition compares with; empty where it compares with words. */
+  private Optional<Limit> limit(Condition condition) {
+    return condition.operator().isNumeric()
+        ? Optional.of(pack.limits().require(condition.limitName()))
+        : Optional.empty();
   }
 
-  private String limit(Condition condition) {
-    return pack.limits().require(condition.limitName()).text(units);
-  }
-
-  private String amount(double si, FactDefinition definition) {
+  /** An amount of a fact as a person reads it. */
+  static String amount(double si, FactDefinition definition, UnitSystem units) {
     FactDefinition.Range range = definition.requireRange();
     return range.fine()
         ? QuantityPrinter.printFine(si, range.measure(), units)
         : QuantityPrinter.print(si, range.measure(), units);
+  }
+
+  private String limitText(Condition condition) {
+    return limit(condition).orElseThrow().text(units);
   }
 
   private static String either(List<String> words) {
