@@ -142,7 +142,10 @@ public final class Consultant {
    * @param seed the same seed gives the same draws
    */
   public ZoneAdvice firm(Site site, Zone zone, int draws, long seed) {
-    Trials trials = trials(site, zone);
+    return firm(site, zone, trials(site, zone), draws, seed);
+  }
+
+  private ZoneAdvice firm(Site site, Zone zone, Trials trials, int draws, long seed) {
     ForkJoinTask<Firmness> firmness =
         ForkJoinPool.commonPool().submit(() -> new FirmnessFinder(trials, zone).find(draws, seed));
     return advise(site, zone, trials).firm(firmness.join());
@@ -150,7 +153,16 @@ public final class Consultant {
 
   /** The answer to one zone with how firm its first place is, by the usual draws. */
   public ZoneAdvice firm(Site site, Zone zone) {
-    return firm(site, zone, FirmnessFinder.USUAL_DRAWS, FirmnessFinder.USUAL_SEED);
+    return firm(site, zone, trials(site, zone));
+  }
+
+  /**
+   * The answer to one zone with how firm its first place is, by the usual draws.
+   *
+   * @param trials of that zone, which keep the sheets they make for whoever asks next
+   */
+  public ZoneAdvice firm(Site site, Zone zone, Trials trials) {
+    return firm(site, zone, trials, FirmnessFinder.USUAL_DRAWS, FirmnessFinder.USUAL_SEED);
   }
 
   /**

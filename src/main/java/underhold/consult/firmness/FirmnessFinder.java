@@ -1,12 +1,14 @@
 package underhold.consult.firmness;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.SplittableRandom;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import underhold.advice.PlainRules;
 import underhold.advice.Points;
 import underhold.advice.SupportOption;
@@ -27,7 +29,7 @@ public final class FirmnessFinder {
   private final Zone zone;
   private final FactDraws facts;
   private final PackDraws pack;
-  private final Points usual;
+  private final Points weights;
 
   /** A finder for one zone of the site of the trials. */
   public FirmnessFinder(Trials trials, Zone zone) {
@@ -35,52 +37,35 @@ public final class FirmnessFinder {
     this.zone = zone;
     this.facts = new FactDraws(trials, zone, trials.rules());
     this.pack = new PackDraws(trials.rules().pack());
-    this.usual = Points.of(trials.rules().pack().weights());
+    this.weights = Points.of(trials.rules().pack().weights());
   }
 
   /**
-   * Draws and counts.
+   * Draws and counts, with all threads; the outcome does not depend on how many there are.
    *
    * @param draws how many, at least 1
    * @param seed the same seed gives the same draws
    */
   public Firmness find(int draws, long seed) {
-    FactView known = trials.known(zone);
-    FactView whole = trials.rules().complete(known);
-    Optional<SupportOption> leader = trials.leading(whole).leader();
+    Base base = base();
+    List<Judged> judged =
+        LongStream.of(seeds(draws, seed))
+            .parallel()
+            .mapToObj(one -> judged(base, draw(one)))
+            .toList();
     Map<SupportOption, Integer> firsts = new EnumMap<>(SupportOption.class);
-    List<Drawn> sample = new ArrayList<>();
-    int byWeights = 0;
-    int byFacts = 0;
-    int byLimits = 0;
-    SplittableRandom seeds = new SplittableRandom(seed);
-    for (int i = 0; i < draws; i++) {
-      Random random = new Random(seeds.nextLong());
-      Points weights = pack.weights(random);
-      Map<String, Double> limits = pack.limits(random);
-      Map<String, FactValue> drawn = facts.draw(random);
-      FactView changed = trials.known(facts.zone(drawn));
-      PlainRules moved = trials.rules().with(limits);
-      Optional<SupportOption> first =
-          trials.by(moved, weights).leading(moved.complete(changed)).leader();
-      first.ifPresent(option -> firsts.merge(option, 1, Integer::sum));
-      byWeights += stays(leader, trials.by(trials.rules(), weights), whole);
-      byLimits += stays(leader, trials.by(moved, usual), moved.complete(known));
-      FactView is = trials.rules().complete(changed);
-      byFacts += stays(leader, trials.by(trials.rules(), usual), is);
-      sample.add(new Drawn(drawn, first.equals(leader)));
-    }
+    judged.forEach(one -> one.first.ifPresent(option -> firsts.merge(option, 1, Integer::sum)));
     return new Firmness(
-        leader.orElse(null),
+        base.leader.orElse(null),
         draws,
         seed,
         firsts,
-        byWeights,
-        byFacts,
-        byLimits,
+        count(judged, Judged::byWeights),
+        count(judged, Judged::byFacts),
+        count(judged, Judged::byLimits),
         facts.unknown().size(),
         pack.uncertain().size(),
-        Drivers.of(facts.unknown(), sample));
+        Drivers.of(facts.unknown(), judged.stream().map(Judged::drawn).toList()));
   }
 
   /**
@@ -91,25 +76,70 @@ public final class FirmnessFinder {
    * @param seed the same seed gives the same draws
    */
   public int stayed(int draws, long seed) {
-    FactView whole = trials.rules().complete(trials.known(zone));
-    Optional<SupportOption> leader = trials.leading(whole).leader();
-    SplittableRandom seeds = new SplittableRandom(seed);
+    Base base = base();
     int stayed = 0;
-    for (int i = 0; i < draws; i++) {
-      Random random = new Random(seeds.nextLong());
-      Points weights = pack.weights(random);
-      PlainRules moved = trials.rules().with(pack.limits(random));
-      FactView changed = trials.known(facts.zone(facts.draw(random)));
-      stayed += stays(leader, trials.by(moved, weights), moved.complete(changed));
+    for (long one : seeds(draws, seed)) {
+      Draw draw = draw(one);
+      Trials drawn = trials.by(draw.rules, draw.weights);
+      stayed += stays(base.leader, drawn, draw.rules.complete(draw.view)) ? 1 : 0;
     }
     return stayed;
   }
 
-  private static int stays(Optional<SupportOption> leader, Trials drawn, FactView view) {
-    boolean stays =
-        leader
-            .map(option -> drawn.leads(view, option))
-            .orElseGet(() -> drawn.leading(view).leader().isEmpty());
-    return stays ? 1 : 0;
+  /** The answer as it is: the facts, with what follows from them, and who leads. */
+  private record Base(FactView known, FactView whole, Optional<SupportOption> leader) {}
+
+  private Base base() {
+    FactView known = trials.known(zone);
+    FactView whole = trials.rules().complete(known);
+    return new Base(known, whole, trials.leading(whole).leader());
+  }
+
+  /** A seed for each draw, so that each can be drawn by itself. */
+  private static long[] seeds(int draws, long seed) {
+    SplittableRandom seeds = new SplittableRandom(seed);
+    return IntStream.range(0, draws).mapToLong(draw -> seeds.nextLong()).toArray();
+  }
+
+  /** Weights, rules with other limits, facts that were open, and the zone with them. */
+  private record Draw(
+      Points weights, PlainRules rules, Map<String, FactValue> facts, FactView view) {}
+
+  private Draw draw(long seed) {
+    Random random = new Random(seed);
+    Points weights = pack.weights(random);
+    PlainRules rules = trials.rules().with(pack.limits(random));
+    Map<String, FactValue> drawn = facts.draw(random);
+    return new Draw(weights, rules, drawn, trials.known(facts.zone(drawn)));
+  }
+
+  /** Who comes first in a draw, and whether the answer stays by each kind of change alone. */
+  private record Judged(
+      Drawn drawn,
+      Optional<SupportOption> first,
+      boolean byWeights,
+      boolean byFacts,
+      boolean byLimits) {}
+
+  private Judged judged(Base base, Draw draw) {
+    Trials usual = trials.by(trials.rules(), weights);
+    Optional<SupportOption> first =
+        trials.by(draw.rules, draw.weights).leading(draw.rules.complete(draw.view)).leader();
+    return new Judged(
+        new Drawn(draw.facts, first.equals(base.leader)),
+        first,
+        stays(base.leader, trials.by(trials.rules(), draw.weights), base.whole),
+        stays(base.leader, usual, trials.rules().complete(draw.view)),
+        stays(base.leader, trials.by(draw.rules, weights), draw.rules.complete(base.known)));
+  }
+
+  private static int count(List<Judged> judged, Predicate<Judged> which) {
+    return (int) judged.stream().filter(which).count();
+  }
+
+  private static boolean stays(Optional<SupportOption> leader, Trials drawn, FactView view) {
+    return leader
+        .map(option -> drawn.leads(view, option))
+        .orElseGet(() -> drawn.leading(view).leader().isEmpty());
   }
 }

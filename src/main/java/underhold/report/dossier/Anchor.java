@@ -1,6 +1,7 @@
 package underhold.report.dossier;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import underhold.advice.SupportOption;
@@ -10,6 +11,10 @@ import underhold.advice.SupportOption;
  * never from what a user typed.
  */
 final class Anchor {
+  private static final Pattern NEW_WORD = Pattern.compile("(?<=[a-z0-9])(?=[A-Z])");
+  private static final Pattern BETWEEN = Pattern.compile("[^a-z0-9]+");
+  private static final Pattern ENDS = Pattern.compile("^-+|-+$");
+
   private Anchor() {}
 
   /** Parts joined by hyphens, each in lower-case letters and digits. */
@@ -20,10 +25,8 @@ final class Anchor {
   }
 
   static String slug(String text) {
-    return text.replaceAll("(?<=[a-z0-9])(?=[A-Z])", "-")
-        .toLowerCase(Locale.ROOT)
-        .replaceAll("[^a-z0-9]+", "-")
-        .replaceAll("^-+|-+$", "");
+    String words = NEW_WORD.matcher(text).replaceAll("-").toLowerCase(Locale.ROOT);
+    return ENDS.matcher(BETWEEN.matcher(words).replaceAll("-")).replaceAll("");
   }
 
   /** What the ids of drawings begin with: whose they are, apart from all other anchors. */

@@ -5,6 +5,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import underhold.report.AdviceJson;
 import underhold.report.Json;
 import underhold.report.SchemeJson;
@@ -84,7 +86,37 @@ public final class Dossier {
     return whole ? document : LiveLinks.only(document);
   }
 
+  /**
+   * What cites is written in the order in which it stands, for that numbers the sources. The rest
+   * is written meanwhile.
+   */
   private List<Section> reviewer() {
+    ForkJoinTask<List<Section>> answer = ForkJoinPool.commonPool().submit(this::answer);
+    Section sheets =
+        SheetsSection.of(
+            material, commission.sheets(), new SheetSection(material, citations, illustrations));
+    Section cautions = new CautionsSection(material, commission, citations).section();
+    Section assumptions =
+        new AssumptionsSection(material, commission.sheets(), citations).section();
+    List<Section> sections = new ArrayList<>(answer.join());
+    sections.add(sheets);
+    sections.add(QuantitiesSection.of(material));
+    sections.add(MonitoringSection.of(material));
+    sections.add(cautions);
+    sections.add(assumptions);
+    Section trace = new TraceAppendix(material, anchors(sections)).section();
+    List<Section> spoken = new ArrayList<>(sections);
+    spoken.add(trace);
+    Section rules =
+        new RulesAppendix(material, citations).section(targets(spoken), anchors(spoken));
+    sections.add(BibliographySection.of(citations)); // once all that cites is written
+    sections.add(trace);
+    sections.add(rules);
+    return sections;
+  }
+
+  /** All that stands before the sheets. */
+  private List<Section> answer() {
     List<Section> sections = new ArrayList<>();
     begin(sections);
     sections.add(RecommendationSection.of(material, commission));
@@ -99,21 +131,6 @@ public final class Dossier {
     sections.add(new StageSection(material, illustrations).section());
     PitOrderSection.of(material).ifPresent(sections::add);
     sections.add(HoldSection.of(material));
-    sections.add(
-        SheetsSection.of(
-            material, commission.sheets(), new SheetSection(material, citations, illustrations)));
-    sections.add(QuantitiesSection.of(material));
-    sections.add(MonitoringSection.of(material));
-    sections.add(new CautionsSection(material, commission, citations).section());
-    sections.add(new AssumptionsSection(material, commission.sheets(), citations).section());
-    Section trace = new TraceAppendix(material, anchors(sections)).section();
-    List<Section> spoken = new ArrayList<>(sections);
-    spoken.add(trace);
-    Section rules =
-        new RulesAppendix(material, citations).section(targets(spoken), anchors(spoken));
-    sections.add(BibliographySection.of(citations)); // once all that cites is written
-    sections.add(trace);
-    sections.add(rules);
     return sections;
   }
 

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import underhold.advice.OptionAdvice;
 import underhold.advice.Standing;
 import underhold.advice.SupportOption;
@@ -17,6 +19,8 @@ import underhold.consult.ZoneAdvice;
 import underhold.consult.scheme.SchemeDesk;
 import underhold.consult.scheme.SchemeOutcome;
 import underhold.consult.stage.StagePlanner;
+import underhold.consult.trial.Trials;
+import underhold.consult.turning.TurningFinder;
 import underhold.consult.turning.TurningPoints;
 import underhold.site.Site;
 import underhold.site.Zone;
@@ -66,11 +70,14 @@ public final class Gathering {
   private record Found(ZoneAdvice advice, Optional<TurningPoints> turning) {}
 
   private Found find(Site site, Zone zone, Audience audience) {
-    return new Found(
-        consultant.firm(site, zone),
-        audience == Audience.REVIEWER
-            ? Optional.of(consultant.turning(site, zone).another(CHANGED_TOGETHER))
-            : Optional.empty());
+    Trials trials = consultant.trials(site, zone);
+    if (audience != Audience.REVIEWER) {
+      return new Found(consultant.firm(site, zone, trials), Optional.empty());
+    }
+    ForkJoinTask<ZoneAdvice> advice =
+        ForkJoinPool.commonPool().submit(() -> consultant.firm(site, zone, trials));
+    TurningPoints turning = new TurningFinder(trials, zone).another(CHANGED_TOGETHER);
+    return new Found(advice.join(), Optional.of(turning));
   }
 
   /** The whole sheet; where the file's settings cannot be used, the one that asks about them. */
@@ -80,20 +87,25 @@ public final class Gathering {
         : zone.sizing(option).map(QuickSizing::sheet);
   }
 
+  /** A sheet that is wanted: zones count from 1. */
+  private record Wanted(int number, ZoneAdvice zone, SupportOption option) {}
+
   private List<ZoneSheet> sheets(Consultation answer) {
-    List<ZoneSheet> sheets = new ArrayList<>();
+    List<Wanted> wanted = new ArrayList<>();
     int number = 0;
     for (ZoneAdvice zone : answer.zones()) {
       number++;
       for (OptionAdvice option : zone.ranking().options()) {
         if (option.standing() != Standing.RULED_OUT) {
-          Optional<Sheet> sheet = sheet(answer.site(), zone, option.option());
-          if (sheet.isPresent()) {
-            sheets.add(new ZoneSheet(number, option.option(), sheet.get()));
-          }
+          wanted.add(new Wanted(number, zone, option.option()));
         }
       }
     }
-    return sheets;
+    return wanted.parallelStream()
+        .flatMap(
+            one ->
+                sheet(answer.site(), one.zone, one.option).stream()
+                    .map(sheet -> new ZoneSheet(one.number, one.option, sheet)))
+        .toList();
   }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import underhold.report.document.Block;
 import underhold.report.document.Document;
@@ -23,6 +24,8 @@ public final class Anchors {
 
   /** Where the sections begin. */
   public static final String MAIN = "page-main";
+
+  private static final Pattern OTHERS = Pattern.compile("[^a-z0-9._-]+");
 
   private final Set<String> places = new HashSet<>();
   private final Map<String, Map<String, Outline>> leading = new LinkedHashMap<>();
@@ -118,6 +121,6 @@ public final class Anchors {
 
   /** Lower-case words joined by hyphens, whatever was given. */
   static String clean(String anchor) {
-    return anchor.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9._-]+", "-");
+    return OTHERS.matcher(anchor.toLowerCase(Locale.ROOT)).replaceAll("-");
   }
 }
