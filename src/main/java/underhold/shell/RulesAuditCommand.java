@@ -68,7 +68,7 @@ final class RulesAuditCommand {
     AuditNotes notes =
         AuditNotes.of(pack, PackFolder.files(SiteFiles.path(pack.origin().folder())));
     RulesAudit rules =
-        RulesAudit.of(pack, cases(), notes, effort, wanted, section -> begins(call, section));
+        RulesAudit.of(pack, cases(), notes, effort, wanted, section -> done(call, section));
     Map<Defect, String> files = new LinkedHashMap<>();
     out.ifPresent(folder -> files.putAll(written(rules, folder)));
     Optional<Audit> published =
@@ -89,14 +89,15 @@ final class RulesAuditCommand {
   }
 
   private Audit published(Call call) {
-    begins(call, PUBLISHED);
-    return Audit.of(session.consultant());
+    Audit audit = Audit.of(session.consultant());
+    done(call, PUBLISHED);
+    return audit;
   }
 
-  /** Says what is done now, where one has to wait for it. */
-  private void begins(Call call, String section) {
+  /** Says what is done, where one has to wait for it. */
+  private void done(Call call, String section) {
     if (call.all(Options.SECTION).isEmpty()) {
-      session.output().say("Auditing: " + section + " ...");
+      session.output().say("Audited: " + section);
     }
   }
 

@@ -1,6 +1,7 @@
 package underhold.review.audit;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +22,8 @@ record Box(Map<String, FactSet> sets) {
   static final Box ALL = new Box(Map.of());
 
   Box {
-    sets = Map.copyOf(sets);
+    // In their order, for draws go through them and must be the same at every run.
+    sets = Collections.unmodifiableMap(new LinkedHashMap<>(sets));
   }
 
   /** The box of some conditions, each cut to what its fact can be. */

@@ -1,6 +1,5 @@
 package underhold.review.audit;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -55,9 +54,10 @@ public record RulesAudit(
   }
 
   /**
-   * Audits a pack in some sections, by their names.
+   * Audits a pack in some sections, by their names, with all threads. Each section has a bench of
+   * its own, so that none depends on another.
    *
-   * @param begins is told each section as it begins, for an audit takes its time
+   * @param done is told each section as it is done, one at a time, for an audit takes its time
    */
   public static RulesAudit of(
       RulePack pack,
@@ -65,16 +65,20 @@ public record RulesAudit(
       AuditNotes notes,
       Effort effort,
       List<String> wanted,
-      Consumer<String> begins) {
-    Bench bench = Bench.of(pack, cases, notes, effort);
-    List<Section> done = new ArrayList<>();
-    for (Analysis analysis : ANALYSES) {
-      if (wanted.contains(analysis.name())) {
-        begins.accept(analysis.name());
-        done.add(analysis.run(bench));
-      }
-    }
-    return new RulesAudit(pack, cases, effort, done, notes);
+      Consumer<String> done) {
+    List<Section> sections =
+        ANALYSES.parallelStream()
+            .filter(analysis -> wanted.contains(analysis.name()))
+            .map(
+                analysis -> {
+                  Section section = analysis.run(Bench.of(pack, cases, notes, effort));
+                  synchronized (done) {
+                    done.accept(analysis.name());
+                  }
+                  return section;
+                })
+            .toList();
+    return new RulesAudit(pack, cases, effort, sections, notes);
   }
 
   /** All defects, accepted or not. */

@@ -22,7 +22,7 @@ import underhold.site.ZoneViews;
  * lies in the box.
  */
 final class Witnesses {
-  private static final Set<String> REQUIRED = Set.of("loadPattern", "excavationPosition");
+  private static final List<String> REQUIRED = List.of("loadPattern", "excavationPosition");
 
   private final Reasoning reasoning;
   private final PlainRules rules;
