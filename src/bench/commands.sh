@@ -33,12 +33,18 @@ compare, three zones|$underhold compare drilled-piles pits $three
 firmness, three zones|$underhold firmness $three
 why-not pits, three zones|$underhold why-not pits $three
 why-not needles, three zones|$underhold why-not needles $three
+report in HTML, one zone|$underhold report $one --out $work/report.html
+report in HTML, three zones|$underhold report $three --out $work/report.html
+report in PDF, one zone|$underhold report $one --out $work/report.pdf
+report in PDF, three zones|$underhold report $three --out $work/report.pdf
+version|$underhold version
 END
 
 round=0
 while [ $round -lt "$runs" ]; do
   round=$((round + 1))
   while IFS='|' read -r name command; do
+    rm -f "$work"/report.*
     # shellcheck disable=SC2086 # the words of a command
     /usr/bin/time -q -o "$work/time" -f '%e %U %S %M' $command >"$work/out" 2>&1
     [ -s "$work/out" ] || { echo "$name printed nothing" >&2; exit 1; }
