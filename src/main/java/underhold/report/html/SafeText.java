@@ -44,12 +44,27 @@ final class SafeText {
     for (int i = 0; i < text.length(); i++) {
       char each = text.charAt(i);
       boolean plain =
-          each >= ' ' && each < 0x7F || each == '\n' || each == '\t' || each > 0x9F && each < 0x590;
+          each >= ' ' && each < 0x7F
+              || each == '\n'
+              || each == '\t'
+              || each > 0x9F && each < 0x590
+              || isSign(each);
       if (!plain) {
         return false;
       }
     }
     return true;
+  }
+
+  /**
+   * Dashes, quotes, primes, raised digits, arrows, operators and boxes, of which pages are full.
+   */
+  private static boolean isSign(char each) {
+    return each >= 0x2010 && each <= 0x2027
+        || each >= 0x2030 && each <= 0x205E
+        || each >= 0x2070 && each <= 0x209C
+        || each >= 0x2190 && each <= 0x22FF
+        || each >= 0x2500 && each <= 0x25FF;
   }
 
   private static void append(StringBuilder out, int codePoint) {

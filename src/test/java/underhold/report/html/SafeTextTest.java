@@ -2,6 +2,7 @@ package underhold.report.html;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.text.Normalizer;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -34,5 +35,20 @@ class SafeTextTest {
   void isolates() {
     assertThat(SafeText.of("\u05d0\u05d1 \u05d2 12 m"))
         .isEqualTo("\u2067\u05d0\u05d1 \u05d2\u2069 12 m");
+  }
+
+  /** Whatever is let through at once is what the slow way makes of it. */
+  @Test
+  void every_sign_alone_is_as_unicode_normalises_it() {
+    for (char sign = 0xA0; sign < 0xD800; sign++) {
+      String text = "a" + sign;
+      String safe = SafeText.of(text);
+      if (safe.equals(text) && sign >= 0x2000 && sign < 0x2C00) {
+        assertThat(Normalizer.normalize(text, Normalizer.Form.NFC)).isEqualTo(text);
+        assertThat(Character.getType(sign))
+            .as("%04X", (int) sign)
+            .isNotIn((int) Character.CONTROL, (int) Character.SURROGATE);
+      }
+    }
   }
 }
