@@ -37,7 +37,7 @@ final class Search {
     while (goesOn(most)) {
       Draw draw = new Draw(new SplittableRandom(PARTS * wish.start() + tried));
       tried++;
-      Optional<CaseFile> found = reckoned(draw);
+      Optional<CaseFile> found = attempt(draw);
       if (found.isPresent()) {
         return new Making.Found(found.get(), tried);
       }
@@ -50,15 +50,6 @@ final class Search {
         && tried < most
         && finalists < MOST_FINALISTS
         && !Thread.currentThread().isInterrupted();
-  }
-
-  /** A site that a sheet cannot reckon is no case; the sheet's fault is not the trainer's. */
-  private Optional<CaseFile> reckoned(Draw draw) {
-    try {
-      return attempt(draw);
-    } catch (IllegalArgumentException outOfRange) {
-      return Optional.empty();
-    }
   }
 
   private Optional<CaseFile> attempt(Draw draw) {
