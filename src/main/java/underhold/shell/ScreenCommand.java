@@ -161,7 +161,7 @@ final class ScreenCommand {
         .say(
             "Stopped. "
                 + zones(count.zones())
-                + " are kept in "
+                + (count.zones() == 1 ? " is kept in " : " are kept in ")
                 + table.begun()
                 + ". To go on: "
                 + ScreenHelp.line(call));
