@@ -53,7 +53,18 @@ class OneShotTest {
         .noneMatch(name -> name.matches("(java\\.awt|javax\\.swing|javax\\.imageio)\\..*"))
         .noneMatch(name -> name.matches("(org\\.apache\\.(pdfbox|fontbox|batik)|org\\.jfree)\\..*"))
         .noneMatch(name -> name.matches("(com\\.openhtmltopdf|gg\\.jte|ch\\.qos\\.logback)\\..*"))
-        .noneMatch(name -> name.startsWith("org.springframework.boot."));
+        .noneMatch(name -> name.startsWith("org.springframework.boot."))
+        .noneMatch(name -> name.startsWith("org.drools."));
+  }
+
+  /** Its parts are drawn, judged and written by whatever threads there are. */
+  @Test
+  void a_report_is_the_same_with_one_thread_and_with_four() throws Exception {
+    String alone = printed(0, "report", "cases/demo/alder-row-party-wall.site.json");
+
+    assertThat(alone).contains("Bibliography");
+
+    assertThat(printed(3, "report", "cases/demo/alder-row-party-wall.site.json")).isEqualTo(alone);
   }
 
   @Test
