@@ -1,0 +1,58 @@
+package underhold.report.pdf;
+
+import org.jspecify.annotations.Nullable;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+
+/** Parts a table in two before a row; the second half has the head and widths of the first. */
+final class TableCut {
+  private TableCut() {}
+
+  /** Whether a row belongs to the head of its table. */
+  static boolean isHead(Element row) {
+    return row.getParentNode() != null && row.getParentNode().getNodeName().equals("thead");
+  }
+
+  /** Whether a row is the note of the row above it. */
+  static boolean isNote(Element row) {
+    return (" " + row.getAttribute("class") + " ").contains(" note ");
+  }
+
+  /** Parts the table before the row; gives the block of the second half. */
+  static Element before(Element row) {
+    Element body = parent(row);
+    Element table = parent(body);
+    Element block = parent(table);
+    Element second = bare(block);
+    Element secondTable = bare(table);
+    Element secondBody = bare(body);
+    for (Node child = table.getFirstChild(); child != null; child = child.getNextSibling()) {
+      if (child != body && child instanceof Element) {
+        secondTable.appendChild(child.cloneNode(true));
+      }
+    }
+    @Nullable Node next = row;
+    while (next != null) {
+      Node moved = next;
+      next = next.getNextSibling();
+      secondBody.appendChild(moved);
+    }
+    secondTable.appendChild(secondBody);
+    second.appendChild(secondTable);
+    parent(block).insertBefore(second, block.getNextSibling());
+    return second;
+  }
+
+  private static Element bare(Element element) {
+    Element copy = (Element) element.cloneNode(false);
+    copy.removeAttribute("id");
+    return copy;
+  }
+
+  private static Element parent(Element element) {
+    if (element.getParentNode() instanceof Element parent) {
+      return parent;
+    }
+    throw new IllegalStateException("a row stands in no table");
+  }
+}
