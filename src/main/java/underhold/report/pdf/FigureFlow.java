@@ -22,6 +22,12 @@ final class FigureFlow {
   /** A gap that is worth moving a drawing, as a share of the page. */
   private static final double WORTH = 0.08;
 
+  /** The same where a heading stays on the page with the words below it. */
+  private static final double WORTH_HEADED = 0.18;
+
+  /** The blank above and below a table, as the part of a page that it is less than. */
+  private static final int BLANK = 100;
+
   /** How many pages are reckoned ahead before the document is set again. */
   private static final int AHEAD = 12;
 
@@ -95,17 +101,23 @@ final class FigureFlow {
 
   private void drawing(int at) {
     Piece drawing = pieces.get(at);
-    boolean fits = moved ? y + drawing.height() <= page : !begunOnNext(at);
-    boolean settled = done.contains(drawing.scope()) || fits || page - left(at) < WORTH * page;
+    int first = at;
+    while (!moved && first > 0 && pieces.get(first - 1).kind() == Piece.Kind.HEADING) {
+      first--; // its headings stay behind with the words
+    }
+    int left = left(first);
+    boolean fits = moved ? y + drawing.height() <= page : !begunOnNext(first);
+    double worth = first < at ? WORTH_HEADED : WORTH;
+    boolean settled = done.contains(drawing.scope()) || fits || page - left < worth * page;
     if (waiting.isEmpty() && settled) {
       set(drawing);
-    } else {
-      if (!moved) {
-        y = left(at);
-        moved = true;
-      }
-      waiting.add(drawing);
+      return;
     }
+    if (!moved) {
+      moved = true;
+      y = left + pieces.subList(first, at).stream().mapToInt(Piece::height).sum();
+    }
+    waiting.add(drawing);
   }
 
   /** The drawings that still wait stand at the end of their section, behind those before them. */
@@ -165,7 +177,8 @@ final class FigureFlow {
       y = 0;
       turned++;
       top(piece);
-      y += piece.kind() == Piece.Kind.ROW ? piece.head() : 0;
+      boolean cut = y > 0; // the table begins anew below the drawing, with its blank
+      y += piece.kind() == Piece.Kind.ROW ? piece.head() + (cut ? page / BLANK : 0) : 0;
     }
     y += piece.height();
     while (y > page) { // it runs on
