@@ -12,6 +12,9 @@ final class Heading {
   /** Height of the line of the title [mm]; what stands below it begins lower. */
   private static final double LINE = 6.5;
 
+  /** Letters of a title; fewer may be a label that happens to begin alike. */
+  private static final int SHORTEST = 8;
+
   private static final Pattern FIRST = Pattern.compile("<text[^>]*>([^<]*)</text>");
 
   private Heading() {}
@@ -24,7 +27,8 @@ final class Heading {
   /** By how much a drawing is lower in a page; 0 where its first words are not its title [mm]. */
   static double cut(Figure figure) {
     Matcher first = FIRST.matcher(figure.svg());
-    return first.find() && plain(first.group(1)).equals(figure.title()) ? LINE : 0;
+    boolean said = first.find() && figure.title().startsWith(plain(first.group(1)));
+    return said && first.group(1).length() >= SHORTEST ? LINE : 0;
   }
 
   private static String plain(String markup) {

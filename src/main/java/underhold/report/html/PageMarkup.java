@@ -239,7 +239,9 @@ public final class PageMarkup {
     return classes.isEmpty() ? null : String.join(" ", classes);
   }
 
-  /** The class of a paragraph that never stands at the foot of a page, parted from what it leads. */
+  /**
+   * The class of a paragraph that never stands at the foot of a page, parted from what it leads.
+   */
   public @Nullable String lead(Section section, Block block) {
     int next = section.blocks().indexOf(block) + 1;
     if (!paged() || next >= section.blocks().size()) {

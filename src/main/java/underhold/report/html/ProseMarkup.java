@@ -35,7 +35,8 @@ public record ProseMarkup(Prose prose, Anchors anchors, boolean paged) implement
       String text = span.text().substring(closed.length());
       String next = i + 1 < prose.spans().size() ? prose.spans().get(i + 1).text() : "";
       Matcher ends = OPENING.matcher(text);
-      String left = paged && set(span).isEmpty() && !next.isEmpty() && ends.find() ? ends.group() : "";
+      String left =
+          paged && set(span).isEmpty() && !next.isEmpty() && ends.find() ? ends.group() : "";
       Matcher begins = CLOSING.matcher(next);
       boolean plain = !next.isEmpty() && set(prose.spans().get(i + 1)).isEmpty();
       closed = paged && plain && !set(span).isEmpty() && begins.find() ? begins.group() : "";

@@ -198,7 +198,9 @@ final class FigureFlow {
     };
   }
 
-  /** At the top of a page the drawings that wait are set, as many as have room, before the piece. */
+  /**
+   * At the top of a page the drawings that wait are set, as many as have room, before the piece.
+   */
   private void top(Piece piece) {
     while (!waiting.isEmpty() && (y == 0 || y + waiting.get(0).height() <= page)) {
       Piece drawing = waiting.remove(0);

@@ -16,13 +16,7 @@ import org.w3c.dom.Element;
  * @param scope of a drawing, the section past whose end it never moves
  */
 record Piece(
-    Element element,
-    Kind kind,
-    int page,
-    int from,
-    int height,
-    int head,
-    @Nullable Element scope) {
+    Element element, Kind kind, int page, int from, int height, int head, @Nullable Element scope) {
 
   /** How a piece stands to a page break. */
   enum Kind {

@@ -98,12 +98,7 @@ final class Pieces {
 
   /** A piece with the blank above it, which belongs to a box around it or to none. */
   private void add(
-      Element element,
-      Piece.Kind kind,
-      Box box,
-      int height,
-      int head,
-      @Nullable Element scope) {
+      Element element, Piece.Kind kind, Box box, int height, int head, @Nullable Element scope) {
     int page = page(box);
     int from = box.getAbsY() - pages.get(page).getTop();
     int blank = box.getAbsY() - end;
@@ -114,8 +109,7 @@ final class Pieces {
     }
     int above = seen ? blank : blanks.getOrDefault(name, 0);
     pieces.add(
-        new Piece(
-            element, kind, page, Math.max(0, from - above), height + above, head, scope));
+        new Piece(element, kind, page, Math.max(0, from - above), height + above, head, scope));
     end = box.getAbsY() + height;
   }
 
