@@ -25,22 +25,32 @@ final class TableCut {
     Element block = parent(table);
     Element second = bare(block);
     Element secondTable = bare(table);
-    Element secondBody = bare(body);
     for (Node child = table.getFirstChild(); child != null; child = child.getNextSibling()) {
-      if (child != body && child instanceof Element) {
-        secondTable.appendChild(child.cloneNode(true));
+      if (child instanceof Element inner && !inner.getNodeName().equals("tbody")) {
+        secondTable.appendChild(inner.cloneNode(true));
       }
     }
-    @Nullable Node next = row;
-    while (next != null) {
-      Node moved = next;
-      next = next.getNextSibling();
-      secondBody.appendChild(moved);
-    }
+    Element secondBody = bare(body);
+    @Nullable Node later = body.getNextSibling();
+    moveFrom(row, secondBody);
     secondTable.appendChild(secondBody);
+    moveFrom(later, secondTable);
+    if (body.getElementsByTagName("tr").getLength() == 0) {
+      table.removeChild(body);
+    }
     second.appendChild(secondTable);
     parent(block).insertBefore(second, block.getNextSibling());
     return second;
+  }
+
+  /** Moves a node and those after it. */
+  private static void moveFrom(@Nullable Node first, Element to) {
+    @Nullable Node next = first;
+    while (next != null) {
+      Node moved = next;
+      next = next.getNextSibling();
+      to.appendChild(moved);
+    }
   }
 
   private static Element bare(Element element) {
