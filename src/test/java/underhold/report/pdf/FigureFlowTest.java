@@ -53,6 +53,25 @@ class FigureFlowTest {
     assertThat(pages.get(1)).startsWith("t PLAN").contains("After all");
   }
 
+  @Test
+  @DisplayName("A table whose rows have notes has its head once on every page that it fills")
+  void notedHead() throws IOException {
+    List<Block.Row> rows = new ArrayList<>();
+    for (int i = 1; i <= 200; i++) {
+      rows.add(Block.Row.of(Prose.of("row " + i + ".")).noting(Prose.of("note of " + i + ".")));
+    }
+    List<String> pages =
+        pages(new Block.Table("Noted", List.of(Block.Column.words("Heading")), rows));
+    assertThat(pages).hasSizeGreaterThan(3);
+    for (String page : pages) {
+      assertThat(page.split("Heading", -1)).as(page).hasSize(2);
+    }
+    String all = String.join(" ", pages);
+    for (int i = 1; i <= 200; i++) {
+      assertThat(all).contains("row " + i + ". note of " + i + ".");
+    }
+  }
+
   private static Block rows() {
     List<Block.Row> rows = new ArrayList<>();
     for (int i = 1; i <= ROWS; i++) {
