@@ -41,7 +41,7 @@ record Work(String before, String title, String place) {
 
   /** Words of practice, not the name of a work. */
   private static final Pattern PRACTICE =
-      Pattern.compile("(?![A-Z][A-Za-z]|\\d+ CFR ).*|.*\\bpractice\\b.*");
+      Pattern.compile("(?![A-Z]['A-Za-z]|\\d+ CFR ).*|.*\\bpractice\\b.*");
 
   /** A work named inside such words: its initials and number, its authors, or one that follows. */
   private static final Pattern NAMED_WITHIN =

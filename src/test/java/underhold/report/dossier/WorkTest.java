@@ -75,6 +75,7 @@ class WorkTest {
         "29 CFR 1926.651(i) (secondary copy)",
         "O'Neill and Reese, 1999; AASHTO 10.8.3.5.4b and its table of joint factors",
         "Davisson; AASHTO 10.7.3.13.4",
+        "O'Neill and Reese, FHWA drilled shafts manual, 1999",
         "custom of residential piers, 2 ft 6 in; Foundation Engineering Handbook, 0.9 m",
         "steel in shear: AISC 360 chapter J; dowel action: Rasmussen 1963",
         "order of transfer: needle practice (Prentis and White, Underpinning, 1950)"
