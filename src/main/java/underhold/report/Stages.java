@@ -74,19 +74,24 @@ public final class Stages {
     return Amount.length(metres).in(units);
   }
 
-  /** The readings in force. */
+  /**
+   * The readings in force: what the stage itself asks, and no less than the sheet of watching asks
+   * of any work.
+   */
   public static String watch(StagePlan plan, PlanStage stage) {
+    ReadingTimes times = ReadingTimes.of(plan.scheme().site());
+    String always = ", and " + times.during();
     String when =
         switch (stage.kind()) {
-          case SURVEY, DECIDE, PREPARE -> "baseline sets until steady";
-          case DRILL -> "structure and ground levels before and after each pile";
-          case LOAD, ACCEPT, HAND_BACK -> "structure, supports and jacks at each step";
-          case PITS -> "levels and cracks at the start of each shift and after each pit";
-          case DIG -> "all points before and after each lift";
-          case WATER -> "piezometers and levels daily";
-          case REMOVE -> "all points after each part taken out";
-          case BUILD, CLOSE, LASTING, RENEW -> "all points as the work goes on, weekly at least";
-          case AFTER, REINSTATE -> "all points until steady";
+          case SURVEY, DECIDE, PREPARE -> "baseline sets until steady, " + times.before();
+          case DRILL -> "structure and ground levels before and after each pile" + always;
+          case LOAD, ACCEPT, HAND_BACK -> "structure, supports and jacks at each step" + always;
+          case PITS -> "levels and cracks at the start of each shift and after each pit" + always;
+          case DIG -> "all points before and after each lift" + always;
+          case WATER -> "piezometers and levels " + times.daily();
+          case REMOVE -> "all points after each part taken out" + always;
+          case BUILD, CLOSE, LASTING, RENEW -> "all points as the work goes on, " + times.weekly();
+          case AFTER, REINSTATE -> "all points until steady, " + times.after();
         };
     return when + limit(plan, stage);
   }

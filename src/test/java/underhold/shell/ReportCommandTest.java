@@ -113,7 +113,9 @@ class ReportCommandTest {
     assertThat(reviewer)
         .contains("calculation package", "Register of assumptions", " kip", " ft")
         .contains("- **Settings given**: beside those of the site file: `pits.crews=3`")
-        .contains("| 3 (count) | set by user: judgement |", "single changes of fact were tried.")
+        .contains(
+            "| 3 (count) | set by user (default by judgement)",
+            "single changes of fact were tried.")
         .doesNotContain("Who must sign");
     assertThat(names()).containsExactly("alder.md");
   }

@@ -44,6 +44,13 @@ public sealed interface Block {
       }
     }
 
+    /** Whether a column is empty in every row, so that it is written in by hand. */
+    public boolean toWriteIn(int column) {
+      return !rows.isEmpty()
+          && !columns.get(column).title().isEmpty()
+          && rows.stream().allMatch(row -> row.cells().get(column).spans().isEmpty());
+    }
+
     /** Whether any row has words below it. */
     public boolean noted() {
       return rows.stream().anyMatch(row -> !row.note().spans().isEmpty());

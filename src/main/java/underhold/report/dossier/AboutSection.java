@@ -83,7 +83,8 @@ final class AboutSection {
             .then(", the trace to the ")
             .link("rule as written", "rules")
             .then(" and back to every place where the finding is told."),
-        Prose.of("A step of a sheet shows formula, symbols, numbers, result and source. ")
+        Prose.of("An input of a sheet names the steps and checks that take it by its name. A step")
+            .then(" shows formula, symbols, numbers, result and source. ")
             .then("The formula in metric units holds in m, kN, kPa and degrees as it stands."));
   }
 

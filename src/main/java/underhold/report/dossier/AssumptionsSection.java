@@ -28,8 +28,7 @@ final class AssumptionsSection {
       List.of(
           Block.Column.words("Setting"),
           Block.Column.amounts("Value"),
-          Block.Column.words("Origin and source"),
-          Block.Column.words("Where it bites"));
+          Block.Column.words("Origin and source; where it bites"));
 
   private final Material material;
   private final WhichSheets which;
@@ -221,13 +220,14 @@ final class AssumptionsSection {
             .map(stage -> plan.number(stage.id()))
             .map(number -> Prose.empty().link(String.valueOf(number), Anchor.stage(number)))
             .toList();
+    Prose from = SheetSection.origin(origin, source, citations.of(source));
     return Block.Row.of(
         Prose.of(label + " (").typed(name).then(")"),
         Prose.of(value),
-        Prose.of(origin.label() + ": ").then(citations.of(source)),
         stages.isEmpty()
-            ? Prose.of("no stage names it")
-            : Prose.of("time of stages ").then(Cells.joined(stages, ", ")));
+            ? from
+            : from.then(stages.size() == 1 ? "; time of stage " : "; time of stages ")
+                .then(Cells.joined(stages, ", ")));
   }
 
   /** Most settings of the plan are counts of working days, as their labels say. */

@@ -27,6 +27,7 @@ final class Citations {
   private final RulePack pack;
   private final boolean numbered;
   private final Map<String, Cited> cited = new LinkedHashMap<>();
+  private final Map<String, Cited> unnamed = new LinkedHashMap<>();
 
   private Citations(RulePack pack, boolean numbered) {
     this.pack = pack;
@@ -46,7 +47,7 @@ final class Citations {
   /**
    * A source that was cited.
    *
-   * @param number its number, in the order of citing
+   * @param number its number, in the order of citing; 0 where no work is named, so none is cited
    * @param anchor its anchor in the bibliography
    * @param words author, title, edition
    * @param worth what sort of source it is and how much of it was read; empty where not noted
@@ -69,6 +70,11 @@ final class Citations {
   /** The sources cited so far, by their numbers. */
   List<Cited> all() {
     return List.copyOf(cited.values());
+  }
+
+  /** What was cited that names no work: practice, rules of thumb and memory, in their words. */
+  List<Cited> unnamed() {
+    return List.copyOf(unnamed.values());
   }
 
   /** Whether a source of a sheet is a source at all, and not statics, judgement or a fact. */
@@ -94,11 +100,23 @@ final class Citations {
       return Prose.of(source.words());
     }
     Work work = Work.of(source.citation());
-    Cited one = note(anchor(work.title()), source.basis().label(), work.title(), "");
+    boolean read = source.basis() == Basis.STANDARD || source.basis() == Basis.PUBLISHED;
+    boolean named = read || work.named();
+    Cited one =
+        note(
+            named ? cited : unnamed,
+            anchor(work.title()),
+            source.basis().label(),
+            work.title(),
+            "");
     sheet.ifPresent(
         from ->
             one.places().put("zone " + from.zone() + ", " + from.option().label(), from.anchor()));
-    boolean read = source.basis() == Basis.STANDARD || source.basis() == Basis.PUBLISHED;
+    if (!named) {
+      return Prose.empty()
+          .link(source.citation(), one.anchor())
+          .then(" (" + source.basis().label() + ")");
+    }
     return Prose.of(work.before().isEmpty() ? "" : work.before() + "; ")
         .then(mark(one, work.place()))
         .then(read ? "" : " (" + source.basis().label() + ")");
@@ -147,7 +165,7 @@ final class Citations {
   private Prose of(
       String key, String place, underhold.advice.Basis basis, String label, String target) {
     underhold.advice.Source source = pack.source(key);
-    Cited one = note(Anchor.source(key), basis.notice(), source.cite(""), worth(source));
+    Cited one = note(cited, Anchor.source(key), basis.notice(), source.cite(""), worth(source));
     one.places().put(label, target);
     boolean said = basis == underhold.advice.Basis.FROM_MEMORY || !source.fromMemory();
     return numbered
@@ -161,13 +179,14 @@ final class Citations {
         .then(place.isEmpty() ? Prose.empty() : Prose.of(" " + place));
   }
 
-  private Cited note(String anchor, String basis, String words, String worth) {
+  private Cited note(
+      Map<String, Cited> all, String anchor, String basis, String words, String worth) {
     Cited one =
-        cited.computeIfAbsent(
+        all.computeIfAbsent(
             anchor,
             fresh ->
                 new Cited(
-                    cited.size() + 1,
+                    all == cited ? cited.size() + 1 : 0,
                     anchor,
                     words,
                     worth,

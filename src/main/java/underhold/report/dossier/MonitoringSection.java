@@ -12,6 +12,7 @@ import underhold.advice.SupportOption;
 import underhold.consult.stage.PlanStage;
 import underhold.consult.stage.StagePlan;
 import underhold.quantity.Quantity;
+import underhold.report.ReadingTimes;
 import underhold.report.Stages;
 import underhold.report.document.Block;
 import underhold.report.document.Prose;
@@ -118,6 +119,11 @@ final class MonitoringSection {
     List<Block.Row> rows = new ArrayList<>();
     readings.forEach(
         (words, stages) -> rows.add(Block.Row.of(Prose.of(words), Cells.joined(stages, "; "))));
+    blocks.add(
+        Cells.paragraph(
+            "Each stage is read as its own work asks and, whatever it asks, "
+                + ReadingTimes.of(plan.scheme().site()).during()
+                + " while work goes on, as above: the stricter holds."));
     blocks.add(
         new Block.Table("Readings, stage by stage", Cells.columns("Readings", "Stages"), rows));
   }

@@ -11,12 +11,14 @@ import underhold.quantity.UnitSystem;
 import underhold.report.document.Block;
 import underhold.report.document.Prose;
 import underhold.report.document.Section;
+import underhold.sizing.Basis;
 import underhold.sizing.BillItem;
 import underhold.sizing.Check;
 import underhold.sizing.HoldPoint;
 import underhold.sizing.Origin;
 import underhold.sizing.Sheet;
 import underhold.sizing.SheetInput;
+import underhold.sizing.Source;
 import underhold.sizing.Stage;
 import underhold.sizing.Step;
 import underhold.sizing.Verdict;
@@ -36,8 +38,7 @@ final class SheetSection {
       List.of(
           Block.Column.words("Input"),
           Block.Column.amounts("Value"),
-          Block.Column.words("Origin and source"),
-          Block.Column.words("Taken by"));
+          Block.Column.words("Origin and source; taken by"));
 
   /** A note as long as this is said once, of the first check that has it. */
   private static final int LONG_NOTE = 60;
@@ -202,8 +203,25 @@ final class SheetSection {
         input.origin() == Origin.ASSUMED ? Block.Tone.DOUBT : Block.Tone.PLAIN,
         Prose.of(input.label() + " (").typed(input.name()).then(")"),
         value(input, units),
-        Prose.of(input.origin().label() + ": ").then(citations.of(input.source(), sheet)),
-        uses.of(input));
+        uses.after(
+            origin(input.origin(), input.source(), citations.of(input.source(), sheet)), input));
+  }
+
+  /**
+   * Where a value is from. Who sets a value is its origin: the source of a setting stands behind
+   * the default that was replaced, not behind the number that stands there now.
+   */
+  static Prose origin(Origin origin, Source source, Prose cited) {
+    Prose label = Prose.of(origin.label());
+    if (origin != Origin.SET_BY_USER) {
+      return label.then(": ").then(cited);
+    }
+    if (source.basis() == Basis.SITE_FACT || source.basis() == Basis.STATICS) {
+      return source.citation().isEmpty() ? label : label.then(": " + source.citation());
+    }
+    boolean plain = source.citation().isEmpty() && source.basis() != Basis.FROM_MEMORY;
+    String by = plain ? " (default by " : " (default: ";
+    return label.then(by).then(cited).then(")");
   }
 
   /** The value of an input; a plain number says that it is one, a word stands as it is typed. */

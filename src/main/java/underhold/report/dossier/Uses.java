@@ -22,8 +22,11 @@ final class Uses {
     this.units = units;
   }
 
-  /** The steps that take it under its own name, and the checks that say they rest on it. */
-  Prose of(SheetInput input) {
+  /**
+   * Words, and after them the steps that take an input under its own name and the checks that say
+   * they rest on it; the words alone where none does.
+   */
+  Prose after(Prose words, SheetInput input) {
     Sheet all = sheet.sheet();
     List<Prose> checks = new ArrayList<>();
     List<Prose> steps = new ArrayList<>();
@@ -50,7 +53,7 @@ final class Uses {
     if (!steps.isEmpty()) {
       uses.add(counted("step ", "steps ", steps));
     }
-    return uses.isEmpty() ? Prose.of("none by name") : Cells.joined(uses, "; ");
+    return uses.isEmpty() ? words : words.then("; ").then(Cells.joined(uses, "; "));
   }
 
   private Prose place(int number, String kind, String id) {

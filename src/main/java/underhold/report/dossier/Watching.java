@@ -141,8 +141,7 @@ final class Watching {
             "every "
                 + value("work-interval")
                 + ", and before and after each lift of digging, each prop taken out, each change of"
-                + " water level; oftener where a stage of the plan asks for it, and no less often where"
-                + " one asks for less",
+                + " water level; oftener where a stage of the plan asks for it",
             basis("work-interval")),
         time(
             "Cracks",

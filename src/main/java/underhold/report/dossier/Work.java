@@ -39,6 +39,21 @@ record Work(String before, String title, String place) {
   /** A second work after the first; its clauses would be taken for those of the first. */
   private static final Pattern SECOND = Pattern.compile("; [A-Z][A-Za-z]");
 
+  /** Words of practice, not the name of a work. */
+  private static final Pattern PRACTICE =
+      Pattern.compile("(?![A-Z]['A-Za-z]|\\d+ CFR ).*|.*\\bpractice\\b.*");
+
+  /** A work named inside such words: its initials and number, its authors, or one that follows. */
+  private static final Pattern NAMED_WITHIN =
+      Pattern.compile(
+          ".*(?:[A-Z]{2,}[ -]\\d|\\([A-Z][a-z]+ and [A-Z]|; [A-Z][a-z]+ [A-Z]|: [A-Z][a-z]+ \\d{4}).*");
+
+  /** Whether a work is named, by author, title or number, that somebody could look up. */
+  boolean named() {
+    return !PRACTICE.matcher(title).matches()
+        || NAMED_WITHIN.matcher(title + ", " + place).matches();
+  }
+
   /** The parts of a citation. */
   static Work of(String citation) {
     Matcher layer = LAYER.matcher(citation);

@@ -25,6 +25,12 @@ record ColumnWidths(List<Integer> shares, int letters) {
   /** Letters more that a bold head takes. */
   private static final int BOLD = 1;
 
+  /** An amount with its unit stands on one line up to this many letters; longer are words. */
+  private static final int WIDEST_AMOUNT = 18;
+
+  /** Letters in whose place a name, a number to call or a signature is written by hand. */
+  private static final int WRITTEN = 18;
+
   private static final int WIDEST_WORD = 24;
   private static final int WIDEST_TEXT = 160;
 
@@ -41,9 +47,15 @@ record ColumnWidths(List<Integer> shares, int letters) {
       for (Block.Row row : table.rows()) {
         String text = row.cells().get(i).text();
         int whole = Math.min(text.length(), WIDEST_TEXT);
-        least[i] = Math.max(least[i], column.amounts() ? whole : longestWord(text));
+        boolean amount = column.amounts() && whole <= WIDEST_AMOUNT;
+        least[i] = Math.max(least[i], amount ? whole : longestWord(text));
         wanted[i] = Math.max(wanted[i], whole);
         holds[i] += text.length();
+      }
+      if (table.toWriteIn(i)) {
+        least[i] = Math.max(least[i], WRITTEN);
+        wanted[i] = 2 * WRITTEN;
+        holds[i] = WRITTEN * table.rows().size();
       }
       holds[i] = PADDING + holds[i] / Math.max(1, table.rows().size());
       least[i] = Math.min(least[i], WIDEST_WORD) + PADDING;

@@ -131,7 +131,8 @@ final class DrawingMarkup {
 
   private void name(Element root) {
     String width = millimetres(figure.widthMillimetres() * scale);
-    String height = millimetres(figure.heightMillimetres() * scale);
+    String height = millimetres(Heading.height(figure) * scale);
+    behead(root);
     root.removeAttribute("width");
     root.removeAttribute("height");
     if (medium.paged()) {
@@ -147,6 +148,20 @@ final class DrawingMarkup {
     drop(root, "desc");
     add(root, "desc", id + "-words", spoken());
     add(root, "title", id + "-name", figure.title());
+  }
+
+  /** Leaves the title out, which stands above the drawing as its caption. */
+  private void behead(Element root) {
+    double cut = Heading.cut(figure);
+    String[] box = root.getAttribute("viewBox").split(" ");
+    Node title = root.getElementsByTagNameNS(SVG, "text").item(0);
+    if (cut > 0 && box.length == 4 && title != null) {
+      title.getParentNode().removeChild(title);
+      double top = Double.parseDouble(box[1]) + cut;
+      double high = Double.parseDouble(box[3]) - cut;
+      root.setAttribute(
+          "viewBox", String.format(Locale.ROOT, "%s %.1f %s %.1f", box[0], top, box[2], high));
+    }
   }
 
   /** The words of the drawing; its sketch in signs would be read out sign by sign. */

@@ -74,7 +74,7 @@ final class FigureScales {
     double charts = 0;
     double fixed = 0;
     for (Figure figure : both) {
-      double height = figure.heightMillimetres() * fit(figure);
+      double height = Heading.height(figure) * fit(figure);
       charts += toScale(figure) ? 0 : height;
       fixed += toScale(figure) ? height : 0;
     }
@@ -94,6 +94,6 @@ final class FigureScales {
         usual,
         Math.min(
             medium.widthMillimetres() / figure.widthMillimetres(),
-            medium.heightMillimetres() / figure.heightMillimetres()));
+            medium.heightMillimetres() / Heading.height(figure)));
   }
 }

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -33,6 +34,9 @@ public final class PageMarkup {
   public static final int CONTENTS_DEPTH = 2;
 
   private static final int LONGEST_HEAD = 160;
+
+  /** Letters of a paragraph that stays with the table or list below it. */
+  private static final int LEAD = 200;
 
   /** Letters of a formula and its numbers that have room on one line of paper. */
   private static final int ONE_LINE = 104;
@@ -87,7 +91,7 @@ public final class PageMarkup {
 
   /** Words with their links. */
   public Content prose(Prose prose) {
-    return new ProseMarkup(prose, anchors);
+    return new ProseMarkup(prose, anchors, paged());
   }
 
   /** A formula or a symbol, set. */
@@ -221,11 +225,35 @@ public final class PageMarkup {
   }
 
   /** The class of a cell: of its column, and of its row where the row has none of its own. */
-  public @Nullable String cell(Block.Column column, @Nullable String tone) {
-    if (!column.amounts()) {
-      return tone;
+  public @Nullable String cell(Block.Table table, int column, @Nullable String tone) {
+    List<String> classes = new ArrayList<>();
+    if (table.columns().get(column).amounts()) {
+      classes.add("amounts");
     }
-    return tone == null ? "amounts" : "amounts " + tone;
+    if (table.toWriteIn(column)) {
+      classes.add("write");
+    }
+    if (tone != null) {
+      classes.add(tone);
+    }
+    return classes.isEmpty() ? null : String.join(" ", classes);
+  }
+
+  /**
+   * The class of a paragraph that never stands at the foot of a page, parted from what it leads.
+   */
+  public @Nullable String lead(Section section, Block block) {
+    int next = section.blocks().indexOf(block) + 1;
+    if (!paged() || next >= section.blocks().size()) {
+      return null;
+    }
+    boolean colon =
+        block instanceof Block.Paragraph paragraph && paragraph.words().text().endsWith(":");
+    Block after = section.blocks().get(next);
+    boolean leads = after instanceof Block.Table || colon && after instanceof Block.Listing;
+    return leads && block instanceof Block.Paragraph words && words.words().text().length() <= LEAD
+        ? "lead"
+        : null;
   }
 
   /** The width under which a table is scrolled, as a style; none on paper. */

@@ -100,11 +100,18 @@ public final class PdfWriter implements DocumentWriter {
         builder.useExternalResourceAccessControl(
             (uri, type) -> uri != null && uri.startsWith(Letters.PROTOCOL + ":"), when);
       }
-      builder.withW3cDocument(read(page), "");
+      org.w3c.dom.Document read = read(page);
+      builder.withW3cDocument(read, "");
       builder.withProducer(PRODUCER);
       builder.toStream(file);
       try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
         renderer.setListener(new Undated(checksum(page)));
+        FigureFlow.set(
+            read.getDocumentElement(),
+            () -> {
+              renderer.layout();
+              return renderer.getRootBox();
+            });
         renderer.createPDF();
       }
     }

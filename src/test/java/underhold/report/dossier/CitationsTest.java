@@ -40,7 +40,7 @@ class CitationsTest {
               Demos.material(demo),
               Commission.of(Audience.REVIEWER, Demos.DATE).with(which),
               Illustrations.NONE);
-      List<Block.Row> entries = rows(section(document, "sources"));
+      List<Block.Row> entries = table(document, "Sources cited");
       List<String> numbers = entries.stream().map(row -> row.cells().get(0).text()).toList();
       assertThat(numbers)
           .isEqualTo(
@@ -73,23 +73,34 @@ class CitationsTest {
     Material material = Demos.material(demo);
     Document document = Demos.whole(demo);
     List<Block.Row> rows = document.sections().stream().flatMap(one -> rows(one).stream()).toList();
-    List<Block.Row> entries = rows(section(document, "sources"));
+    List<Block.Row> entries = table(document, "Sources cited");
+    List<Block.Row> unnamed = table(document, "Relied on without a source");
     for (ZoneSheet sheet : material.sheets()) {
       sheet
           .sheet()
           .inputs()
           .forEach(
               input ->
-                  said(input.source(), row(rows, sheet.anchor("input", input.name())), entries));
+                  said(
+                      input.source(),
+                      row(rows, sheet.anchor("input", input.name())),
+                      entries,
+                      unnamed));
       sheet
           .sheet()
           .checks()
           .forEach(
-              check -> said(check.source(), row(rows, sheet.anchor("check", check.id())), entries));
+              check ->
+                  said(
+                      check.source(),
+                      row(rows, sheet.anchor("check", check.id())),
+                      entries,
+                      unnamed));
     }
   }
 
-  private static void said(Source source, Block.Row row, List<Block.Row> entries) {
+  private static void said(
+      Source source, Block.Row row, List<Block.Row> entries, List<Block.Row> unnamed) {
     String words = row.cells().stream().map(Prose::text).collect(Collectors.joining(" / "));
     boolean read = source.basis() == Basis.STANDARD || source.basis() == Basis.PUBLISHED;
     if (!Citations.isSource(source)) {
@@ -97,6 +108,14 @@ class CitationsTest {
       return;
     }
     Work work = Work.of(source.citation());
+    if (!read && !work.named()) {
+      assertThat(words).contains(source.words());
+      assertThat(unnamed)
+          .filteredOn(one -> one.cells().get(0).text().equals(work.title()))
+          .singleElement()
+          .satisfies(one -> assertThat(one.cells().get(1).text()).contains(source.basis().label()));
+      return;
+    }
     Block.Row entry =
         entries.stream()
             .filter(one -> one.cells().get(1).text().equals(work.title()))
@@ -156,6 +175,15 @@ class CitationsTest {
             sheet.sheet().checks().stream().map(check -> check.source()),
             sheet.sheet().cautions().stream().map(caution -> caution.source()))
         .flatMap(stream -> stream);
+  }
+
+  private static List<Block.Row> table(Document document, String caption) {
+    return section(document, "sources").blocks().stream()
+        .filter(Block.Table.class::isInstance)
+        .map(Block.Table.class::cast)
+        .filter(table -> table.caption().equals(caption))
+        .flatMap(table -> table.rows().stream())
+        .toList();
   }
 
   private static Section section(Document document, String id) {

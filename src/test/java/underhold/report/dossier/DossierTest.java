@@ -153,7 +153,8 @@ class DossierTest {
                   assertThat(listed)
                       .anyMatch(
                           row ->
-                              row.contains("] / " + Work.of(source.citation()).title() + " / ")
+                              (row.contains("] / " + Work.of(source.citation()).title() + " / ")
+                                      || row.startsWith(Work.of(source.citation()).title() + " / "))
                                   && row.contains(source.basis().label())));
     }
     for (ZonePart zone : material.zones()) {

@@ -52,6 +52,40 @@ class WorkTest {
   }
 
   @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "practice lengths, 0.7 to 1.0 m",
+        "lumber sizes",
+        "contractor practice",
+        "critical gradient, soil mechanics texts; factor 1.5 to 2",
+        "common US bars before about 1970, 40 ksi",
+        "L/500 to L/600 for needles under brittle walls and finishes, practice",
+        "London planning practice for one underpinning lift: about 5 mm down",
+        "3 customary for bearing; at least 2 for temporary seats"
+      })
+  @DisplayName("Words of practice name no work that could be looked up")
+  void practice(String citation) {
+    assertThat(Work.of(citation).named()).isFalse();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Broms, Lateral resistance of piles, 1964",
+        "29 CFR 1926.651(i) (secondary copy)",
+        "O'Neill and Reese, 1999; AASHTO 10.8.3.5.4b and its table of joint factors",
+        "Davisson; AASHTO 10.7.3.13.4",
+        "O'Neill and Reese, FHWA drilled shafts manual, 1999",
+        "custom of residential piers, 2 ft 6 in; Foundation Engineering Handbook, 0.9 m",
+        "steel in shear: AISC 360 chapter J; dowel action: Rasmussen 1963",
+        "order of transfer: needle practice (Prentis and White, Underpinning, 1950)"
+      })
+  @DisplayName("Author, number or title of a work name it, also after words of practice")
+  void named(String citation) {
+    assertThat(Work.of(citation).named()).isTrue();
+  }
+
+  @ParameterizedTest
   @CsvSource(delimiter = '|', value = "stiff-clay from 1 m; FHWA NHI-05-039, 2005, Table 5-12")
   @DisplayName("The layer that a value was chosen for is no part of the source")
   void layer(String citation) {

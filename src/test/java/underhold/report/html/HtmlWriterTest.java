@@ -97,7 +97,7 @@ class HtmlWriterTest {
         .contains("Facts, their origin and why they matter")
         .contains("A wall with 95 kN/m stands 0 m from the cut.");
     assertThat(texts(root, "p"))
-        .contains("5.037 kN·m/m Step 0 of zone 1: bending moment in a board of the pit")
+        .contains("Step 0 of zone 1: bending moment in a board of the pit 5.037 kN·m/m")
         .contains("M = p × L^2 / 8")
         .contains("M = (29.6 kPa) × (1.167 m)^2 / 8 = 5.037 kN·m/m")
         .contains("Statics of a simply supported beam [standard]; S1 [from 3.1]");

@@ -65,7 +65,7 @@ class PdfWriterTest {
         .contains("Dig the first round of pits. Hold point.")
         .contains("φ = 34°")
         .contains("γ ≤ 19.5 kN/m³, µ = 0.5")
-        .contains("Step 66 of zone 3: bending moment in a board of the pit")
+        .contains("Step 66 of zone 3: bending moment in a board of the pit 5.037 kN·m/m")
         .contains("M = (29.6 kPa) × (1.167 m)^2 / 8 = 5.037 kN·m/m")
         .contains("fb = 5.204 MPa, bending stress")
         .contains("√")

@@ -16,7 +16,12 @@ import underhold.sizing.Amount;
 
 /** Resistance along a pile as bars over depth, beside the layers that give it. */
 final class DepthChart {
-  private static final double HEIGHT = 120;
+  private static final double LEAST_HEIGHT = 120;
+  private static final double MOST_HEIGHT = 160;
+
+  /** Paper for a metre of a deep pile [mm]. */
+  private static final double METRE = 4.5;
+
   private static final double LEFT = 20;
   private static final double LAYERS = 22;
   private static final double RIGHT = 112;
@@ -72,8 +77,9 @@ final class DepthChart {
       String description) {
     double top = page.top() + 3;
     double deepest = shown(toe * BELOW);
-    Axis exact = Axis.upTo(deepest, PARTS, top, top + HEIGHT);
-    Axis depth = new Axis(0, deepest, exact.step(), top, top + HEIGHT);
+    double height = Math.max(LEAST_HEIGHT, Math.min(MOST_HEIGHT, METRE * toe));
+    Axis exact = Axis.upTo(deepest, PARTS, top, top + height);
+    Axis depth = new Axis(0, deepest, exact.step(), top, top + height);
     Amount most =
         pieces.stream()
             .map(Piece::unit)

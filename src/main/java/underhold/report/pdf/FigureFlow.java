@@ -1,0 +1,252 @@
+package underhold.report.pdf;
+
+import com.openhtmltopdf.render.BlockBox;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+
+/**
+ * Lets the words of a section run on past a drawing that has no room on the page: it stands at the
+ * top of the next page instead of leaving half of this one empty. No drawing passes another or the
+ * end of its section, and none parts a heading from what it heads. What it goes by are the pages as
+ * they were first set; where its reckoning is a row out, a little blank is all that comes of it.
+ */
+final class FigureFlow {
+  /** A gap that is worth moving a drawing, as a share of the page. */
+  private static final double WORTH = 0.08;
+
+  /** The same where a heading stays on the page with the words below it. */
+  private static final double WORTH_HEADED = 0.18;
+
+  /** The blank above and below a table, as the part of a page that it is less than. */
+  private static final int BLANK = 100;
+
+  /** How many pages are reckoned ahead before the document is set again. */
+  private static final int AHEAD = 12;
+
+  /** How often a document is set again at most. */
+  private static final int ROUNDS = 3;
+
+  private final List<Piece> pieces;
+  private final int page;
+  private final int ahead;
+  private final Set<Element> done;
+  private final List<Piece> waiting = new ArrayList<>();
+  private final Map<Element, List<Piece>> moves = new IdentityHashMap<>();
+  private final List<Element> places = new ArrayList<>();
+  private boolean moved;
+
+  /** Whether a drawing of the section at hand was moved. */
+  private boolean passed;
+
+  private int y;
+  private int turned;
+
+  private FigureFlow(List<Piece> pieces, int page, int ahead, Set<Element> done) {
+    this.pieces = pieces;
+    this.page = page;
+    this.ahead = ahead;
+    this.done = done;
+  }
+
+  /**
+   * Sets a document, and again as often as moving drawings is worth it.
+   *
+   * @param layout sets the document as it stands and gives its outermost box
+   */
+  static void set(Element document, Supplier<BlockBox> layout) {
+    BlockBox root = layout.get();
+    Set<Element> done = Collections.newSetFromMap(new IdentityHashMap<>());
+    boolean again = true;
+    for (int round = 1; again && round <= ROUNDS; round++) {
+      FigureFlow flow =
+          new FigureFlow(
+              Pieces.of(document, root),
+              Pieces.pageHeight(root),
+              round == ROUNDS ? Integer.MAX_VALUE : AHEAD,
+              done);
+      flow.run();
+      flow.places.forEach(flow::move);
+      again = !flow.places.isEmpty();
+      root = again ? layout.get() : root;
+    }
+  }
+
+  private void run() {
+    for (int i = 0; i < pieces.size(); i++) {
+      Piece piece = pieces.get(i);
+      if (!moved) {
+        y = piece.from();
+      }
+      if (!waiting.isEmpty() && !inside(piece.element(), waiting.get(0).scope())) {
+        end(piece);
+      }
+      if (waiting.isEmpty() && turned > ahead) {
+        return; // the rest is set again first
+      }
+      if (piece.kind() == Piece.Kind.DRAWING) {
+        drawing(i);
+      } else {
+        words(i);
+      }
+    }
+  }
+
+  private void drawing(int at) {
+    Piece drawing = pieces.get(at);
+    int first = at;
+    while (!moved && first > 0 && pieces.get(first - 1).kind() == Piece.Kind.HEADING) {
+      first--; // its headings stay behind with the words
+    }
+    int left = left(first);
+    boolean fits = moved ? y + drawing.height() <= page : !begunOnNext(first);
+    double worth = first < at ? WORTH_HEADED : WORTH;
+    boolean settled = done.contains(drawing.scope()) || fits || page - left < worth * page;
+    if (waiting.isEmpty() && settled) {
+      set(drawing);
+      return;
+    }
+    if (!moved) {
+      moved = true;
+      y = left + pieces.subList(first, at).stream().mapToInt(Piece::height).sum();
+    }
+    waiting.add(drawing);
+  }
+
+  /** The drawings that still wait stand at the end of their section, behind those before them. */
+  private void end(Piece next) {
+    for (Piece drawing : waiting) {
+      set(drawing);
+      Element scope = drawing.scope();
+      if (scope != null && passed) {
+        place(scope, drawing);
+      }
+    }
+    waiting.clear();
+    passed = false;
+    moved = !places.isEmpty();
+    y = moved ? y : next.from();
+  }
+
+  private void place(Element place, Piece drawing) {
+    if (drawing.scope() != null) {
+      done.add(drawing.scope());
+    }
+    List<Piece> here = moves.get(place);
+    if (here == null) {
+      here = new ArrayList<>();
+      moves.put(place, here);
+      places.add(place);
+    }
+    here.add(drawing);
+  }
+
+  /** Whether the drawing was moved to a new page though words before it left room. */
+  private boolean begunOnNext(int at) {
+    return at > 0 && pieces.get(at).page() > last(at - 1);
+  }
+
+  /** Where the piece before ends on its page. */
+  private int left(int at) {
+    if (moved || at == 0) {
+      return y;
+    }
+    Piece before = pieces.get(at - 1);
+    return (before.from() + before.height()) % Math.max(1, page);
+  }
+
+  private int last(int at) {
+    Piece piece = pieces.get(at);
+    return piece.page() + (piece.from() + piece.height()) / Math.max(1, page);
+  }
+
+  private void words(int at) {
+    Piece piece = pieces.get(at);
+    if (!moved) {
+      return;
+    }
+    int needed = needed(at);
+    if (y + needed > page) {
+      y = 0;
+      turned++;
+      top(piece);
+      boolean cut = y > 0; // the table begins anew below the drawing, with its blank
+      y += piece.kind() == Piece.Kind.ROW ? piece.head() + (cut ? page / BLANK : 0) : 0;
+    }
+    y += piece.height();
+    while (y > page) { // it runs on
+      y -= page;
+      turned++;
+    }
+  }
+
+  /** What must have room for the piece to begin here: a heading takes what it heads with it. */
+  private int needed(int at) {
+    Piece piece = pieces.get(at);
+    return switch (piece.kind()) {
+      case HEADING -> piece.height() + (at + 1 < pieces.size() ? needed(at + 1) : 0);
+      case RUNNING -> Math.min(piece.height(), page / 25);
+      case DRAWING -> 0;
+      default -> piece.height();
+    };
+  }
+
+  /**
+   * At the top of a page the drawings that wait are set, as many as have room, before the piece.
+   */
+  private void top(Piece piece) {
+    while (!waiting.isEmpty() && (y == 0 || y + waiting.get(0).height() <= page)) {
+      Piece drawing = waiting.remove(0);
+      place(piece.element(), drawing);
+      passed = true;
+      set(drawing);
+    }
+  }
+
+  private void set(Piece drawing) {
+    if (moved) {
+      y = y + drawing.height() > page ? drawing.height() : y + drawing.height();
+    }
+  }
+
+  private static boolean inside(Element element, @Nullable Element scope) {
+    Node node = element;
+    while (node != null && node != scope) {
+      node = node.getParentNode();
+    }
+    return node != null;
+  }
+
+  private void move(Element place) {
+    List<Piece> drawings = moves.getOrDefault(place, List.of());
+    if (place.getNodeName().equals("section")) {
+      drawings.forEach(drawing -> place.appendChild(drawing.element()));
+      return;
+    }
+    Element before = place.getNodeName().equals("tr") ? TableCut.before(place) : place;
+    while (isFirst(before) && before.getParentNode() instanceof Element section) {
+      before = section; // a drawing before a heading stands before its section
+    }
+    Node parent = before.getParentNode();
+    for (Piece drawing : drawings) {
+      parent.insertBefore(drawing.element(), before);
+    }
+  }
+
+  private static boolean isFirst(Element element) {
+    for (Node node = element.getPreviousSibling(); node != null; node = node.getPreviousSibling()) {
+      if (node instanceof Element) {
+        return false;
+      }
+    }
+    return element.getParentNode() instanceof Element parent
+        && parent.getNodeName().equals("section");
+  }
+}

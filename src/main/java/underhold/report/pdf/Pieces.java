@@ -1,0 +1,185 @@
+package underhold.report.pdf;
+
+import com.openhtmltopdf.newtable.TableRowBox;
+import com.openhtmltopdf.render.BlockBox;
+import com.openhtmltopdf.render.Box;
+import com.openhtmltopdf.render.PageBox;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+
+/** Reads from a document that is set, in order, what stands on its pages and where. */
+final class Pieces {
+  private final Map<Element, Box> boxes = new IdentityHashMap<>();
+  private final List<PageBox> pages;
+  private final List<Piece> pieces = new ArrayList<>();
+
+  /** The blank that was last seen above a piece of that name; it is none's own height. */
+  private final Map<String, Integer> blanks = new HashMap<>();
+
+  private int end;
+
+  private Pieces(BlockBox root) {
+    this.pages = root.getLayer().getPages();
+    collect(root);
+  }
+
+  /** The pieces of a document, in order. */
+  static List<Piece> of(Element document, BlockBox root) {
+    Pieces all = new Pieces(root);
+    all.read(document);
+    return all.pieces;
+  }
+
+  /** The height of the words on a page [dots]. */
+  static int pageHeight(BlockBox root) {
+    PageBox first = root.getLayer().getPages().get(0);
+    return first.getBottom() - first.getTop();
+  }
+
+  private void collect(Box box) {
+    Element element = box.getElement();
+    if (element != null) {
+      boxes.putIfAbsent(element, box);
+    }
+    for (Box child : box.getChildren()) {
+      if (child instanceof BlockBox || child instanceof TableRowBox) {
+        collect(child);
+      }
+    }
+  }
+
+  private void read(Element element) {
+    for (Node child = element.getFirstChild(); child != null; child = child.getNextSibling()) {
+      if (child instanceof Element inner) {
+        Box box = boxes.get(inner);
+        if (box != null) {
+          piece(inner, box);
+        } else {
+          read(inner);
+        }
+      }
+    }
+  }
+
+  private void piece(Element element, Box box) {
+    switch (element.getNodeName()) {
+      case "h1", "h2", "h3", "h4", "h5", "h6" -> add(element, Piece.Kind.HEADING, box);
+      case "p", "ul", "ol" -> add(element, Piece.Kind.RUNNING, box);
+      case "table", "svg" -> add(element, Piece.Kind.WHOLE, box);
+      case "figure" -> drawing(element, box);
+      default -> {
+        String style = element.getAttribute("class");
+        if (style.equals("wide")) {
+          table(element, box);
+        } else if (style.startsWith("notice") || style.equals("working")) {
+          add(element, Piece.Kind.WHOLE, box);
+        } else {
+          read(element);
+        }
+      }
+    }
+  }
+
+  private void drawing(Element element, Box box) {
+    if (element.getParentNode() instanceof Element section) {
+      add(element, Piece.Kind.DRAWING, box, box.getHeight(), 0, section);
+    }
+  }
+
+  private void add(Element element, Piece.Kind kind, Box box) {
+    add(element, kind, box, box.getHeight(), 0, null);
+  }
+
+  /** A piece with the blank above it, which belongs to a box around it or to none. */
+  private void add(
+      Element element, Piece.Kind kind, Box box, int height, int head, @Nullable Element scope) {
+    int page = page(box);
+    int from = box.getAbsY() - pages.get(page).getTop();
+    int blank = box.getAbsY() - end;
+    boolean seen = !pieces.isEmpty() && end > pages.get(page).getTop() && near(blank) == blank;
+    String name = element.getNodeName();
+    if (seen) {
+      blanks.put(name, blank);
+    }
+    int above = seen ? blank : blanks.getOrDefault(name, 0);
+    pieces.add(
+        new Piece(element, kind, page, Math.max(0, from - above), height + above, head, scope));
+    end = box.getAbsY() + height;
+  }
+
+  /** The rows of a table; what stands above its first row belongs to that row. */
+  private void table(Element wide, Box outer) {
+    List<Element> rows = rows(wide);
+    int head = 0;
+    for (Element row : rows) {
+      head += TableCut.isHead(row) ? height(row) : 0;
+    }
+    List<Element> body = rows.stream().filter(row -> !TableCut.isHead(row)).toList();
+    int[] around = around(wide, outer);
+    int above = head + around[0];
+    for (int i = 0; i < body.size(); i++) {
+      Element row = body.get(i);
+      int height = height(row);
+      while (i + 1 < body.size() && TableCut.isNote(body.get(i + 1))) {
+        height += height(body.get(++i));
+      }
+      boolean first = row == body.get(0);
+      Box box = first ? outer : boxes.getOrDefault(row, outer);
+      int all = height + (first ? above : 0) + (i == body.size() - 1 ? around[1] : 0);
+      Piece.Kind kind = first ? Piece.Kind.FIRST_ROW : Piece.Kind.ROW;
+      add(first ? wide : row, kind, box, all, head, null);
+    }
+  }
+
+  /** What stands above and below the table in its block: its title and the blank. */
+  private int[] around(Element wide, Box outer) {
+    for (Node child = wide.getFirstChild(); child != null; child = child.getNextSibling()) {
+      if (child instanceof Element inner && inner.getNodeName().equals("table")) {
+        Box table = boxes.getOrDefault(inner, outer);
+        int above = table.getAbsY() - outer.getAbsY();
+        int below = outer.getAbsY() + outer.getHeight() - table.getAbsY() - table.getHeight();
+        return new int[] {near(above), near(below)};
+      }
+    }
+    return new int[] {0, 0};
+  }
+
+  /** Nothing where a page break lies between. */
+  private int near(int blank) {
+    return blank < 0 || blank > (pages.get(0).getBottom() - pages.get(0).getTop()) / 8 ? 0 : blank;
+  }
+
+  private static List<Element> rows(Element element) {
+    List<Element> rows = new ArrayList<>();
+    for (Node child = element.getFirstChild(); child != null; child = child.getNextSibling()) {
+      if (child instanceof Element inner) {
+        if (inner.getNodeName().equals("tr")) {
+          rows.add(inner);
+        } else {
+          rows.addAll(rows(inner));
+        }
+      }
+    }
+    return rows;
+  }
+
+  private int height(Element element) {
+    Box box = boxes.get(element);
+    return box == null ? 0 : box.getHeight();
+  }
+
+  private int page(Box box) {
+    int y = box.getAbsY();
+    int page = 0;
+    while (page + 1 < pages.size() && pages.get(page + 1).getTop() <= y) {
+      page++;
+    }
+    return page;
+  }
+}
