@@ -62,7 +62,7 @@ class OneShotTest {
   void a_report_is_the_same_with_one_thread_and_with_four() throws Exception {
     String alone = printed(0, "report", "cases/demo/alder-row-party-wall.site.json");
 
-    assertThat(alone).contains("Bibliography");
+    assertThat(alone).contains("## Sources");
 
     assertThat(printed(3, "report", "cases/demo/alder-row-party-wall.site.json")).isEqualTo(alone);
   }
