@@ -61,8 +61,7 @@ final class RulesAppendix {
                 List.of(
                     Block.Column.words("Limit"),
                     Block.Column.amounts("Value"),
-                    Block.Column.words("Basis and sources"),
-                    Block.Column.words("Where sources differ")),
+                    Block.Column.words("Basis and sources")),
                 limits.stream().map(this::limit).toList(),
                 "No limit is spoken of.")));
   }
@@ -136,12 +135,13 @@ final class RulesAppendix {
   }
 
   private Block.Row limit(Limit limit) {
-    return Cells.row(
-        Citations.limit(limit.name()),
-        Block.Tone.PLAIN,
-        Prose.of(limit.label() + " (").typed(limit.name()).then(")"),
-        Prose.of(Cells.amount(limit.text(material.units()), limit.value().measure())),
-        citations.of(limit),
-        Prose.of(limit.note()));
+    Block.Row row =
+        Cells.row(
+            Citations.limit(limit.name()),
+            Block.Tone.PLAIN,
+            Prose.of(limit.label() + " (").typed(limit.name()).then(")"),
+            Prose.of(Cells.amount(limit.text(material.units()), limit.value().measure())),
+            citations.of(limit));
+    return limit.note().isEmpty() ? row : row.noting(Prose.of(limit.note()));
   }
 }

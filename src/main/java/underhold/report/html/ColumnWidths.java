@@ -31,6 +31,9 @@ record ColumnWidths(List<Integer> shares, int letters) {
   /** Letters in whose place a name, a number to call or a signature is written by hand. */
   private static final int WRITTEN = 18;
 
+  /** Letters that the sign of a row takes before its first word. */
+  private static final int SIGN = 2;
+
   private static final int WIDEST_WORD = 24;
   private static final int WIDEST_TEXT = 160;
 
@@ -48,7 +51,8 @@ record ColumnWidths(List<Integer> shares, int letters) {
         String text = row.cells().get(i).text();
         int whole = Math.min(text.length(), WIDEST_TEXT);
         boolean amount = column.amounts() && whole <= WIDEST_AMOUNT;
-        least[i] = Math.max(least[i], amount ? whole : longestWord(text));
+        int word = longestWord(text) + (i == 0 && row.tone() != Block.Tone.PLAIN ? SIGN : 0);
+        least[i] = Math.max(least[i], amount ? whole : word);
         wanted[i] = Math.max(wanted[i], whole);
         holds[i] += text.length();
       }

@@ -20,6 +20,9 @@ public record ProseMarkup(Prose prose, Anchors anchors, boolean paged) implement
   /** Words this long stay on one line with the sign that follows them. */
   private static final int SHORT = 14;
 
+  /** The names of rules and methods, which no hyphen parts. */
+  private static final Pattern NAME = Pattern.compile("[A-Z]{2,5}-[0-9]{1,3}[a-z]?");
+
   /** Signs that never begin a line. */
   private static final Pattern CLOSING = Pattern.compile("^[,;:.)\\]]+");
 
@@ -66,7 +69,7 @@ public record ProseMarkup(Prose prose, Anchors anchors, boolean paged) implement
       HtmlTemplateOutput out, Prose.Span span, String opening, String text, String closing) {
     List<String> set = set(span);
     String all = opening + text + closing;
-    boolean tied = !opening.isEmpty() || !closing.isEmpty();
+    boolean tied = !opening.isEmpty() || !closing.isEmpty() || NAME.matcher(text).matches();
     boolean apart = tied && all.length() <= SHORT;
     out.writeContent(apart ? "<span class=\"tied\">" : "");
     out.writeUserContent(apart ? opening : "");

@@ -70,7 +70,8 @@ final class Pieces {
   private void piece(Element element, Box box) {
     switch (element.getNodeName()) {
       case "h1", "h2", "h3", "h4", "h5", "h6" -> add(element, Piece.Kind.HEADING, box);
-      case "p", "ul", "ol" -> add(element, Piece.Kind.RUNNING, box);
+      case "p" -> add(element, leads(element) ? Piece.Kind.HEADING : Piece.Kind.RUNNING, box);
+      case "ul", "ol" -> add(element, Piece.Kind.RUNNING, box);
       case "table", "svg" -> add(element, Piece.Kind.WHOLE, box);
       case "figure" -> drawing(element, box);
       default -> {
@@ -84,6 +85,11 @@ final class Pieces {
         }
       }
     }
+  }
+
+  /** Words that stand with the list or the table below them, as a heading does. */
+  private static boolean leads(Element paragraph) {
+    return paragraph.getAttribute("class").equals("lead");
   }
 
   private void drawing(Element element, Box box) {

@@ -72,6 +72,31 @@ class FigureFlowTest {
     }
   }
 
+  @Test
+  @DisplayName("No drawing comes between the words that lead a list and the list")
+  void leads() throws IOException {
+    int drawnBefore = 0;
+    for (int lines = 0; lines <= 14; lines++) {
+      List<Block> blocks = new ArrayList<>(List.of(drawing("plan", 200)));
+      for (int i = 0; i < lines; i++) {
+        blocks.add(new Block.Paragraph(Prose.of("more.")));
+      }
+      blocks.add(new Block.Paragraph(Prose.of("What is said here:")));
+      List<Prose> items = new ArrayList<>();
+      for (int i = 1; i <= 3; i++) {
+        items.add(Prose.of("item " + i + ". " + "It goes on and on. ".repeat(12)));
+      }
+      blocks.add(new Block.Listing(false, items));
+      blocks.add(rows());
+      String all = String.join(" ", pages(blocks.toArray(Block[]::new)));
+      assertThat(all.replaceAll("[^A-Za-z0-9:. ]", "").replaceAll(" +", " "))
+          .as("%d lines", lines)
+          .contains("here: item 1.");
+      drawnBefore += all.indexOf("PLAN") < all.indexOf("here:") ? 1 : 0;
+    }
+    assertThat(drawnBefore).isBetween(1, 14);
+  }
+
   private static Block rows() {
     List<Block.Row> rows = new ArrayList<>();
     for (int i = 1; i <= ROWS; i++) {
