@@ -70,11 +70,17 @@ final class HostileLines {
           "class rubric",
           "class start @/new.class.json @/cases --students A,B",
           "class show @/one.class.json",
-          "class sheet @/one.class.json --student A",
+          "class sheet @/one.class.json --by A",
           "class scores @/one.class.json --csv",
           "class reveal @/one.class.json",
-          "class ask @/one.class.json footingWidth --student A",
-          "class answer @/one.class.json @/one.answers.json");
+          "class ask @/one.class.json footingWidth --by A",
+          "class answer @/one.class.json @/one.answers.json",
+          "class sheet @/cases/larch-terrace.case.json --out @/made/sheet.md",
+          "class key @/cases/larch-terrace.case.json --out @/made/key.md",
+          "screen --template",
+          "screen @/one.zones.csv --out @/made/t.csv --draws 0",
+          "screen @/one.zones.csv @/one.site.json --out @/made/t.json --draws 0 --seed 7 --anew",
+          "screen @ --out @/made/u.csv --draws 0 --rules @/pack");
 
   /** Lines that reckon long when they are sound; something in them is always unsound. */
   private static final List<String> NEVER_SOUND =
@@ -86,7 +92,10 @@ final class HostileLines {
           "rules audit --tries ?",
           "report @/one.site.json --for ?",
           "report @/one.site.json --out @/?",
-          "class mark @/one.class.json --student ?");
+          "class mark @/one.class.json --by ?",
+          "class make --leader ? --level hard --seed 7 --out @/made/m.case.json",
+          "class make --leader needles --teaches ? --seed 7 --out @/made/m.case.json",
+          "class make --leader needles --seed ? --out @/made/?");
 
   /** Where one of these stands a word may become the name of a new file. */
   private static final Set<String> WRITING =
