@@ -70,8 +70,8 @@ final class Doors {
       doors.add(new Door("notes " + name, Seedlings.files("rules", name), f -> notes(name, f)));
     }
     TableDoors tables = new TableDoors(folder);
-    doors.add(new Door("table", TableDoors.seeds(), true, tables::table));
-    doors.add(new Door("screened table", TableDoors.seeds(), true, tables::screened));
+    doors.add(new Door("table", TableDoors.seeds(2), true, tables::table));
+    doors.add(new Door("screened table", TableDoors.seeds(1), true, tables::screened));
     for (String ending : List.of("csv", "json")) {
       doors.add(new Door("begun " + ending, tables.begun(ending), f -> tables.begun(ending, f)));
     }

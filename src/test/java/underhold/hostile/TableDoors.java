@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
@@ -31,7 +32,6 @@ import underhold.site.SiteWriter;
 
 /** The readers of tables: those of zones, and those of a screening under way. */
 final class TableDoors {
-  private static final int SEED_ROWS = 3;
 
   /** What spreadsheets run; a plain number may begin with a sign. */
   private static final String FORMULA = "(?s)[\\s\"]*[=+@\uFF1D\uFF0B\uFF0D\uFF20-].*";
@@ -49,17 +49,21 @@ final class TableDoors {
     this.table = folder.resolve("table");
   }
 
-  /** Pieces of the demo table, and a short one in the other system of units. */
-  static List<byte[]> seeds() {
+  /**
+   * Pieces of the demo table, and a short one in the other system of units.
+   *
+   * @param rows how many each has
+   */
+  static List<byte[]> seeds(int rows) {
     String[] lines =
         new String(
                 Seedlings.files("cases/demo", "riverside-estate.zones.csv").get(0),
                 StandardCharsets.UTF_8)
             .split("\r?\n", -1);
     List<byte[]> all = new ArrayList<>();
-    for (int from = 1; from + SEED_ROWS <= lines.length - 1; from += SEED_ROWS) {
+    for (int from = 1; from + rows <= lines.length - 1; from += rows) {
       StringBuilder piece = new StringBuilder(lines[0]);
-      for (int i = 0; i < SEED_ROWS; i++) {
+      for (int i = 0; i < rows; i++) {
         piece.append("\r\n").append(lines[from + i]);
       }
       all.add(Seedlings.bytes(piece + "\r\n"));
@@ -100,7 +104,12 @@ final class TableDoors {
         .filter(message -> !message.startsWith(place))
         .findFirst()
         .map(message -> "a message does not name the place: " + Messages.visible(message))
-        .or(() -> Messages.wrong(messages));
+        .or(() -> Messages.wrong(pieces(messages)));
+  }
+
+  /** A row is told in one line with all that is wrong with it, which may be much. */
+  private static List<String> pieces(List<String> messages) {
+    return messages.stream().flatMap(message -> Arrays.stream(message.split(" \\| ", -1))).toList();
   }
 
   private static Optional<String> otherwise(underhold.site.Site site) {
@@ -149,7 +158,7 @@ final class TableDoors {
   List<byte[]> begun(String ending) {
     TableForm form = form(ending);
     StringBuilder lines = new StringBuilder(form.head() + "\r\n");
-    for (byte[] seed : seeds().subList(0, 1)) {
+    for (byte[] seed : seeds(2).subList(0, 1)) {
       write(file, seed);
       HostileTables.read(file, Optional.of(screen)).rows().stream()
           .flatMap(row -> row.screened().stream())
