@@ -29,9 +29,10 @@ public final class LongRun {
     shares.put("review", 8_000);
     shares.put("class", 9_000);
     shares.put("answers", 10_000);
-    shares.put("case", 4_000);
+    shares.put("case", 5_000);
+    shares.put("advice", 3_000);
     shares.put("table", 9_000);
-    shares.put("screened table", 1_000);
+    shares.put("screened table", 2_000);
     shares.put("quantity", 10_000);
     shares.put("fact", 5_000);
     shares.put("limit", 10_000);
@@ -40,7 +41,7 @@ public final class LongRun {
 
   static int share(Door door) {
     boolean usual = door.name().startsWith("begun") || door.name().startsWith("notes");
-    return SHARES.getOrDefault(door.name(), usual ? 2_500 : 1_000);
+    return SHARES.getOrDefault(door.name(), usual ? 3_000 : 2_500);
   }
 
   /**
@@ -58,7 +59,8 @@ public final class LongRun {
     long sent = files(files, seed, folder, findings);
     long run = 0;
     if (lines > 0) {
-      HostileLinesHunt hunt = new HostileLinesHunt(Files.createDirectory(folder.resolve("l")), seed);
+      HostileLinesHunt hunt =
+          new HostileLinesHunt(Files.createDirectory(folder.resolve("l")), seed);
       hunt.sound();
       hunt.lines(lines);
       hunt.sessions(lines / 100);
@@ -67,8 +69,14 @@ public final class LongRun {
     }
     findings.forEach((kind, what) -> System.out.println(kind + "\n  " + what));
     System.out.println(
-        sent + " files and " + run + " command lines from seed " + seed + ", "
-            + findings.size() + " kinds of failure");
+        sent
+            + " files and "
+            + run
+            + " command lines from seed "
+            + seed
+            + ", "
+            + findings.size()
+            + " kinds of failure");
     System.exit(findings.isEmpty() ? 0 : 1);
   }
 

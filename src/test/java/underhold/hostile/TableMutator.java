@@ -23,19 +23,84 @@ final class TableMutator {
   /** What stands between cells or closes them, and what spreadsheets run. */
   private static final List<String> CELLS =
       List.of(
-          "\"", "\"\"", "a\"b", "\"a", ",", ";", "\t", "\r", "\n", "\r\n", "a,b", "=1+1", "+1+1",
-          "-1+1", "@A1", "=cmd|' /C calc'!A0", "\t=1", " =1", "\uFF1D1", "'=1", "#", "# =1",
-          "=HYPERLINK(\"http://x\",\"y\")", "1e999 m", "-1e999 m", "1e-999 m", "NaN", "Infinity m",
-          "1.2.3 m", "1,2 m", "1 m 2 m", "5' 6\"", "9 m9", "unknown", "none", "yes,no");
+          "\"",
+          "\"\"",
+          "a\"b",
+          "\"a",
+          ",",
+          ";",
+          "\t",
+          "\r",
+          "\n",
+          "\r\n",
+          "a,b",
+          "=1+1",
+          "+1+1",
+          "-1+1",
+          "@A1",
+          "=cmd|' /C calc'!A0",
+          "\t=1",
+          " =1",
+          "\uFF1D1",
+          "'=1",
+          "#",
+          "# =1",
+          "=HYPERLINK(\"http://x\",\"y\")",
+          "1e999 m",
+          "-1e999 m",
+          "1e-999 m",
+          "NaN",
+          "Infinity m",
+          "1.2.3 m",
+          "1,2 m",
+          "1 m 2 m",
+          "5' 6\"",
+          "9 m9",
+          "unknown",
+          "none",
+          "yes,no");
 
   private static final List<String> COLUMNS =
       List.of(
-          "zone", "site", "units", "note", "facts", "underhold", "zones", "name", "layer0.top",
-          "layer1.top", "layer1.top [m]", "layer200.soil", "layer201.top", "layer999.soil",
-          "layer1000.top", "layer1.", "layer1.note", "layer1.notes", "layer.top", "lineLoad [m]",
-          "lineLoad [kN/m]", "lineLoad [", "lineLoad []", "lineLoad [[m]]", "[m]", "zone [m]",
-          "lineLoad [kN/m] ", " lineLoad", "LINELOAD", "lineload", "pitDepth", "#", "", "#lineLoad",
-          "\uFEFFzone", "zone\u0000", "=zone", "worstSoil [kPa]", "movementLimit [mm] [in]");
+          "zone",
+          "site",
+          "units",
+          "note",
+          "facts",
+          "underhold",
+          "zones",
+          "name",
+          "layer0.top",
+          "layer1.top",
+          "layer1.top [m]",
+          "layer200.soil",
+          "layer201.top",
+          "layer999.soil",
+          "layer1000.top",
+          "layer1.",
+          "layer1.note",
+          "layer1.notes",
+          "layer.top",
+          "lineLoad [m]",
+          "lineLoad [kN/m]",
+          "lineLoad [",
+          "lineLoad []",
+          "lineLoad [[m]]",
+          "[m]",
+          "zone [m]",
+          "lineLoad [kN/m] ",
+          " lineLoad",
+          "LINELOAD",
+          "lineload",
+          "pitDepth",
+          "#",
+          "",
+          "#lineLoad",
+          "\uFEFFzone",
+          "zone\u0000",
+          "=zone",
+          "worstSoil [kPa]",
+          "movementLimit [mm] [in]");
 
   private static final List<String> FACTORS =
       List.of("0", "0.0", "-1", "1e-9", "0.001", "0.1", "10", "1000", "1e6", "1e12", "1e300");
@@ -164,7 +229,8 @@ final class TableMutator {
 
   /** As it should be, in quotation marks always, or as it is however that ends. */
   private static String quoted(String cell, char separator, int way) {
-    boolean needed = cell.chars().anyMatch(sign -> sign == separator || "\"\r\n".indexOf(sign) >= 0);
+    boolean needed =
+        cell.chars().anyMatch(sign -> sign == separator || "\"\r\n".indexOf(sign) >= 0);
     boolean quote = way == 0 || (way > 1 && needed);
     return quote ? "\"" + cell.replace("\"", "\"\"") + "\"" : cell;
   }

@@ -60,7 +60,7 @@ final class HostileLines {
           "review comment @/one.review.json some text --on whole --by Ines",
           "review query @/one.review.json some text --by Ines",
           "review answer @/one.review.json 2 some text --by Ines",
-          "review override @/one.review.json zone/wall/ranking needles --why because --by Ines",
+          "review override @/one.review.json wall/ranking needles --why because --by Ines",
           "review withdraw @/one.review.json 2 --why because --by Ines",
           "review sign @/one.review.json checked --by Ines",
           "review reopen @/one.review.json --why because --by Ines",

@@ -47,11 +47,7 @@ public final class BegunTable implements Closeable {
   private final @Nullable List<Object> before;
 
   private BegunTable(
-      Path table,
-      Path begun,
-      TableForm form,
-      FileChannel channel,
-      @Nullable List<Object> before) {
+      Path table, Path begun, TableForm form, FileChannel channel, @Nullable List<Object> before) {
     this.before = before;
     this.table = table;
     this.begun = begun;
@@ -175,8 +171,7 @@ public final class BegunTable implements Closeable {
 
   private BufferedReader lines() throws IOException {
     return new BufferedReader(
-        Channels.newReader(
-            FileChannel.open(begun, StandardOpenOption.READ), UTF_8));
+        Channels.newReader(FileChannel.open(begun, StandardOpenOption.READ), UTF_8));
   }
 
   /** The rows of a begun table, one at a time. */
