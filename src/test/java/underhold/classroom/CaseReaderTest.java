@@ -45,6 +45,13 @@ class CaseReaderTest {
     assertThat(problems(changed("\"wallThickness\",\n", "\"wall" + escape + "\",\n")))
         .anySatisfy(text -> assertThat(text).contains("the site states no wall"))
         .allSatisfy(text -> assertThat(text).doesNotContain("\u001b"));
+    String level = "\"level\": \"" + escape + "y".repeat(5000);
+    assertThat(problems(changed("\"level\": \"", level)))
+        .singleElement()
+        .asString()
+        .contains("there is no level")
+        .doesNotContain("\u001b")
+        .hasSizeLessThan(300);
   }
 
   @Test

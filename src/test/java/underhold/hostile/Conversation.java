@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,8 +18,8 @@ import java.util.stream.Collectors;
  * An interview with the whole program, through pipes or at a terminal, which {@code script} makes.
  */
 final class Conversation {
-  private static final long MOST_WAITED = TimeUnit.SECONDS.toNanos(120);
-  private static final long HANG_UP_SECONDS = 30;
+  private static final long MOST_WAITED = TimeUnit.SECONDS.toNanos(600);
+  private static final long HANG_UP_SECONDS = 600;
   private static final String NOBODY_KNOWS = "unknown";
   private static final Pattern QUESTION = Pattern.compile("Question (\\d+)");
   private static final Pattern PROMPT = Pattern.compile("\n>[^\n]*$");
@@ -106,9 +107,27 @@ final class Conversation {
       if (!process.isAlive()) {
         return "";
       }
-      LockSupport.parkNanos(500_000);
+      goOn();
+      LockSupport.parkNanos(1_000_000);
     }
     return "";
+  }
+
+  /** {@code script} stops where the program is stopped, but does not go on when that goes on. */
+  private void goOn() throws IOException {
+    if (terminal && stopped(process.toHandle()) && process.descendants().noneMatch(Conversation::stopped)) {
+      new ProcessBuilder("kill", "-CONT", String.valueOf(process.pid())).start();
+      LockSupport.parkNanos(MOST_WAITED / 600);
+    }
+  }
+
+  private static boolean stopped(ProcessHandle one) {
+    try {
+      String state = Files.readString(Path.of("/proc/" + one.pid() + "/stat"));
+      return state.charAt(state.lastIndexOf(')') + 2) == 'T';
+    } catch (IOException e) {
+      return false; // it is over, or this system tells it otherwise
+    }
   }
 
   boolean over() {

@@ -83,7 +83,6 @@ public final class HostileLinesHunt {
   /** Runs the lines that the hostile ones are made of; each must be what the program takes. */
   public void sound() throws IOException {
     for (List<String> line : new HostileLines(new Random(seed), folder).sound()) {
-      renew();
       Ran ran = ShellClient.oneShot().run(line.toArray(String[]::new));
       if (ran.code() == Exit.USAGE && !ran.err().contains("interactive shell only")) {
         found("is no sound line", line, ran.err());
