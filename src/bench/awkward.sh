@@ -140,10 +140,10 @@ rmdir state/underhold/history; mkfifo state/underhold/history; shell "history is
 rm -r state; echo >state; shell "no folder for it" 'rule pack'; rm state
 
 # ---- two programs on one file
-"$program" screen zones.csv --out one.csv --draws 60 >/dev/null 2>first.err &
+"$program" screen zones.csv --out one.csv --draws 1000 >/dev/null 2>first.err &
 first=$!
 for wait in $(seq 200); do [ -s one.part.csv ] && break; sleep 0.1; done
-ends "a second screening into one table" 1 'being written by another run' screen zones.csv --out one.csv --draws 60
+ends "a second screening into one table" 1 'being written by another run' screen zones.csv --out one.csv --draws 1000
 wait $first || wrong "the first screening was disturbed"
 cp "$demo" both.site.json
 mkfifo answers
