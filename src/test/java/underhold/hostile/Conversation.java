@@ -115,7 +115,9 @@ final class Conversation {
 
   /** {@code script} stops where the program is stopped, but does not go on when that goes on. */
   private void goOn() throws IOException {
-    if (terminal && stopped(process.toHandle()) && process.descendants().noneMatch(Conversation::stopped)) {
+    if (terminal
+        && stopped(process.toHandle())
+        && process.descendants().noneMatch(Conversation::stopped)) {
       new ProcessBuilder("kill", "-CONT", String.valueOf(process.pid())).start();
       LockSupport.parkNanos(MOST_WAITED / 600);
     }
