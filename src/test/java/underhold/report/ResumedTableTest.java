@@ -54,7 +54,7 @@ class ResumedTableTest {
   }
 
   /** Stops after some rows; every row that is skipped is told to the list. */
-  private final class Watch implements ScreeningRun.Watcher {
+  private class Watch implements ScreeningRun.Watcher {
     private final int stopAfter;
     private final List<String> told = new ArrayList<>();
     private int seen;
@@ -199,6 +199,27 @@ class ResumedTableTest {
       }
       Files.delete(begun);
     }
+  }
+
+  @Test
+  @DisplayName("Another program finds the begun table locked until the table is whole")
+  void the_lock_is_held_to_the_end() throws IOException {
+    Path table = folder.resolve("l.csv");
+    run(table, form("l.csv"), new Watch(4));
+    List<String> found = new ArrayList<>();
+    Watch watch =
+        new Watch(Integer.MAX_VALUE) {
+          @Override
+          public void at(double taken, ScreeningRun.Count count) {
+            if (count.done() == 2) {
+              found.add(LockProbe.ask(BegunTable.begun(table, form("l.csv"))));
+            }
+          }
+        };
+
+    assertThat(run(table, form("l.csv"), watch).whole()).isTrue();
+
+    assertThat(found).containsExactly("held");
   }
 
   @Test

@@ -6,6 +6,8 @@ import java.io.BufferedReader;
 import java.io.BufferedWriter;
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
 import java.io.Writer;
 import java.nio.ByteBuffer;
 import java.nio.channels.Channels;
@@ -73,7 +75,6 @@ public final class BegunTable implements Closeable {
   public static Opened open(Path table, TableForm form, boolean anew) {
     Path begun = begun(table, form);
     try {
-      @Nullable List<Object> before = stands(table);
       FileChannel channel =
           FileChannel.open(
               begun,
@@ -81,9 +82,9 @@ public final class BegunTable implements Closeable {
               StandardOpenOption.READ,
               StandardOpenOption.WRITE,
               LinkOption.NOFOLLOW_LINKS);
-      String problem =
-          lock(channel) ? "" : begun + " is being written by another run; wait for it.";
-      BegunTable opened = new BegunTable(table, begun, form, channel, before);
+      boolean ours = lock(channel) && Files.exists(begun); // not let go by a run that just ended
+      String problem = ours ? "" : begun + " is being written by another run; wait for it.";
+      BegunTable opened = new BegunTable(table, begun, form, channel, stands(table));
       if (problem.isEmpty()) {
         problem = opened.begin(anew);
       }
@@ -165,13 +166,35 @@ public final class BegunTable implements Closeable {
   }
 
   /** The ids of the rows that are done, in order. */
-  Rows rows() throws IOException {
+  Rows rows() {
     return new Rows(lines());
   }
 
-  private BufferedReader lines() throws IOException {
-    return new BufferedReader(
-        Channels.newReader(FileChannel.open(begun, StandardOpenOption.READ), UTF_8));
+  private BufferedReader lines() {
+    return new BufferedReader(new InputStreamReader(new FromStart(channel), UTF_8.newDecoder()));
+  }
+
+  /** Reads through the one channel: to open and close the file once more would end the lock. */
+  private static final class FromStart extends InputStream {
+    private final FileChannel channel;
+    private long at;
+
+    FromStart(FileChannel channel) {
+      this.channel = channel;
+    }
+
+    @Override
+    public int read() throws IOException {
+      byte[] one = new byte[1];
+      return read(one, 0, 1) < 0 ? -1 : one[0] & 0xFF;
+    }
+
+    @Override
+    public int read(byte[] bytes, int from, int length) throws IOException {
+      int taken = channel.read(ByteBuffer.wrap(bytes, from, length), at);
+      at += Math.max(0, taken);
+      return taken;
+    }
   }
 
   /** The rows of a begun table, one at a time. */
@@ -273,8 +296,8 @@ public final class BegunTable implements Closeable {
     } finally {
       Files.deleteIfExists(temporary);
     }
+    Files.deleteIfExists(begun); // while it is still ours
     channel.close();
-    Files.deleteIfExists(begun);
   }
 
   /** What tells a file from what it was before; null where there is none. */
