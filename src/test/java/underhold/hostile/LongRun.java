@@ -17,7 +17,7 @@ import underhold.shell.HostileLinesHunt;
  * src/bench/hostile.sh}.
  */
 public final class LongRun {
-  /** How many of a hundred thousand files go through a door; what is slow gets fewer. */
+  /** In what proportion files go through the doors; what is slow gets fewer. */
   private static final Map<String, Integer> SHARES = shares();
 
   private LongRun() {}
@@ -65,9 +65,9 @@ public final class LongRun {
       hunt.lines(lines);
       hunt.sessions(lines / 100);
       findings.putAll(hunt.findings());
+      hunt.findings().forEach((kind, what) -> System.out.println(kind + "\n  " + what));
       run = hunt.run();
     }
-    findings.forEach((kind, what) -> System.out.println(kind + "\n  " + what));
     System.out.println(
         sent
             + " files and "
@@ -89,8 +89,9 @@ public final class LongRun {
       Supplier<byte[]> next = door.files(new Random(seed), true);
       Stream<byte[]> all = Stream.concat(door.huge().stream(), Stream.generate(next).limit(tries));
       Hunt.Found found = Hunt.run(door, all.iterator());
-      found.findings().forEach((kind, what) -> findings.put(door.name() + ": " + kind, what));
       System.out.printf("%-24s %9d %9d%n", door.name(), found.sent(), found.micros());
+      found.findings().forEach((kind, what) -> findings.put(door.name() + ": " + kind, what));
+      found.findings().values().forEach(what -> System.out.println("  " + what));
       sent += found.sent();
     }
     return sent;
