@@ -101,6 +101,9 @@ final class HostileLines {
   private static final Set<String> WRITING =
       Set.of("new", "save", "start", "interview", "--save", "--out", "report", "reveal");
 
+  /** Words of a command; whatever stands behind them may be a name. */
+  private static final int LONGEST_COMMAND = 2;
+
   private final Random random;
   private final Path folder;
   private final List<String> vocabulary = new ArrayList<>();
@@ -162,22 +165,25 @@ final class HostileLines {
     if (!writing) {
       return line;
     }
-    return line.stream()
-        .map(
-            word -> {
-              if (WRITING.contains(word) || word.startsWith(folder.toString())) {
-                return word;
-              }
-              int equals = word.indexOf('=');
-              return word.startsWith("-")
-                  ? equals < 0 ? word : word.substring(0, equals + 1) + inOurs(word, equals + 1)
-                  : plain(word) ? word : inOurs(word, 0);
-            })
-        .toList();
+    List<String> tame = new ArrayList<>();
+    for (String word : line) {
+      boolean command = tame.size() < LONGEST_COMMAND && (WRITING.contains(word) || plain(word));
+      tame.add(command || word.startsWith(folder.toString()) ? word : tame(word));
+    }
+    return tame;
+  }
+
+  /** An option stays one. */
+  private String tame(String word) {
+    int equals = word.indexOf('=');
+    if (!word.startsWith("-")) {
+      return inOurs(word, 0);
+    }
+    return equals < 0 ? word : word.substring(0, equals + 1) + inOurs(word, equals + 1);
   }
 
   private boolean plain(String word) {
-    return Set.of("site", "advise", "class", "review", "interview").contains(word);
+    return Set.of("site", "advise", "class", "review", "screen", "sheet", "key", "make").contains(word);
   }
 
   private String inOurs(String word, int from) {
