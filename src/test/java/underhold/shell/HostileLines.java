@@ -52,14 +52,14 @@ final class HostileLines {
           "compare pits needles @/one.site.json",
           "trace @/one.site.json",
           "what-if gapToExcavation=3_m --site @/one.site.json",
-          "size pits @/one.site.json --set pitWidth=1_m --units US",
+          "size pits @/one.site.json --set widest-pit=1_m --units US",
           "stages @/one.site.json",
           "recheck @/one.advice.json",
           "review start @/one.advice.json --by Ines --role checker",
           "review targets @/one.review.json pits",
           "review comment @/one.review.json some text --on whole --by Ines",
           "review query @/one.review.json some text --by Ines",
-          "review answer @/one.review.json 2 some text --by Ines",
+          "review answer @/one.review.json 3 some text --by Ines",
           "review override @/one.review.json wall/ranking needles --why because --by Ines",
           "review withdraw @/one.review.json 2 --why because --by Ines",
           "review sign @/one.review.json checked --by Ines",
@@ -183,7 +183,8 @@ final class HostileLines {
   }
 
   private boolean plain(String word) {
-    return Set.of("site", "advise", "class", "review", "screen", "sheet", "key", "make").contains(word);
+    return Set.of("site", "advise", "class", "review", "screen", "sheet", "key", "make")
+        .contains(word);
   }
 
   private String inOurs(String word, int from) {

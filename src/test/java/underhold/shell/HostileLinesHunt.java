@@ -85,7 +85,7 @@ public final class HostileLinesHunt {
     for (List<String> line : new HostileLines(new Random(seed), folder).sound()) {
       Ran ran = ShellClient.oneShot().run(line.toArray(String[]::new));
       if (ran.code() == Exit.USAGE && !ran.err().contains("interactive shell only")) {
-        found("is no sound line", line, ran.err());
+        found("is no sound line: " + String.join(" ", line), line, ran.err());
       }
     }
   }
