@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import underhold.review.file.Raw;
 import underhold.review.file.RecordFile;
+import underhold.site.PlainText;
 
 /**
  * What a case file holds.
@@ -50,11 +51,17 @@ public record CaseFile(
     questions = List.copyOf(questions);
     if (Level.find(level).isEmpty()) {
       throw new IllegalArgumentException(
-          "there is no level \"" + level + "\"; there are " + String.join(", ", Level.words()));
+          "there is no level "
+              + PlainText.quoted(level)
+              + "; there are "
+              + String.join(", ", Level.words()));
     }
     if (!BASES.contains(basis)) {
       throw new IllegalArgumentException(
-          "a lesson rests on one of " + String.join(", ", BASES) + ", not on \"" + basis + "\"");
+          "a lesson rests on one of "
+              + String.join(", ", BASES)
+              + ", not on "
+              + PlainText.quoted(basis));
     }
     if (stages.isEmpty()) {
       throw new IllegalArgumentException("a case has at least the stage of day one");

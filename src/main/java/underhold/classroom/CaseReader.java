@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import underhold.review.file.FileReading;
 import underhold.site.NearestName;
+import underhold.site.PlainText;
 import underhold.site.Problems;
 import underhold.site.Site;
 import underhold.site.SiteProblem;
@@ -118,7 +119,8 @@ public final class CaseReader {
       CaseStage stage = file.stages().get(i);
       String at = "stages[" + i + "]";
       if (!stageNames.add(stage.name())) {
-        problems.add(Code.DUPLICATE_NAME, at, "two stages are called " + stage.name(), "");
+        problems.add(
+            Code.DUPLICATE_NAME, at, "two stages are called " + PlainText.shown(stage.name()), "");
       }
       if (ground && stage.ground()) {
         problems.add(Code.DUPLICATE_NAME, at, "the ground is known already", "ground is false");
@@ -129,16 +131,18 @@ public final class CaseReader {
           problems.add(
               Code.UNKNOWN_NAME,
               at,
-              "the site states no " + place,
+              "the site states no " + shown(place),
               "state it there or leave it out");
         } else if (seen.put(place, i) != null) {
-          problems.add(Code.DUPLICATE_NAME, at, place + " is known already", "keep one of the two");
+          problems.add(
+              Code.DUPLICATE_NAME, at, shown(place) + " is known already", "keep one of the two");
         }
       }
     }
     for (FactPlace place : stated) {
       if (!seen.containsKey(place)) {
-        problems.add(Code.MISSING_REQUIRED, "stages", "no stage tells " + place, "add it to one");
+        problems.add(
+            Code.MISSING_REQUIRED, "stages", "no stage tells " + shown(place), "add it to one");
       }
     }
     beliefs(seen);
@@ -159,11 +163,16 @@ public final class CaseReader {
           problems.add(
               Code.NOT_ALLOWED_VALUE,
               "stages[" + i + "].believed",
-              belief.place() + " is not told by a later stage, so nothing need be believed of it",
+              shown(belief.place())
+                  + " is not told by a later stage, so nothing need be believed of it",
               "");
         }
       }
     }
+  }
+
+  private static String shown(FactPlace place) {
+    return PlainText.shown(place.toString());
   }
 
   private boolean hasGround() {
@@ -201,7 +210,10 @@ public final class CaseReader {
         .forEach(
             zone ->
                 problems.add(
-                    Code.MISSING_REQUIRED, "expects", "nothing is expected of zone " + zone, ""));
+                    Code.MISSING_REQUIRED,
+                    "expects",
+                    "nothing is expected of zone " + PlainText.shown(zone),
+                    ""));
     List<String> stages = file.stages().stream().map(CaseStage::name).toList();
     Set<String> ids = new HashSet<>();
     for (int i = 0; i < file.questions().size(); i++) {
@@ -210,7 +222,11 @@ public final class CaseReader {
       mustBeOne(at + ".zone", "zone", question.zone(), zones);
       mustBeOne(at + ".stage", "stage", question.stage(), stages);
       if (!ids.add(question.id())) {
-        problems.add(Code.DUPLICATE_NAME, at, "two questions are called " + question.id(), "");
+        problems.add(
+            Code.DUPLICATE_NAME,
+            at,
+            "two questions are called " + PlainText.shown(question.id()),
+            "");
       }
     }
   }
@@ -220,7 +236,7 @@ public final class CaseReader {
       problems.add(
           Code.UNKNOWN_NAME,
           place,
-          "there is no " + what + " " + underhold.site.PlainText.quoted(name),
+          "there is no " + what + " " + PlainText.quoted(name),
           NearestName.question(name, names));
     }
   }

@@ -1,6 +1,7 @@
 package underhold.classroom;
 
 import underhold.advice.SupportOption;
+import underhold.site.PlainText;
 
 /**
  * A question of size or sequence. It holds no answer: that is reckoned from the facts known at its
@@ -28,10 +29,13 @@ public record Question(
     Names.mustBe("question", id);
     if (QuestionKind.find(kind).isEmpty()) {
       throw new IllegalArgumentException(
-          "there is no kind of question \"" + kind + "\"; there are " + QuestionKind.words());
+          "there is no kind of question "
+              + PlainText.quoted(kind)
+              + "; there are "
+              + QuestionKind.words());
     }
     if (SupportOption.find(method).isEmpty()) {
-      throw new IllegalArgumentException("there is no method \"" + method + "\"");
+      throw new IllegalArgumentException("there is no method " + PlainText.quoted(method));
     }
     if (!(tolerance >= 0 && tolerance <= 50)) {
       throw new IllegalArgumentException("a tolerance is 0 to 50 per cent, not " + tolerance);

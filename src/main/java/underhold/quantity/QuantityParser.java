@@ -9,9 +9,14 @@ final class QuantityParser {
   private final Rejections rejections;
 
   QuantityParser(String text, Measure measure) {
-    this.text = text.strip();
+    this.text = onOneLine(text);
     this.measure = measure;
     this.rejections = new Rejections(this.text, measure);
+  }
+
+  /** As typed, but without what would end a line, or move the cursor, where it is shown. */
+  private static String onOneLine(String text) {
+    return text.strip().replace('\t', ' ').replace('\u2028', ' ').replace('\u2029', ' ');
   }
 
   ParsedQuantity parse() {
@@ -33,7 +38,7 @@ final class QuantityParser {
   }
 
   private static boolean isControl(int character) {
-    return Character.isISOControl(character) && character != '\t';
+    return Character.isISOControl(character);
   }
 
   private ParsedQuantity withUnit(NumberText.Read number) {

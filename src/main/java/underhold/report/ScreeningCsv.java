@@ -186,6 +186,11 @@ public final class ScreeningCsv implements TableForm {
   }
 
   @Override
+  public boolean isBegun(String beginning) {
+    return beginning.startsWith(head()) || head().startsWith(beginning);
+  }
+
+  @Override
   public boolean isTable(String beginning) {
     return beginning.startsWith(head());
   }

@@ -20,6 +20,7 @@ import underhold.consult.screening.TableForm;
  */
 public final class ScreeningJson implements TableForm {
   private static final String FORM = "screening/1";
+  private static final String BEGUN = "{\"underhold\":\"" + FORM + "\",";
   private static final String BEGINS = "{ \"underhold\": \"" + FORM + "\",";
 
   private final ScreeningBasis basis;
@@ -103,6 +104,11 @@ public final class ScreeningJson implements TableForm {
       line = begun.readLine();
     }
     table.write("\n  ]\n}\n");
+  }
+
+  @Override
+  public boolean isBegun(String beginning) {
+    return beginning.startsWith(BEGUN) || BEGUN.startsWith(beginning);
   }
 
   @Override

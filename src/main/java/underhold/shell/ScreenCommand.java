@@ -80,7 +80,7 @@ final class ScreenCommand {
       throw Refusal.site(
           "The table could not be written on ("
               + e.getMessage()
-              + "). What is done is kept; make room and run the same command again.");
+              + "). What is done is kept; put this right and run the same command again.");
     }
   }
 
@@ -229,6 +229,9 @@ final class ScreenCommand {
   private static void refuseForeign(Path out, TableForm form) {
     if (!Files.exists(out)) {
       return;
+    }
+    if (!Files.isRegularFile(out)) {
+      throw Refusal.site("--out is " + out + ", a device or pipe; name a file.");
     }
     try (var in = Files.newInputStream(out)) {
       String beginning = new String(in.readNBytes(BEGINNING), StandardCharsets.UTF_8);

@@ -23,7 +23,6 @@ import org.springframework.shell.jline.CommandCompleter;
 import org.springframework.shell.jline.CommandHighlighter;
 import org.springframework.shell.jline.PromptProvider;
 import underhold.report.Look;
-import underhold.report.Program;
 
 /** The interactive shell: Spring Shell's terminal, line reader and history, our commands. */
 @SpringBootConfiguration(proxyBeanMethods = false)
@@ -33,20 +32,24 @@ class ShellConfiguration {
       Map.of(
           "spring.main.lazy-initialization", "true",
           "logging.level.root", "OFF",
-          "spring.shell.history.name", "history",
+          "spring.shell.history.name", ShellHistory.NAME,
           "spring.shell.command.history.enabled", "false",
           "spring.shell.interactive.enabled", "false");
 
   /** Starts the shell and returns when the user leaves. */
   static int start() {
     System.setProperty("org.springframework.boot.logging.LoggingSystem", "none");
+    Path history = ShellHistory.folder(System.getenv()).resolve(ShellHistory.NAME);
+    Optional<String> fault = ShellHistory.fault(history);
     try (ConfigurableApplicationContext context =
         new SpringApplicationBuilder(ShellConfiguration.class)
             .web(WebApplicationType.NONE)
             .bannerMode(Banner.Mode.OFF)
             .logStartupInfo(false)
             .properties(SETTINGS)
+            .properties("spring.shell.history.enabled=" + fault.isEmpty())
             .run()) {
+      fault.ifPresent(context.getBean(Session.class).output()::say);
       context.getBean(ShellLoop.class).run(context.getBean(Lines.class));
       return Exit.DONE;
     }
@@ -89,17 +92,9 @@ class ShellConfiguration {
     return () -> new AttributedString(ShellLoop.PROMPT);
   }
 
-  /** The history is kept where the desktop standard wants such things. */
   @Bean
   UserConfigPathProvider userConfigPathProvider() {
-    return () -> {
-      String state = System.getenv("XDG_STATE_HOME");
-      Path base =
-          state == null || state.isBlank()
-              ? Path.of(System.getProperty("user.home"), ".local", "state")
-              : Path.of(state);
-      return base.resolve(Program.NAME);
-    };
+    return () -> ShellHistory.folder(System.getenv());
   }
 
   @Bean

@@ -42,6 +42,15 @@ public final class WholeFile {
     }
   }
 
+  /**
+   * A name beside a file for what is to take its place when it is whole; what earlier writings left
+   * there is taken away.
+   */
+  public static Path temporary(Path target) {
+    Leftovers.remove(target, Clock.systemUTC());
+    return Leftovers.temporary(target);
+  }
+
   /** Writes the bytes; refused where the file is not as it was expected. */
   public static SiteWriting write(Path file, byte[] bytes, SavedState expected) {
     try {
@@ -50,8 +59,7 @@ public final class WholeFile {
       if (directory == null || Files.isDirectory(target)) {
         return refused(Reason.CANNOT_WRITE, file, "it is a directory");
       }
-      Leftovers.remove(target, Clock.systemUTC());
-      Path temporary = Leftovers.temporary(target);
+      Path temporary = temporary(target);
       try {
         flushed(temporary, bytes);
         SavedState now = FileText.state(temporary);

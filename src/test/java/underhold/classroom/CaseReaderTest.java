@@ -40,6 +40,21 @@ class CaseReaderTest {
   }
 
   @Test
+  void names_that_could_steer_a_terminal_are_shown_without_doing_so() {
+    String escape = "\\u001b[2J";
+    assertThat(problems(changed("\"wallThickness\",\n", "\"wall" + escape + "\",\n")))
+        .anySatisfy(text -> assertThat(text).contains("the site states no wall"))
+        .allSatisfy(text -> assertThat(text).doesNotContain("\u001b"));
+    String level = "\"level\": \"" + escape + "y".repeat(5000);
+    assertThat(problems(changed("\"level\": \"", level)))
+        .singleElement()
+        .asString()
+        .contains("there is no level")
+        .doesNotContain("\u001b")
+        .hasSizeLessThan(300);
+  }
+
+  @Test
   void what_contradicts_itself_at_a_stage_is_told_with_the_stage() {
     String believed =
         "\"believed\": [ { \"zone\": \"gable\", \"fact\": \"landRights\", \"value\": \"perhaps\" } ]";

@@ -29,6 +29,7 @@ import underhold.review.file.RecordFile;
 import underhold.review.record.ReviewFile;
 import underhold.review.record.ReviewRecord;
 import underhold.review.saved.SavedAdvice;
+import underhold.shell.HostileLinesDraft;
 import underhold.site.FactDefinition;
 import underhold.site.FactDictionary;
 import underhold.site.FactReader;
@@ -68,6 +69,13 @@ final class Doors {
     for (String name : List.of("audit.json", "expectations.json")) {
       doors.add(new Door("notes " + name, Seedlings.files("rules", name), f -> notes(name, f)));
     }
+    TableDoors tables = new TableDoors(folder);
+    doors.add(new Door("table", TableDoors.seeds(2), true, tables::table));
+    doors.add(new Door("screened table", TableDoors.seeds(1), true, tables::screened));
+    for (String ending : List.of("csv", "json")) {
+      doors.add(new Door("begun " + ending, tables.begun(ending), f -> tables.begun(ending, f)));
+    }
+    doors.add(new Door("draft", Seedlings.drafts(), file -> draft(onDisk(FILE, file))));
     doors.add(new Door("quantity", words(), file -> quantity(lenient(file))));
     doors.add(new Door("fact", words(), file -> fact(lenient(file))));
     doors.add(new Door("limit", words(), file -> limit(lenient(file))));
@@ -110,6 +118,10 @@ final class Doors {
               return same ? Optional.empty() : Optional.of("is another site when written");
             },
             invalid -> problems(invalid.problems()));
+  }
+
+  private static Optional<String> draft(Path file) {
+    return Messages.wrong(HostileLinesDraft.problems(file));
   }
 
   /** A file of records, and what is done with one that can be read. */

@@ -33,24 +33,45 @@ final class Hunt {
   private volatile long began = System.nanoTime();
   private volatile long workBefore;
   private volatile long done;
+  private volatile long work;
+
+  /**
+   * What came of a hunt.
+   *
+   * @param findings each kind of failure once; empty where every file was read or refused as it
+   *     should be
+   * @param sent how many files were sent
+   * @param micros processor time that one took, in microseconds, making it included
+   */
+  record Found(Map<String, String> findings, long sent, long micros) {}
 
   private Hunt(Door door) {
     this.door = door;
   }
 
-  /** What was found, by what it is; empty where every file was read or refused as it should be. */
-  static Map<String, String> run(Door door, Iterator<byte[]> files) {
+  /** Sends the files. */
+  static Found run(Door door, Iterator<byte[]> files) {
     Hunt hunt = new Hunt(door);
-    Thread worker = new Thread(() -> files.forEachRemaining(hunt::one), "hunt at " + door.name());
+    Thread worker = new Thread(() -> hunt.all(files), "hunt at " + door.name());
     worker.setDaemon(true);
     worker.start();
     hunt.watch(worker);
-    return hunt.findings;
+    return new Found(hunt.findings, hunt.done, hunt.work / 1000 / Math.max(1, hunt.done));
+  }
+
+  private void all(Iterator<byte[]> files) {
+    long before = work();
+    files.forEachRemaining(this::one);
+    work = work() - before;
+  }
+
+  private static long work() {
+    return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
   }
 
   private void one(byte[] file) {
     present = file;
-    workBefore = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+    workBefore = work();
     began = System.nanoTime();
     try {
       Optional<String> wrong = door.open().apply(file);
@@ -90,8 +111,8 @@ final class Hunt {
     try {
       while (worker.isAlive()) {
         worker.join(200);
-        long work = ManagementFactory.getThreadMXBean().getThreadCpuTime(worker.getId());
-        boolean working = work - workBefore > LONGEST_WORK;
+        long now = ManagementFactory.getThreadMXBean().getThreadCpuTime(worker.getId());
+        boolean working = now - workBefore > LONGEST_WORK;
         if (worker.isAlive() && (working || System.nanoTime() - began > LONGEST_WAIT)) {
           String where =
               Arrays.stream(worker.getStackTrace())

@@ -7,14 +7,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.function.IntFunction;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
+import underhold.classroom.CaseReader;
 import underhold.classroom.ClassFile;
 import underhold.review.record.ReviewFile;
 import underhold.review.record.ReviewRecord;
@@ -32,11 +34,16 @@ final class KillTargets {
               "foundingDepth": "1.8 m", "gapToExcavation": "0.3 m", "lineLoad": "999 kN/m" } } ] }
       """;
 
-  private static final Pattern OFFER = Pattern.compile("(?m)^ +1  (\\S+)");
+  /** Stands before lines that are typed into the shell. */
+  static final String TYPED = "<";
+
+  /** By so many signs at its end a paper is known to be whole. */
+  private static final int LAST = 80;
 
   private final Path folder;
   private final Function<List<String>, Long> run;
   private final List<Target> all = new ArrayList<>();
+  private final Map<Path, String> ends = new HashMap<>();
 
   /**
    * A command that writes.
@@ -48,6 +55,7 @@ final class KillTargets {
    * @param fault what is wrong with the file if it is neither old nor absent; empty where nothing
    *     is
    * @param usualMillis how long it runs when nobody kills it
+   * @param goesOn whether the same command, given again, goes on where it was killed
    */
   record Target(
       String name,
@@ -55,7 +63,8 @@ final class KillTargets {
       byte @Nullable [] old,
       IntFunction<List<String>> command,
       Function<Path, String> fault,
-      long usualMillis) {
+      long usualMillis,
+      boolean goesOn) {
     List<String> words(int number) {
       return command.apply(number);
     }
@@ -71,7 +80,7 @@ final class KillTargets {
           if (!Files.exists(file)) {
             return old == null ? "" : file + " is gone";
           }
-          boolean same = old != null && java.util.Arrays.equals(old, Files.readAllBytes(file));
+          boolean same = old != null && Arrays.equals(old, Files.readAllBytes(file));
           return same ? "" : fault.apply(file);
         } catch (IOException e) {
           throw new UncheckedIOException(e);
@@ -92,71 +101,135 @@ final class KillTargets {
         StandardCopyOption.REPLACE_EXISTING);
     put(
         "one.answers.json",
-        new String(Seedlings.answers().get(0), StandardCharsets.UTF_8)
-            .replace("\"Ada\"", "\"A\"")
-            .replace("\"gable\"", "\"" + zone(cases) + "\"")
-            .replaceAll("\"because\": \\[[^]]*]", "\"because\": []")
-            .replaceAll("\"check\": \\[[^]]*]", "\"check\": []")
-            .replaceAll(", \"questions\": .*]", ""));
-    add(
-        "site set",
-        "one.site.json",
-        KillTargets::siteFault,
-        i -> List.of("site", "set", "lineLoad=" + (100 + i) + " kN/m", "--site", one));
+        "{ \"underhold\": \"answers/1\", \"student\": \"A\", \"of\": \"larch-terrace\","
+            + " \"zones\": [ { \"zone\": \"end wall\", \"method\": \"pits\", \"because\": [],"
+            + " \"check\": [], \"danger\": [] } ] }");
     for (String ending : List.of("html", "pdf", "md", "json")) {
       String out = folder.resolve("book." + ending).toString();
       add(
           "report " + ending,
           "book." + ending,
-          KillTargets::reportFault,
+          this::paperFault,
           i -> List.of("report", one, "--out", out));
     }
+    site(put("two.site.json", SITE).toString());
+    consultation(one);
+    review(one);
+    lesson(cases);
+    handouts(cases);
+    screening();
+  }
+
+  private void site(String two) throws IOException {
+    Function<Path, String> fault = KillTargets::siteFault;
+    String fresh = folder.resolve("new.site.json").toString();
+    add("site new", "new.site.json", fault, i -> List.of("site", "new", fresh, "--name", "X" + i));
+    editing("set", i -> List.of("site", "set", "lineLoad=" + (100 + i) + " kN/m", "--site", two));
+    editing("clear", i -> List.of("site", "clear", "lineLoad", "--site", two));
+    editing("zone", i -> List.of("site", "zone", "z" + i, "--site", two));
+    editing("unzone", i -> List.of("site", "unzone", "z-1", "--site", two));
+    editing("save", i -> List.of(TYPED, "site open " + two, "site zone y" + i, "site save"));
+  }
+
+  private void editing(String command, IntFunction<List<String>> line) throws IOException {
+    add("site " + command, "two.site.json", KillTargets::siteFault, line);
+  }
+
+  private void consultation(String one) throws IOException {
     String advice = folder.resolve("a.advice.json").toString();
     add(
         "advise --save",
         "a.advice.json",
         KillTargets::adviceFault,
         i -> List.of("advise", one, "--save", advice));
-    String review = folder.resolve("b.review.json").toString();
-    String other = folder.resolve("b.advice.json").toString();
-    run.apply(List.of("advise", one, "--save", other));
-    add(
-        "review start",
-        "b.review.json",
-        KillTargets::reviewFault,
-        i -> List.of("review", "start", other, "--by", "Ines"));
-    add(
-        "review comment",
-        "b.review.json",
-        KillTargets::reviewFault,
-        i -> List.of("review", "comment", review, "remark " + i, "--by", "Ines"));
-    String lesson = folder.resolve("c.class.json").toString();
-    add(
-        "class start",
-        "c.class.json",
-        KillTargets::classFault,
-        i -> List.of("class", "start", lesson, cases.toString(), "--students", "A, B"));
-    add(
-        "class reveal",
-        "c.class.json",
-        KillTargets::classFault,
-        i -> List.of("class", "reveal", lesson));
-    add(
-        "class mark",
-        "c.class.json",
-        KillTargets::classFault,
-        i -> List.of("class", "mark", lesson));
   }
 
-  private static String zone(Path cases) throws IOException {
-    String text = Files.readString(cases.resolve("larch-terrace.case.json"));
-    return JsonMapper.shared()
-        .readTree(text)
-        .path("site")
-        .path("zones")
-        .path(0)
-        .path("name")
-        .asString();
+  private void review(String one) throws IOException {
+    String advice = folder.resolve("b.advice.json").toString();
+    run.apply(List.of("advise", one, "--save", advice));
+    String file = folder.resolve("b.review.json").toString();
+    reviewing("start", i -> List.of("review", "start", advice, "--by", "Ines"));
+    reviewing("comment", i -> by("review", "comment", file, "remark " + i));
+    reviewing("query", i -> by("review", "query", file, "which drawing " + i));
+    reviewing("answer", i -> by("review", "answer", file, "3", "the first " + i));
+    reviewing(
+        "override", i -> by("review", "override", file, "wall/ranking", "refer", "--why", "w"));
+    reviewing("withdraw", i -> by("review", "withdraw", file, "2", "--why", "w" + i));
+    reviewing(
+        "sign", i -> by("review", "sign", file, "accepted-with-comments", "--role", "checker"));
+    reviewing("reopen", i -> by("review", "reopen", file, "--why", "w" + i));
+  }
+
+  private static List<String> by(String... words) {
+    List<String> line = new ArrayList<>(List.of(words));
+    line.addAll(List.of("--by", "Ines"));
+    return line;
+  }
+
+  private void reviewing(String command, IntFunction<List<String>> line) throws IOException {
+    add("review " + command, "b.review.json", KillTargets::reviewFault, line);
+  }
+
+  private void lesson(Path cases) throws IOException {
+    String lesson = folder.resolve("c.class.json").toString();
+    String answers = folder.resolve("one.answers.json").toString();
+    teaching(
+        "start", i -> List.of("class", "start", lesson, cases.toString(), "--students", "A, B"));
+    teaching("ask", i -> List.of("class", "ask", lesson, "footingWidth", "--by", "A"));
+    teaching("answer", i -> List.of("class", "answer", lesson, answers));
+    teaching("reveal", i -> List.of("class", "reveal", lesson));
+    teaching("mark", i -> List.of("class", "mark", lesson));
+  }
+
+  private void teaching(String command, IntFunction<List<String>> line) throws IOException {
+    add("class " + command, "c.class.json", KillTargets::classFault, line);
+  }
+
+  private void handouts(Path cases) throws IOException {
+    String study = cases.resolve("larch-terrace.case.json").toString();
+    for (String kind : List.of("sheet", "key")) {
+      for (String ending : List.of("html", "pdf", "md")) {
+        String file = kind + "." + ending;
+        String out = folder.resolve(file).toString();
+        add(
+            "class " + kind + " " + ending,
+            file,
+            this::paperFault,
+            i -> List.of("class", kind, study, "--out", out));
+      }
+    }
+    String made = folder.resolve("made.case.json").toString();
+    add(
+        "class make",
+        "made.case.json",
+        file -> CaseReader.read(file).content().isPresent() ? "" : file + " cannot be read",
+        i ->
+            List.of(
+                "class", "make", "--leader", "needles", "--teaches", "spanning", "--out", made));
+  }
+
+  /** The table in the end is the one that a run nobody disturbs makes. */
+  private void screening() throws IOException {
+    String zones = "cases/demo/riverside-estate.zones.csv";
+    for (String ending : List.of("csv", "json")) {
+      Path undisturbed = folder.resolve("undisturbed." + ending);
+      run.apply(List.of("screen", zones, "--out", undisturbed.toString()));
+      byte[] whole = Files.readAllBytes(undisturbed);
+      String out = folder.resolve("table." + ending).toString();
+      add(
+          "screen " + ending,
+          "table." + ending,
+          file -> Arrays.equals(whole, read(file)) ? "" : file + " is another table",
+          i -> List.of("screen", zones, "--out", out));
+    }
+  }
+
+  private static byte[] read(Path file) {
+    try {
+      return Files.readAllBytes(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private Path put(String name, String text) throws IOException {
@@ -173,8 +246,9 @@ final class KillTargets {
     if (!wrong.isEmpty()) {
       throw new IllegalStateException(name + " makes no sound file: " + wrong);
     }
-    byte[] before = name.startsWith("report") ? Files.readAllBytes(path) : old;
-    all.add(new Target(name, path, before, command, fault, millis));
+    boolean over = name.startsWith("report") || path.toString().endsWith(".md");
+    byte[] before = over ? Files.readAllBytes(path) : old; // a paper may be made anew
+    all.add(new Target(name, path, before, command, fault, millis, name.startsWith("screen")));
   }
 
   List<Target> all() {
@@ -222,32 +296,23 @@ final class KillTargets {
     return ClassFile.FILES.read(file).content().isPresent() ? "" : file + " cannot be read";
   }
 
-  private static String reportFault(Path file) {
+  /** A paper ends as the one made first. */
+  private String paperFault(Path file) {
+    String text = new String(read(file), StandardCharsets.ISO_8859_1).strip();
+    String name = file.toString();
     try {
-      String text = Files.readString(file, StandardCharsets.ISO_8859_1).strip();
-      String name = file.toString();
       if (name.endsWith(".json")) {
-        JsonMapper.shared().readTree(file.toFile());
+        JsonMapper.shared().readTree(text);
         return "";
       }
-      boolean ended =
-          name.endsWith(".html")
-              ? text.endsWith("</html>")
-              : name.endsWith(".pdf") ? text.endsWith("%%EOF") : text.length() > 10_000;
-      return ended ? "" : file + " ends too early";
-    } catch (IOException | JacksonException e) {
+    } catch (JacksonException e) {
       return file + ": " + e;
     }
-  }
-
-  /** An answer to what the interview asks: names where it wants names, else what it offers. */
-  static String answerTo(String question, String name) {
-    if (question.contains("called?")
-        || question.contains("ame it")
-        || question.contains("its name")) {
-      return "Yard " + name;
-    }
-    Matcher offer = OFFER.matcher(question);
-    return offer.find() ? offer.group(1) : "unknown";
+    String end = text.substring(Math.max(0, text.length() - LAST));
+    boolean whole =
+        name.endsWith(".pdf")
+            ? text.endsWith("%%EOF")
+            : end.equals(ends.computeIfAbsent(file, key -> end)) && end.length() == LAST;
+    return whole ? "" : file + " ends too early";
   }
 }

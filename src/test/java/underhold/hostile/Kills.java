@@ -1,21 +1,17 @@
 package underhold.hostile;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import java.util.TreeMap;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import org.jspecify.annotations.Nullable;
 import underhold.hostile.KillTargets.Target;
 
 /**
@@ -28,15 +24,17 @@ public final class Kills {
   private static final int MOST_WAITED_SECONDS = 120;
 
   private static final String WRITER = "writer";
-  private static final String NOBODY_KNOWS = "unknown";
-  private static final Pattern NUMBER = Pattern.compile("Question (\\d+)");
 
   private final Random random;
   private final Path folder;
   private final List<String> program;
-  private final Map<String, Integer> killed = new TreeMap<>();
-  private final Map<String, Integer> caught = new TreeMap<>();
+  private final Set<String> names = new LinkedHashSet<>();
+  private final Map<String, Integer> killed = new HashMap<>();
+  private final Map<String, Integer> caught = new HashMap<>();
+  private final Map<String, Integer> over = new HashMap<>();
   private final List<String> losses = new ArrayList<>();
+
+  private int answers;
 
   private Kills(long seed, Path folder, List<String> program) {
     this.random = new Random(seed);
@@ -47,18 +45,29 @@ public final class Kills {
   /**
    * Kills and looks.
    *
-   * @param arguments how many kills of commands, of interviews and of a process that does nothing
-   *     but write; a seed; then the words that start the program
+   * @param arguments how many kills of commands, of interviews by pipe and at a terminal, and of a
+   *     process that does nothing but write; a seed; then the words that start the program
    */
   public static void main(String[] arguments) throws Exception {
     Path folder = Files.createTempDirectory("underhold-kills");
-    List<String> program = List.of(arguments).subList(4, arguments.length);
-    Kills kills = new Kills(Long.parseLong(arguments[3]), folder, program);
-    kills.writers(Integer.parseInt(arguments[2]));
-    kills.interviews(Integer.parseInt(arguments[1]));
+    List<String> program = List.of(arguments).subList(5, arguments.length);
+    Kills kills = new Kills(Long.parseLong(arguments[4]), folder, program);
+    kills.writers(Integer.parseInt(arguments[3]));
+    kills.interviews(Integer.parseInt(arguments[1]), false);
+    kills.interviews(Integer.parseInt(arguments[2]), true);
     kills.commands(Integer.parseInt(arguments[0]));
-    System.out.println(
-        "killed " + kills.killed + ", of these while a temporary file stood " + kills.caught);
+    System.out.printf(
+        "%-26s %7s %20s %12s%n", "what", "killed", "while it was writing", "over before");
+    for (String name : kills.names) {
+      System.out.printf(
+          "%-26s %7d %20d %12d%n",
+          name,
+          kills.killed.getOrDefault(name, 0),
+          kills.caught.getOrDefault(name, 0),
+          kills.over.getOrDefault(name, 0));
+    }
+    int all = kills.killed.values().stream().mapToInt(Integer::intValue).sum();
+    System.out.println(all + " killed; " + kills.answers + " accepted answers looked for");
     kills.losses.forEach(System.out::println);
     System.out.println(kills.losses.isEmpty() ? "Nothing was lost." : "LOST");
     System.exit(kills.losses.isEmpty() ? 0 : 1);
@@ -76,12 +85,20 @@ public final class Kills {
       targets.layOut(target, i);
       Process process = start(target.words(i), target.log());
       boolean watching = random.nextInt(3) > 0;
-      long limit = watching ? target.usualMillis() * 4 : target.usualMillis();
-      long moment = watching ? limit : limit / 2 + random.nextInt((int) limit);
+      long limit = target.usualMillis();
+      long moment = watching ? limit * 4 : limit / 2 + random.nextInt((int) limit);
+      if (target.goesOn()) {
+        watching = random.nextInt(4) == 0;
+        moment = limit / 5 + random.nextInt((int) limit);
+      }
       waitFor(process, target.file(), watching, moment);
       end(process, target.name(), target.file());
       String wrong = target.check().apply(i);
       note(target.name(), wrong);
+      if (target.goesOn()) {
+        complete(target.words(i));
+        note(target.name() + ", gone on with", target.fault().apply(target.file()));
+      }
     }
   }
 
@@ -98,66 +115,37 @@ public final class Kills {
     }
   }
 
-  /** One answer after the other; killed once so many are taken, or while the next one is. */
-  private void interviews(int count) throws Exception {
-    Path file = folder.resolve("talk.site.json");
+  /**
+   * One answer after the other; killed once so many are taken, or while the next one is. Of three
+   * terminals one is closed in place of the kill.
+   */
+  private void interviews(int count, boolean terminal) throws Exception {
+    String name = terminal ? "interview at a terminal" : "interview by pipe";
+    Path file = folder.resolve(terminal ? "tell.site.json" : "talk.site.json");
     for (int i = 0; i < count; i++) {
       if (i % 5 == 0) {
         Files.deleteIfExists(file);
       }
-      Process process = start(List.of("interview", file.toString()), null);
-      String last = converse(process, 1 + random.nextInt(6), "n" + i);
-      end(process, "interview", file);
+      Conversation talk =
+          terminal ? Conversation.atTerminal(program, file) : Conversation.byPipe(program, file);
+      String last = talk.converse(1 + random.nextInt(6), "n" + i);
+      pause(random.nextInt(40_000));
+      boolean alive = !talk.over();
+      if (terminal && i % 3 == 2) {
+        boolean ended = talk.hangUp();
+        count("terminal closed", alive, file);
+        note(name, ended ? "" : "does not end when its terminal is closed");
+      } else {
+        talk.kill();
+        count(name, alive, file);
+      }
       String wrong = Files.exists(file) ? KillTargets.siteFault(file) : "";
       if (wrong.isEmpty() && !last.isEmpty() && !Files.readString(file).contains(last)) {
         wrong = "the answer \"" + last + "\" is lost, though the next question was shown";
       }
-      note("interview", wrong);
+      note(name, talk.questions() == 0 && alive ? "asked nothing" : wrong);
+      answers += last.isEmpty() ? 0 : 1;
     }
-  }
-
-  /** Answers questions and gives back the last answer after which another question came. */
-  private String converse(Process process, int answers, String name) throws IOException {
-    InputStream shown = process.getErrorStream();
-    OutputStream typed = process.getOutputStream();
-    String sent = "";
-    String kept = "";
-    int before = 0;
-    for (int i = 0; i < answers; i++) {
-      String question = untilPrompt(shown, process);
-      if (question.isEmpty()) {
-        return kept;
-      }
-      Matcher number = NUMBER.matcher(question);
-      if (!number.find()) {
-        return kept;
-      }
-      int now = Integer.parseInt(number.group(1));
-      kept = now > before && !sent.equals(NOBODY_KNOWS) ? sent : kept;
-      before = now;
-      sent = KillTargets.answerTo(question.substring(number.start()), name + "-" + i);
-      typed.write((sent + "\n").getBytes(StandardCharsets.UTF_8));
-      typed.flush();
-    }
-    pause(random.nextInt(40_000));
-    return kept;
-  }
-
-  private static String untilPrompt(InputStream shown, Process process) throws IOException {
-    StringBuilder text = new StringBuilder();
-    long began = System.nanoTime();
-    while (System.nanoTime() - began < TimeUnit.SECONDS.toNanos(MOST_WAITED_SECONDS)) {
-      if (shown.available() > 0) {
-        text.append((char) shown.read());
-      } else if (text.toString().endsWith("\n> ")) {
-        return text.toString();
-      } else if (!process.isAlive()) {
-        return "";
-      } else {
-        pause(500);
-      }
-    }
-    return "";
   }
 
   /** A process that writes one file over and over, so that nearly every kill meets a writing. */
@@ -184,16 +172,17 @@ public final class Kills {
     clear(file);
   }
 
-  private Process start(List<String> words, @Nullable Path log) throws IOException {
+  /** Starts the program; words after {@link KillTargets#TYPED} are lines typed into it. */
+  private Process start(List<String> words, Path log) throws IOException {
+    int typed = words.indexOf(KillTargets.TYPED);
     List<String> line = new ArrayList<>(program);
-    line.addAll(words);
+    line.addAll(typed < 0 ? words : words.subList(0, typed));
+    List<String> lines = typed < 0 ? List.of() : words.subList(typed + 1, words.size());
+    Path input = Files.write(log.resolveSibling("typed"), lines);
     ProcessBuilder builder = new ProcessBuilder(line);
-    if (log != null) {
-      builder.redirectErrorStream(true).redirectOutput(log.toFile());
-    } else {
-      builder.redirectOutput(ProcessBuilder.Redirect.DISCARD);
-    }
-    return builder.start();
+    builder.environment().put("XDG_STATE_HOME", folder.toString());
+    builder.redirectInput(input.toFile());
+    return builder.redirectErrorStream(true).redirectOutput(log.toFile()).start();
   }
 
   /** Runs a command to its end and says how long it took, in milliseconds. */
@@ -214,7 +203,12 @@ public final class Kills {
   private void end(Process process, String name, Path file) throws Exception {
     boolean alive = process.isAlive();
     process.destroyForcibly().waitFor();
-    killed.merge(alive ? name : name + " (over before)", 1, Integer::sum);
+    count(name, alive, file);
+  }
+
+  private void count(String name, boolean alive, Path file) throws IOException {
+    names.add(name);
+    (alive ? killed : over).merge(name, 1, Integer::sum);
     if (temporaries(file) > 0) {
       caught.merge(name, 1, Integer::sum);
       if (!name.equals(WRITER)) {

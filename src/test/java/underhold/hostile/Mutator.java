@@ -133,7 +133,7 @@ final class Mutator {
     return String.join("", words);
   }
 
-  private byte[] encoded(String text) {
+  byte[] encoded(String text) {
     List<Charset> charsets =
         List.of(
             StandardCharsets.UTF_16LE,
@@ -147,7 +147,7 @@ final class Mutator {
     };
   }
 
-  private byte[] broken(byte[] bytes) {
+  byte[] broken(byte[] bytes) {
     if (bytes.length == 0) {
       return noise();
     }
@@ -187,7 +187,7 @@ final class Mutator {
     return all;
   }
 
-  private byte[] noise() {
+  byte[] noise() {
     byte[] noise = new byte[random.nextInt(400)];
     random.nextBytes(noise);
     if (random.nextBoolean()) {

@@ -71,6 +71,22 @@ final class Seedlings {
     return all;
   }
 
+  /** Sites that lack what every zone needs, as an interview leaves them when it is stopped. */
+  static List<byte[]> drafts() {
+    return List.of(
+        bytes(
+            """
+            { "underhold": "site/1", "name": "Cooper's Yard", "units": "SI",
+              "facts": { "structureKind": "building-wall", "excavationDepth": "4.2 m" },
+              "zones": [ { "name": "a", "facts": { "lineLoad": "120 kN/m" } }, { "name": "b" } ] }
+            """),
+        bytes(
+            """
+            { "underhold": "site/1", "name": "Cooper's Yard",
+              "zones": [ { "name": "a", "facts": { "loadPattern": "continuous" } } ] }
+            """));
+  }
+
   /** A saved consultation, whole, and one of whose lists little is left. */
   static List<byte[]> advice() {
     String whole = SavedAdvice.FILES.text(SavedSamples.saved("ferry-street-column"));

@@ -3,7 +3,9 @@ package underhold.quantity;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -154,5 +156,14 @@ class AcceptedFormsTest {
               assertThat(quantity.measure()).isEqualTo(measure);
               assertThat(quantity.text()).isEqualTo(text);
             });
+  }
+
+  @Test
+  void the_text_kept_has_no_sign_that_would_end_a_line_or_move_the_cursor() {
+    for (String between : List.of("\t", "\u2028", "\u2029")) {
+      Quantity kept =
+          Quantity.parse("200" + between + "kPa", Measure.PRESSURE).toOptional().orElseThrow();
+      assertThat(kept.text()).isEqualTo("200 kPa");
+    }
   }
 }

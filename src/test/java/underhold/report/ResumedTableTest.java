@@ -1,14 +1,19 @@
 package underhold.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -48,7 +53,7 @@ class ResumedTableTest {
   }
 
   /** Stops after some rows; every row that is skipped is told to the list. */
-  private final class Watch implements ScreeningRun.Watcher {
+  private class Watch implements ScreeningRun.Watcher {
     private final int stopAfter;
     private final List<String> told = new ArrayList<>();
     private int seen;
@@ -150,6 +155,21 @@ class ResumedTableTest {
   }
 
   @Test
+  void a_begun_table_of_other_bytes_is_told() throws IOException {
+    for (String name : List.of("s.csv", "s.json")) {
+      Path table = folder.resolve(name);
+      run(table, form(name), new Watch(4));
+      Path begun = BegunTable.begun(table, form(name));
+      Files.write(begun, new byte[] {'"', (byte) 0xFF, '\n'}, StandardOpenOption.APPEND);
+
+      ScreeningRun.Ended ended = run(table, form(name), new Watch(Integer.MAX_VALUE));
+
+      assertThat(ended.problem()).contains("no UTF-8 text").contains("--anew");
+      assertThat(begun).exists();
+    }
+  }
+
+  @Test
   void two_runs_do_not_write_one_table() throws IOException {
     Path table = folder.resolve("w.csv");
     try (BegunTable first = BegunTable.open(table, form("w.csv"), false).table().orElseThrow()) {
@@ -157,5 +177,86 @@ class ResumedTableTest {
       assertThat(BegunTable.open(table, form("w.csv"), false).problem())
           .contains("being written by another run");
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"no line end", "a line\nand half a", "", "source,lin"})
+  @DisplayName("A file of that name that is no table under way stays as it is, also with --anew")
+  void a_foreign_file_is_left_alone(String text) throws IOException {
+    for (String name : List.of("x.csv", "x.json")) {
+      Path table = folder.resolve(name);
+      Path begun = Files.writeString(BegunTable.begun(table, form(name)), text);
+      boolean anew = text.length() % 2 == 0;
+      boolean ours = form(name).head().startsWith(text);
+      BegunTable.Opened opened = BegunTable.open(table, form(name), anew);
+      if (ours) {
+        opened.table().orElseThrow().close();
+        assertThat(begun).hasContent(form(name).head());
+      } else {
+        assertThat(opened.problem()).contains("is no table under way").contains("--out");
+        assertThat(begun).hasContent(text);
+      }
+      Files.delete(begun);
+    }
+  }
+
+  @Test
+  @DisplayName("Another program finds the begun table locked until the table is whole")
+  void the_lock_is_held_to_the_end() throws IOException {
+    Path table = folder.resolve("l.csv");
+    run(table, form("l.csv"), new Watch(4));
+    List<String> found = new ArrayList<>();
+    Watch watch =
+        new Watch(Integer.MAX_VALUE) {
+          @Override
+          public void at(double taken, ScreeningRun.Count count) {
+            if (count.done() == 2) {
+              found.add(LockProbe.ask(BegunTable.begun(table, form("l.csv"))));
+            }
+          }
+        };
+
+    assertThat(run(table, form("l.csv"), watch).whole()).isTrue();
+
+    assertThat(found).containsExactly("held");
+  }
+
+  @Test
+  void a_table_that_another_program_put_there_meanwhile_is_not_replaced() throws IOException {
+    for (boolean stoodBefore : List.of(false, true)) {
+      Path table = folder.resolve("y" + stoodBefore + ".csv");
+      if (stoodBefore) {
+        run(table, form("y.csv"), new Watch(Integer.MAX_VALUE));
+      }
+      try (ZoneInput zones = ZoneInput.of(List.of(input)).input().orElseThrow();
+          BegunTable begun = BegunTable.open(table, form("y.csv"), false).table().orElseThrow()) {
+        Watch watch = new Watch(Integer.MAX_VALUE);
+        ZoneScreen screen = new ZoneScreen(CONSULTANT, 0, 1);
+        ScreeningRun run =
+            new ScreeningRun(zones, begun, form("y.csv"), screen, watch, watch::stop);
+        Files.writeString(table, "another's");
+
+        assertThatThrownBy(() -> run.run(1)).hasMessageContaining("by another program");
+
+        assertThat(table).hasContent("another's");
+        assertThat(Files.readAllLines(begun.begun())).hasSize(ZONES + 1);
+      }
+    }
+  }
+
+  @Test
+  void what_a_kill_left_is_cleared_and_a_link_leads_to_the_table() throws IOException {
+    Path kept = Files.createDirectory(folder.resolve("kept")).resolve("z.csv");
+    run(kept, form("z.csv"), new Watch(Integer.MAX_VALUE));
+    byte[] whole = Files.readAllBytes(kept);
+    Path link = Files.createSymbolicLink(folder.resolve("z.csv"), kept);
+    Path left = Files.createFile(kept.resolveSibling(".z.csv." + UUID.randomUUID()));
+    Files.setLastModifiedTime(left, FileTime.from(Instant.now().minusSeconds(600)));
+
+    run(link, form("z.csv"), new Watch(Integer.MAX_VALUE));
+
+    assertThat(link).isSymbolicLink();
+    assertThat(Files.readAllBytes(kept)).isEqualTo(whole);
+    assertThat(left).doesNotExist();
   }
 }

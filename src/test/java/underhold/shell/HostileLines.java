@@ -52,15 +52,15 @@ final class HostileLines {
           "compare pits needles @/one.site.json",
           "trace @/one.site.json",
           "what-if gapToExcavation=3_m --site @/one.site.json",
-          "size pits @/one.site.json --set pitWidth=1_m --units US",
+          "size pits @/one.site.json --set widest-pit=1_m --units US",
           "stages @/one.site.json",
           "recheck @/one.advice.json",
           "review start @/one.advice.json --by Ines --role checker",
           "review targets @/one.review.json pits",
           "review comment @/one.review.json some text --on whole --by Ines",
           "review query @/one.review.json some text --by Ines",
-          "review answer @/one.review.json 2 some text --by Ines",
-          "review override @/one.review.json zone/wall/ranking needles --why because --by Ines",
+          "review answer @/one.review.json 3 some text --by Ines",
+          "review override @/one.review.json wall/ranking needles --why because --by Ines",
           "review withdraw @/one.review.json 2 --why because --by Ines",
           "review sign @/one.review.json checked --by Ines",
           "review reopen @/one.review.json --why because --by Ines",
@@ -70,11 +70,17 @@ final class HostileLines {
           "class rubric",
           "class start @/new.class.json @/cases --students A,B",
           "class show @/one.class.json",
-          "class sheet @/one.class.json --student A",
+          "class sheet @/one.class.json --by A",
           "class scores @/one.class.json --csv",
           "class reveal @/one.class.json",
-          "class ask @/one.class.json footingWidth --student A",
-          "class answer @/one.class.json @/one.answers.json");
+          "class ask @/one.class.json footingWidth --by A",
+          "class answer @/one.class.json @/one.answers.json",
+          "class sheet @/cases/larch-terrace.case.json --out @/made/sheet.md",
+          "class key @/cases/larch-terrace.case.json --out @/made/key.md",
+          "screen --template",
+          "screen @/one.zones.csv --out @/made/t.csv --draws 0",
+          "screen @/one.zones.csv @/one.site.json --out @/made/t.json --draws 0 --seed 7 --anew",
+          "screen @ --out @/made/u.csv --draws 0 --rules @/pack");
 
   /** Lines that reckon long when they are sound; something in them is always unsound. */
   private static final List<String> NEVER_SOUND =
@@ -86,11 +92,17 @@ final class HostileLines {
           "rules audit --tries ?",
           "report @/one.site.json --for ?",
           "report @/one.site.json --out @/?",
-          "class mark @/one.class.json --student ?");
+          "class mark @/one.class.json --by ?",
+          "class make --leader ? --level hard --seed 7 --out @/made/m.case.json",
+          "class make --leader needles --teaches ? --seed 7 --out @/made/m.case.json",
+          "class make --leader needles --seed ? --out @/made/?");
 
   /** Where one of these stands a word may become the name of a new file. */
   private static final Set<String> WRITING =
       Set.of("new", "save", "start", "interview", "--save", "--out", "report", "reveal");
+
+  /** Words of a command; whatever stands behind them may be a name. */
+  private static final int LONGEST_COMMAND = 2;
 
   private final Random random;
   private final Path folder;
@@ -153,22 +165,26 @@ final class HostileLines {
     if (!writing) {
       return line;
     }
-    return line.stream()
-        .map(
-            word -> {
-              if (WRITING.contains(word) || word.startsWith(folder.toString())) {
-                return word;
-              }
-              int equals = word.indexOf('=');
-              return word.startsWith("-")
-                  ? equals < 0 ? word : word.substring(0, equals + 1) + inOurs(word, equals + 1)
-                  : plain(word) ? word : inOurs(word, 0);
-            })
-        .toList();
+    List<String> tame = new ArrayList<>();
+    for (String word : line) {
+      boolean command = tame.size() < LONGEST_COMMAND && (WRITING.contains(word) || plain(word));
+      tame.add(command || word.startsWith(folder.toString()) ? word : tame(word));
+    }
+    return tame;
+  }
+
+  /** An option stays one. */
+  private String tame(String word) {
+    int equals = word.indexOf('=');
+    if (!word.startsWith("-")) {
+      return inOurs(word, 0);
+    }
+    return equals < 0 ? word : word.substring(0, equals + 1) + inOurs(word, equals + 1);
   }
 
   private boolean plain(String word) {
-    return Set.of("site", "advise", "class", "review", "interview").contains(word);
+    return Set.of("site", "advise", "class", "review", "screen", "sheet", "key", "make")
+        .contains(word);
   }
 
   private String inOurs(String word, int from) {

@@ -1,6 +1,7 @@
 package underhold.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.PrintWriter;
 import java.io.StringReader;
@@ -16,6 +17,7 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -168,5 +170,17 @@ class ScreenCommandTest {
         .contains("\r[############------------] 50 %  500 zones, 1 skipped, 10 s left")
         .doesNotContain("not drawn")
         .endsWith(" \r");
+  }
+
+  @Test
+  @Timeout(20)
+  void a_table_is_not_written_over_a_device_or_pipe() throws Exception {
+    assumeTrue(Files.exists(Path.of("/dev/null")));
+    Path link = Files.createSymbolicLink(folder.resolve("null.csv"), Path.of("/dev/null"));
+
+    ShellClient.Ran ran = shell.run("screen", DEMO, "--out", link.toString());
+
+    assertThat(ran.code()).isEqualTo(Exit.SITE);
+    assertThat(ran.err()).contains("a device or pipe");
   }
 }

@@ -1,23 +1,33 @@
 package underhold.consult.screening;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.BufferedReader;
 import java.io.BufferedWriter;
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
 import java.io.Writer;
 import java.nio.ByteBuffer;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
-import java.nio.charset.StandardCharsets;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import underhold.site.PlainText;
+import underhold.site.WholeFile;
 
 /**
  * A table under way. Its lines stand in a file beside the table, added in order and each in one
@@ -26,14 +36,21 @@ import underhold.site.PlainText;
  */
 public final class BegunTable implements Closeable {
   private static final int BLOCK = 8192;
+
+  /** A row names its input, its zone and its rules, each many times at most. */
+  private static final int LONGEST_ROW = 8 * CsvRecords.LONGEST_ROW;
+
   private static final String LINE_END = "\r\n";
 
   private final Path table;
   private final Path begun;
   private final TableForm form;
   private final FileChannel channel;
+  private final @Nullable List<Object> before;
 
-  private BegunTable(Path table, Path begun, TableForm form, FileChannel channel) {
+  private BegunTable(
+      Path table, Path begun, TableForm form, FileChannel channel, @Nullable List<Object> before) {
+    this.before = before;
     this.table = table;
     this.begun = begun;
     this.form = form;
@@ -65,12 +82,11 @@ public final class BegunTable implements Closeable {
               StandardOpenOption.READ,
               StandardOpenOption.WRITE,
               LinkOption.NOFOLLOW_LINKS);
-      String problem =
-          lock(channel) ? "" : begun + " is being written by another run; wait for it.";
-      BegunTable opened = new BegunTable(table, begun, form, channel);
+      boolean ours = lock(channel) && Files.exists(begun); // not let go by a run that just ended
+      String problem = ours ? "" : begun + " is being written by another run; wait for it.";
+      BegunTable opened = new BegunTable(table, begun, form, channel, stands(table));
       if (problem.isEmpty()) {
-        channel.truncate(anew ? 0 : opened.wholeLines());
-        problem = opened.readHead();
+        problem = opened.begin(anew);
       }
       if (problem.isEmpty()) {
         return new Opened(Optional.of(opened), "");
@@ -109,15 +125,31 @@ public final class BegunTable implements Closeable {
     return 0;
   }
 
-  /** Writes the head of a new table, or looks whether it is that of a begun one. */
-  private String readHead() throws IOException {
-    if (channel.size() == 0) {
+  /** Cuts the file to its whole lines, or begins it; says why it does neither. */
+  private String begin(boolean anew) throws IOException {
+    byte[] head = form.head().getBytes(UTF_8);
+    byte[] found = beginning(head.length + 1);
+    if (!form.isBegun(new String(found, 0, Math.min(found.length, head.length), UTF_8))) {
+      return begun
+          + " is there already and is no table under way, so nothing was written. Move it away, or"
+          + " name another --out.";
+    }
+    long whole = anew ? 0 : wholeLines();
+    boolean same = found.length > head.length && "\r\n".indexOf(found[head.length]) >= 0;
+    if (whole > 0 && !(same && Arrays.equals(head, Arrays.copyOf(found, head.length)))) {
+      return otherwise("its first line differs");
+    }
+    channel.truncate(whole);
+    if (whole == 0) {
       add(form.head());
-      return "";
     }
-    try (BufferedReader lines = lines()) {
-      return form.head().equals(lines.readLine()) ? "" : otherwise("its first line");
-    }
+    return "";
+  }
+
+  private byte[] beginning(int length) throws IOException {
+    ByteBuffer bytes = ByteBuffer.allocate(length);
+    while (bytes.hasRemaining() && channel.read(bytes, bytes.position()) > 0) {}
+    return Arrays.copyOf(bytes.array(), bytes.position());
   }
 
   /** Says that a begun table was not made as this one is. */
@@ -125,7 +157,7 @@ public final class BegunTable implements Closeable {
     return begun
         + " is a table begun earlier, but not with this program, these rules and these draws ("
         + what
-        + " differs); run as it was begun, begin again with --anew, or name another --out.";
+        + "); run as it was begun, begin again with --anew, or name another --out.";
   }
 
   /** The file in which the table stands while it is under way. */
@@ -134,39 +166,84 @@ public final class BegunTable implements Closeable {
   }
 
   /** The ids of the rows that are done, in order. */
-  Rows rows() throws IOException {
+  Rows rows() {
     return new Rows(lines());
   }
 
-  private BufferedReader lines() throws IOException {
-    return new BufferedReader(
-        Channels.newReader(
-            FileChannel.open(begun, StandardOpenOption.READ), StandardCharsets.UTF_8));
+  private BufferedReader lines() {
+    return new BufferedReader(new InputStreamReader(new FromStart(channel), UTF_8.newDecoder()));
+  }
+
+  /** Reads through the one channel: to open and close the file once more would end the lock. */
+  private static final class FromStart extends InputStream {
+    private final FileChannel channel;
+    private long at;
+
+    FromStart(FileChannel channel) {
+      this.channel = channel;
+    }
+
+    @Override
+    public int read() throws IOException {
+      byte[] one = new byte[1];
+      return read(one, 0, 1) < 0 ? -1 : one[0] & 0xFF;
+    }
+
+    @Override
+    public int read(byte[] bytes, int from, int length) throws IOException {
+      int taken = channel.read(ByteBuffer.wrap(bytes, from, length), at);
+      at += Math.max(0, taken);
+      return taken;
+    }
   }
 
   /** The rows of a begun table, one at a time. */
   final class Rows implements Closeable {
     private final BufferedReader lines;
-    private int line = 1;
+    private int line;
     private String problem = "";
 
-    Rows(BufferedReader lines) throws IOException {
+    Rows(BufferedReader lines) {
       this.lines = lines;
-      lines.readLine(); // the head
     }
 
     /** The id of the next row; empty at the end, or at a row that was made otherwise. */
     Optional<String> next() throws IOException {
-      String row = lines.readLine();
-      line++;
+      String row;
+      try {
+        if (line == 0) {
+          text(); // the head
+          line++;
+        }
+        row = text();
+        line++;
+      } catch (CharacterCodingException e) {
+        problem = otherwise("after line " + line + " something is no UTF-8 text");
+        return Optional.empty();
+      }
       if (row == null) {
         return Optional.empty();
       }
       Optional<String> id = form.id(row);
       if (id.isEmpty()) {
-        problem = otherwise("line " + line);
+        problem = otherwise("line " + line + " differs");
       }
       return id;
+    }
+
+    /** A line without its end, cut where it is longer than any row; null at the end. */
+    private @Nullable String text() throws IOException {
+      StringBuilder row = new StringBuilder();
+      int sign = lines.read();
+      if (sign < 0) {
+        return null;
+      }
+      while (sign >= 0 && sign != '\n' && row.length() < LONGEST_ROW) {
+        row.append((char) sign);
+        sign = lines.read();
+      }
+      boolean pair = sign == '\n' && row.length() > 0 && row.charAt(row.length() - 1) == '\r';
+      return pair ? row.substring(0, row.length() - 1) : row.toString();
     }
 
     /** The line read last. */
@@ -187,7 +264,7 @@ public final class BegunTable implements Closeable {
 
   /** Adds a line. */
   void add(String line) throws IOException {
-    ByteBuffer bytes = ByteBuffer.wrap((line + LINE_END).getBytes(StandardCharsets.UTF_8));
+    ByteBuffer bytes = ByteBuffer.wrap((line + LINE_END).getBytes(UTF_8));
     channel.position(channel.size());
     while (bytes.hasRemaining()) {
       channel.write(bytes);
@@ -197,23 +274,41 @@ public final class BegunTable implements Closeable {
   /** Writes the table whole, and lets the begun one go. */
   void finish() throws IOException {
     channel.force(true);
-    Path temporary = table.resolveSibling("." + table.getFileName() + "." + UUID.randomUUID());
+    Path target = Files.exists(table) ? table.toRealPath() : table.toAbsolutePath();
+    if (!Objects.equals(stands(table), before)) {
+      throw new IOException(table + " was changed by another program while this one ran");
+    }
+    if (before != null && !Files.isWritable(target)) {
+      throw new IOException(table + " may not be written to");
+    }
+    Path temporary = WholeFile.temporary(target);
     try {
       try (FileChannel out =
               FileChannel.open(temporary, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-          Writer writer = new BufferedWriter(Channels.newWriter(out, StandardCharsets.UTF_8));
+          Writer writer = new BufferedWriter(Channels.newWriter(out, UTF_8));
           BufferedReader lines = lines()) {
         form.whole(lines, writer);
         writer.flush();
         out.force(true);
       }
       Files.move(
-          temporary, table, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+          temporary, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     } finally {
       Files.deleteIfExists(temporary);
     }
+    Files.deleteIfExists(begun); // while it is still ours
     channel.close();
-    Files.deleteIfExists(begun);
+  }
+
+  /** What tells a file from what it was before; null where there is none. */
+  private static @Nullable List<Object> stands(Path file) throws IOException {
+    try {
+      BasicFileAttributes found = Files.readAttributes(file, BasicFileAttributes.class);
+      Object key = found.fileKey();
+      return List.of(key == null ? "" : key, found.size(), found.lastModifiedTime());
+    } catch (NoSuchFileException e) {
+      return null;
+    }
   }
 
   @Override

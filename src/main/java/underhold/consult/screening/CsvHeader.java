@@ -20,6 +20,10 @@ final class CsvHeader {
   /** More layers than any boring log tells apart. */
   static final int MOST_LAYERS = 200;
 
+  /** More columns than all facts and {@link #MOST_LAYERS} layers take, with room for one's own. */
+  static final int MOST_COLUMNS = 5000;
+
+  private static final int MOST_PROBLEMS = 50;
   private static final String ZONE = "zone";
   private static final String PASSED_OVER = "#";
   private static final Map<String, Kind> WORDS =
@@ -60,7 +64,23 @@ final class CsvHeader {
   private List<CsvColumn> columns(List<String> cells) {
     List<CsvColumn> columns = new ArrayList<>();
     Map<String, Integer> seen = new HashMap<>();
+    if (cells.size() > MOST_COLUMNS) {
+      problems.add(
+          file
+              + ":"
+              + line
+              + ": the header has "
+              + cells.size()
+              + " columns, more than the "
+              + MOST_COLUMNS
+              + " that a table may have; leave out what is not about the zones");
+      return columns;
+    }
     for (int i = 0; i < cells.size(); i++) {
+      if (problems.size() == MOST_PROBLEMS) {
+        problem(i + 1, "what is wrong from here on is not listed", "put right the columns before");
+        return columns;
+      }
       CsvColumn column = column(i + 1, cells.get(i).strip());
       columns.add(column);
       Integer before =

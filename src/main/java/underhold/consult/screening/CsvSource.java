@@ -93,8 +93,26 @@ final class CsvSource implements Source {
     List<String> texts = new ArrayList<>(names);
     texts.add(String.valueOf(record.line()));
     texts.addAll(cells);
+    CsvRecord kept = bounded(record);
     return new ZoneEntry(
-        place, Digest.id(texts), () -> new CsvRow(place, siteName, columns, record).read());
+        place, Digest.id(texts), () -> new CsvRow(place, siteName, columns, kept).read());
+  }
+
+  /** Many rows wait at a time: one of very many cells is refused here and its cells let go. */
+  private CsvRecord bounded(CsvRecord record) {
+    int cells = record.cells().size();
+    return cells <= CsvHeader.MOST_COLUMNS
+        ? record
+        : new CsvRecord(
+            record.line(),
+            List.of(),
+            "the row has "
+                + cells
+                + " cells, the header "
+                + columns.size()
+                + "; no table has more than "
+                + CsvHeader.MOST_COLUMNS,
+            false);
   }
 
   @Override

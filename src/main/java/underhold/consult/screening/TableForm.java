@@ -27,6 +27,9 @@ public interface TableForm {
   /** Writes the whole table from the lines of a begun one, head included. */
   void whole(BufferedReader begun, Writer table) throws IOException;
 
+  /** Whether a file that begins so is a begun table of this form, if only its first bytes. */
+  boolean isBegun(String beginning);
+
   /** Whether a file that begins so is a table of this form. */
   boolean isTable(String beginning);
 }

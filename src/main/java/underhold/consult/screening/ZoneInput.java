@@ -51,7 +51,10 @@ public final class ZoneInput implements Closeable {
       if (Files.isDirectory(path)) {
         addFolder(path, files, problems);
       } else if (!Files.isRegularFile(path)) {
-        problems.add("There is no file " + path + ".");
+        problems.add(
+            Files.exists(path)
+                ? path + " is a device or pipe, not a file."
+                : "There is no file " + path + ".");
       } else {
         files.add(path);
       }

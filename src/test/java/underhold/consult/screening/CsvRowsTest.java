@@ -1,7 +1,9 @@
 package underhold.consult.screening;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -159,5 +161,31 @@ class CsvRowsTest {
     assertThat(headProblems("")).anyMatch(told -> told.contains("the file is empty"));
     assertThat(headProblems("zone,loadPattern,excavationPosition,pitDepth"))
         .anyMatch(told -> told.contains("never stated"));
+  }
+
+  @Test
+  @DisplayName("Headers and rows of very many cells are told in a few lines, and not kept")
+  void tables_are_no_wider_than_any_zone_needs() {
+    String nonsense = ",colum".repeat(CsvHeader.MOST_COLUMNS - 10);
+
+    assertThat(headProblems(HEAD + ",#".repeat(CsvHeader.MOST_COLUMNS)))
+        .singleElement()
+        .asString()
+        .contains("head.csv:1: the header has 5006 columns, more than the 5000");
+    assertThat(headProblems(HEAD + nonsense)).hasSizeLessThan(60);
+    assertThat(headProblems(HEAD + nonsense)).last().asString().contains("is not listed");
+    assertThat(problems("a,continuous,beside,1,4 m,0 m" + ",x".repeat(6000), "b,,,,,"))
+        .first()
+        .asString()
+        .contains("bad.csv:2: \"a\" is skipped: the row has 6006 cells, the header 6");
+  }
+
+  @Test
+  void a_device_is_called_one() {
+    Path device = Path.of("/dev/null");
+    assumeTrue(Files.exists(device));
+
+    assertThat(ZoneInput.of(List.of(device)).problems())
+        .containsExactly("/dev/null is a device or pipe, not a file.");
   }
 }
