@@ -1,6 +1,6 @@
 #!/bin/sh
 # What the rules cost, by JMH: each way of firing them for 1, 10 and 100 zones and with the pack once, twice and
-# four times (copies under other ids), then zones a second with two threads. Prints a table of averages.
+# four times (copies under other ids), then zones a second with two threads, well warmed. Prints a table of averages.
 # Usage: src/bench/rules.sh [JMH OPTIONS]; needs Java 17, Maven and some ten minutes.
 
 cd "$(dirname -- "$0")/../.." || exit 1
@@ -20,7 +20,7 @@ jmh="java -cp $out/classes:$classes org.openjdk.jmh.Main"
 
 echo "$(date +%F), $(nproc) processors, load $(cut -d' ' -f1-3 /proc/loadavg)"
 $jmh 'RulesBenchmark.rule.*' -rff $out/rules.csv -rf csv "$@" >$out/log 2>&1 || { tail -20 $out/log >&2; exit 1; }
-$jmh 'RulesBenchmark.zone.*' -p zones=1 -t 2 -bm thrpt -tu s -rff $out/zones.csv -rf csv "$@" >>$out/log 2>&1 || exit 1
+$jmh 'RulesBenchmark.zone.*' -p zones=1 -t 2 -wi 10 -bm thrpt -tu s -rff $out/zones.csv -rf csv "$@" >>$out/log 2>&1 || exit 1
 echo "load after $(cut -d' ' -f1-3 /proc/loadavg)"
 awk -F, '
   function bare(text) { gsub(/"/, "", text); sub(/.*\./, "", text); return text }

@@ -91,7 +91,7 @@ public final class Screener {
   }
 
   private static Finding bare(Rule rule) {
-    return new Finding(rule, "", "", List.of(), List.of(), false);
+    return Finding.wordless(rule);
   }
 
   private List<Finding> assumed(FactView known, List<Rule> fired, Wording wording) {

@@ -17,4 +17,9 @@ final class Texts {
   static String prose(String word) {
     return word.replace('-', ' ');
   }
+
+  /** The text with a capital letter first. */
+  static String sentence(String text) {
+    return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  }
 }

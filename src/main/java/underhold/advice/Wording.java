@@ -1,6 +1,5 @@
 package underhold.advice;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,7 +31,7 @@ public final class Wording {
 
   /** The reason of a rule, filled in. */
   public String reason(Rule rule, FactView view) {
-    return sentence(words(rule, view).reason(view));
+    return Texts.sentence(words(rule, view).reason(view));
   }
 
   /**
@@ -63,16 +62,7 @@ public final class Wording {
 
   /** A finding: the rule's words plus the facts and limits it matched. */
   Finding finding(Rule rule, FactView view, boolean assumed) {
-    RuleWords words = words(rule, view);
-    List<Matched> facts = new ArrayList<>(words.read().size());
-    for (int index : words.read()) {
-      Fact fact = view.fact(index);
-      facts.add(
-          new Matched(
-              fact.name(), fact.definition().label(), fact.text(), fact.origin(), fact.how()));
-    }
-    return new Finding(
-        rule, sentence(words.reason(view)), words.source(), facts, words.limits(), assumed);
+    return Finding.of(words(rule, view), view, assumed);
   }
 
   /** What a condition asks for, as prose: {@code pit depth at most 3 m}. */
@@ -152,9 +142,5 @@ public final class Wording {
     return last == 0
         ? prose.get(0)
         : String.join(", ", prose.subList(0, last)) + " or " + prose.get(last);
-  }
-
-  private static String sentence(String text) {
-    return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
   }
 }
