@@ -2,11 +2,9 @@ package underhold.report.pdf;
 
 import com.openhtmltopdf.render.BlockBox;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Element;
@@ -28,16 +26,8 @@ final class FigureFlow {
   /** The blank above and below a table, as the part of a page that it is less than. */
   private static final int BLANK = 100;
 
-  /** How many pages are reckoned ahead before the document is set again. */
-  private static final int AHEAD = 12;
-
-  /** How often a document is set again at most. */
-  private static final int ROUNDS = 3;
-
   private final List<Piece> pieces;
   private final int page;
-  private final int ahead;
-  private final Set<Element> done;
   private final List<Piece> waiting = new ArrayList<>();
   private final Map<Element, List<Piece>> moves = new IdentityHashMap<>();
   private final List<Element> places = new ArrayList<>();
@@ -47,35 +37,24 @@ final class FigureFlow {
   private boolean passed;
 
   private int y;
-  private int turned;
 
-  private FigureFlow(List<Piece> pieces, int page, int ahead, Set<Element> done) {
+  private FigureFlow(List<Piece> pieces, int page) {
     this.pieces = pieces;
     this.page = page;
-    this.ahead = ahead;
-    this.done = done;
   }
 
   /**
-   * Sets a document, and again as often as moving drawings is worth it.
+   * Sets a document, and once again where drawings are moved.
    *
    * @param layout sets the document as it stands and gives its outermost box
    */
   static void set(Element document, Supplier<BlockBox> layout) {
     BlockBox root = layout.get();
-    Set<Element> done = Collections.newSetFromMap(new IdentityHashMap<>());
-    boolean again = true;
-    for (int round = 1; again && round <= ROUNDS; round++) {
-      FigureFlow flow =
-          new FigureFlow(
-              Pieces.of(document, root),
-              Pieces.pageHeight(root),
-              round == ROUNDS ? Integer.MAX_VALUE : AHEAD,
-              done);
-      flow.run();
+    FigureFlow flow = new FigureFlow(Pieces.of(document, root), Pieces.pageHeight(root));
+    flow.run();
+    if (!flow.places.isEmpty()) {
       flow.places.forEach(flow::move);
-      again = !flow.places.isEmpty();
-      root = again ? layout.get() : root;
+      layout.get();
     }
   }
 
@@ -87,9 +66,6 @@ final class FigureFlow {
       }
       if (!waiting.isEmpty() && !inside(piece.element(), waiting.get(0).scope())) {
         end(piece);
-      }
-      if (waiting.isEmpty() && turned > ahead) {
-        return; // the rest is set again first
       }
       if (piece.kind() == Piece.Kind.DRAWING) {
         drawing(i);
@@ -108,7 +84,7 @@ final class FigureFlow {
     int left = left(first);
     boolean fits = moved ? y + drawing.height() <= page : !begunOnNext(first);
     double worth = first < at ? WORTH_HEADED : WORTH;
-    boolean settled = done.contains(drawing.scope()) || fits || page - left < worth * page;
+    boolean settled = fits || page - left < worth * page;
     if (waiting.isEmpty() && settled) {
       set(drawing);
       return;
@@ -136,9 +112,6 @@ final class FigureFlow {
   }
 
   private void place(Element place, Piece drawing) {
-    if (drawing.scope() != null) {
-      done.add(drawing.scope());
-    }
     List<Piece> here = moves.get(place);
     if (here == null) {
       here = new ArrayList<>();
@@ -175,7 +148,6 @@ final class FigureFlow {
     int needed = needed(at);
     if (y + needed > page) {
       y = 0;
-      turned++;
       top(piece);
       boolean cut = y > 0; // the table begins anew below the drawing, with its blank
       y += piece.kind() == Piece.Kind.ROW ? piece.head() + (cut ? page / BLANK : 0) : 0;
@@ -183,7 +155,6 @@ final class FigureFlow {
     y += piece.height();
     while (y > page) { // it runs on
       y -= page;
-      turned++;
     }
   }
 
