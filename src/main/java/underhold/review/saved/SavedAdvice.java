@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import underhold.review.file.Fingerprint;
 import underhold.review.file.Raw;
 import underhold.review.file.RecordFile;
 import underhold.review.file.RecordTree;
+import underhold.site.PlainText;
 import underhold.site.Site;
 import underhold.site.SiteReader;
 import underhold.site.SiteReading;
@@ -101,12 +103,16 @@ public record SavedAdvice(
           if (!named.equals(advised)) {
             problems.add(
                 "zones: the zones advised are "
-                    + String.join(", ", advised)
+                    + shown(advised)
                     + "; those of the site are "
-                    + String.join(", ", named));
+                    + shown(named));
           }
         });
     return problems;
+  }
+
+  private static String shown(List<String> names) {
+    return names.stream().map(PlainText::shown).collect(Collectors.joining(", "));
   }
 
   /** The zone of that name, in any case. */

@@ -73,6 +73,31 @@ class SavedAdviceTest {
   }
 
   @Test
+  void zones_that_are_not_those_of_the_site_are_told_without_what_moves_the_cursor() {
+    String text = SavedAdvice.FILES.text(SavedSamples.saved(ALDER));
+    int zones = text.indexOf("\"zones\"", text.indexOf("\"rulePack\""));
+    int named = text.lastIndexOf("\"name\": \"party wall\"");
+    assertThat(named).isGreaterThan(zones);
+    String other =
+        text.substring(0, named)
+            + "\"name\": \"\\u001b[2J"
+            + "x".repeat(5000)
+            + text.substring(named + "\"name\": \"party wall".length());
+
+    List<String> problems =
+        SavedAdvice.FILES.read(other, "x.advice.json").content().orElseThrow().problems();
+
+    assertThat(problems)
+        .singleElement()
+        .satisfies(
+            problem ->
+                assertThat(problem)
+                    .startsWith("zones: the zones advised are ?[2Jx")
+                    .endsWith("those of the site are party wall")
+                    .hasSizeLessThan(400));
+  }
+
+  @Test
   void another_layout_is_the_same_content() {
     String text = SavedAdvice.FILES.text(SavedSamples.saved(ALDER));
     String other = text.replace("\n", "\r\n").replace("\": ", "\"  :\t");
