@@ -47,15 +47,14 @@ final class FigureFlow {
    * Sets a document, and once again where drawings are moved.
    *
    * @param layout sets the document as it stands and gives its outermost box
+   * @return the outermost box as it was set last
    */
-  static void set(Element document, Supplier<BlockBox> layout) {
+  static BlockBox set(Element document, Supplier<BlockBox> layout) {
     BlockBox root = layout.get();
     FigureFlow flow = new FigureFlow(Pieces.of(document, root), Pieces.pageHeight(root));
     flow.run();
-    if (!flow.places.isEmpty()) {
-      flow.places.forEach(flow::move);
-      layout.get();
-    }
+    flow.places.forEach(flow::move);
+    return flow.places.isEmpty() ? root : layout.get();
   }
 
   private void run() {
