@@ -7,6 +7,7 @@ import underhold.advice.OptionAdvice;
 import underhold.consult.scheme.Scheme;
 import underhold.consult.stage.PlanOutcome;
 import underhold.quantity.UnitSystem;
+import underhold.report.Words;
 import underhold.report.document.Block;
 import underhold.report.document.Prose;
 import underhold.report.document.Section;
@@ -90,6 +91,18 @@ final class NotProvedSection {
     Optional<ZoneSheet> sheet = material.chosen(zone);
     if (sheet.isEmpty() && material.method(zone).isPresent()) {
       items.add(Prose.of("The method of this zone has no sheet here: no number stands behind it."));
+    }
+    if (sheet.isEmpty() && material.method(zone).isEmpty()) {
+      zone.advice()
+          .ranking()
+          .leader()
+          .ifPresent(
+              leads ->
+                  items.add(
+                      Prose.of(
+                          Words.sentence(leads.option().label())
+                              + " leads: no method is chosen for this zone, and no sheet stands"
+                              + " behind one.")));
     }
     sheet.ifPresent(one -> about(one, items));
     if (!items.isEmpty()) {

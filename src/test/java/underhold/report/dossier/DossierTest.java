@@ -55,6 +55,7 @@ class DossierTest {
       JsonNode json = JsonMapper.shared().readTree(Json.text(new JsonWriter(data).tree(document)));
 
       assertThat(Anchors.problems(document)).as(audience.word()).isEmpty();
+      assertThat(empty(document.sections())).as(audience.word()).isEmpty();
       assertThat(Anchors.of(document)).allMatch(id -> id.matches("[a-z0-9]+(-[a-z0-9]+)*"));
       assertThat(markdown)
           .contains("For review: not for construction", "licensed engineer must check")
@@ -68,6 +69,17 @@ class DossierTest {
             .contains("governs");
       }
     }
+  }
+
+  /** The titles of sections under which nothing stands. */
+  private static List<String> empty(List<Section> sections) {
+    return sections.stream()
+        .flatMap(
+            section ->
+                section.blocks().isEmpty() && section.parts().isEmpty()
+                    ? Stream.of(section.title())
+                    : empty(section.parts()).stream())
+        .toList();
   }
 
   @ParameterizedTest
