@@ -2,8 +2,6 @@ package underhold.consult;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ForkJoinPool;
-import java.util.concurrent.ForkJoinTask;
 import underhold.advice.BuiltInPack;
 import underhold.advice.Confirmation;
 import underhold.advice.OptionAdvice;
@@ -26,6 +24,7 @@ import underhold.site.Site;
 import underhold.site.Zone;
 import underhold.site.ZoneViews;
 import underhold.sizing.Guesses;
+import underhold.threads.AllProcessors;
 
 /**
  * Answers sites. May be asked by several threads at once, and uses those at hand; the answer does
@@ -84,7 +83,7 @@ public final class Consultant {
 
   /** The whole answer, with how firm it is. */
   public Consultation advise(Site site) {
-    List<ZoneAdvice> zones = site.zones().parallelStream().map(zone -> firm(site, zone)).toList();
+    List<ZoneAdvice> zones = AllProcessors.each(site.zones(), zone -> firm(site, zone));
     return new Consultation(site, screener.pack(), zones);
   }
 
@@ -146,9 +145,12 @@ public final class Consultant {
   }
 
   private ZoneAdvice firm(Site site, Zone zone, Trials trials, int draws, long seed) {
-    ForkJoinTask<Firmness> firmness =
-        ForkJoinPool.commonPool().submit(() -> new FirmnessFinder(trials, zone).find(draws, seed));
-    return advise(site, zone, trials).firm(firmness.join());
+    return AllProcessors.inPool(
+        () -> {
+          AllProcessors.Begun<Firmness> firmness =
+              AllProcessors.begin(() -> new FirmnessFinder(trials, zone).find(draws, seed));
+          return advise(site, zone, trials).firm(firmness.result());
+        });
   }
 
   /** The answer to one zone with how firm its first place is, by the usual draws. */

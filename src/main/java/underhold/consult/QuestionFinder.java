@@ -27,6 +27,7 @@ import underhold.site.FactView;
 import underhold.site.Origin;
 import underhold.site.Unknown;
 import underhold.site.Zone;
+import underhold.threads.AllProcessors;
 
 /**
  * Finds the open questions of a zone: each unknown fact that an open rule could still read is given
@@ -45,10 +46,9 @@ final class QuestionFinder {
     Asking asking = new Asking(zone, trials);
     Map<String, List<String>> frees = frees(screening);
     List<OpenQuestion> all =
-        open.of(screening.view()).parallelStream()
-            .map(screening.view()::fact)
-            .map(fact -> asking.ask(fact, frees.getOrDefault(fact.name(), List.of())))
-            .toList();
+        AllProcessors.each(
+            open.of(screening.view()),
+            name -> asking.ask(screening.view().fact(name), frees.getOrDefault(name, List.of())));
     int trialled = all.stream().mapToInt(question -> question.answers().size()).sum();
     int turned = all.stream().mapToInt(OpenQuestion::leaderChanges).sum();
     List<OpenQuestion> questions =

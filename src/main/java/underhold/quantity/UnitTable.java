@@ -35,6 +35,7 @@ final class UnitTable {
   private static final Optional<UnitSystem> BOTH = Optional.empty();
 
   private static final Map<Measure, List<MeasureUnit>> BY_MEASURE = new EnumMap<>(Measure.class);
+  private static final Map<Measure, MeasureUnit> PLAIN = new EnumMap<>(Measure.class);
   private static final Map<String, MeasureUnit> BY_SYMBOL = new HashMap<>();
   private static final Map<String, MeasureUnit> BY_OTHER_SPELLING = new HashMap<>();
 
@@ -81,7 +82,7 @@ final class UnitTable {
   /** The unit of that measure with that spelling; the empty spelling is a plain number. */
   static Optional<MeasureUnit> find(String spelling, Measure measure) {
     if (spelling.isBlank()) {
-      return of(measure).stream().filter(unit -> unit.symbol().isEmpty()).findFirst();
+      return Optional.ofNullable(PLAIN.get(measure));
     }
     Optional<MeasureUnit> unit = find(spelling);
     return unit.isPresent() && unit.get().measure() == measure ? unit : Optional.empty();
@@ -228,7 +229,9 @@ final class UnitTable {
       BY_MEASURE.put(measure, sameMeasure);
     }
     sameMeasure.add(unit);
-    if (!symbol.isEmpty()) {
+    if (symbol.isEmpty()) {
+      PLAIN.put(measure, unit);
+    } else {
       putOnce(BY_SYMBOL, symbol, unit);
     }
     for (String spelling : otherSpellings) {

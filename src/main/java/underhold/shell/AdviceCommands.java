@@ -23,6 +23,7 @@ import underhold.report.ReasonsText;
 import underhold.report.TraceText;
 import underhold.site.Site;
 import underhold.site.Zone;
+import underhold.threads.AllProcessors;
 
 /** The commands that answer a site. */
 final class AdviceCommands {
@@ -96,9 +97,8 @@ final class AdviceCommands {
     Site site = session.site(call.word(0)).site();
     Consultant consultant = session.consultant();
     List<ZoneAdvice> zones =
-        zones(site, call.option(Options.ZONE)).parallelStream()
-            .map(zone -> consultant.firm(site, zone))
-            .toList();
+        AllProcessors.each(
+            zones(site, call.option(Options.ZONE)), zone -> consultant.firm(site, zone));
     Consultation answer = new Consultation(site, session.consultant().pack(), zones);
     session.output().answer(look -> AdviceText.of(answer, look), () -> AdviceJson.of(answer));
     saveTo.ifPresent(file -> AdviceFiles.save(session, answer, file));
@@ -136,7 +136,7 @@ final class AdviceCommands {
             .toList();
     Consultant consultant = session.consultant();
     List<TurningPoints> found =
-        behind.parallelStream().map(advice -> way(consultant, answer, advice, option)).toList();
+        AllProcessors.each(behind, advice -> way(consultant, answer, advice, option));
     Map<String, TurningPoints> ways = new LinkedHashMap<>();
     for (int i = 0; i < behind.size(); i++) {
       ways.put(behind.get(i).name(), found.get(i));
@@ -189,8 +189,7 @@ final class AdviceCommands {
   /** The answer to some zones of a site, without how firm it is. */
   static Consultation consult(Session session, Site site, List<Zone> zones) {
     Consultant consultant = session.consultant();
-    List<ZoneAdvice> advice =
-        zones.parallelStream().map(zone -> consultant.advise(site, zone)).toList();
+    List<ZoneAdvice> advice = AllProcessors.each(zones, zone -> consultant.advise(site, zone));
     return new Consultation(site, consultant.pack(), advice);
   }
 
@@ -199,9 +198,8 @@ final class AdviceCommands {
     Site site = session.site(call.word(fileAt)).site();
     Consultant consultant = session.consultant();
     List<ZoneAdvice> advice =
-        zones(site, call.option(Options.ZONE)).parallelStream()
-            .map(zone -> consultant.reasons(site, zone))
-            .toList();
+        AllProcessors.each(
+            zones(site, call.option(Options.ZONE)), zone -> consultant.reasons(site, zone));
     return new Consultation(site, consultant.pack(), advice);
   }
 

@@ -3,9 +3,6 @@ package underhold.shell;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,9 +42,7 @@ final class DraftReader {
       JsonNode root = JsonMapper.shared().readTree(bytes);
       invalid.problems().forEach(problem -> fill(root, problem));
       String text = JsonMapper.shared().writeValueAsString(root);
-      SavedState state =
-          new SavedState(
-              true, Files.getLastModifiedTime(file).toMillis(), bytes.length, sha256(bytes));
+      SavedState state = SavedState.of(bytes);
       return SiteReader.read(text, String.valueOf(file.getFileName()))
           .fold(
               valid ->
@@ -95,13 +90,5 @@ final class DraftReader {
       throw new IllegalStateException("no place of a fact: " + problem.place());
     }
     return matcher;
-  }
-
-  private static String sha256(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
   }
 }

@@ -23,6 +23,7 @@ import underhold.report.TurningJson;
 import underhold.report.TurningText;
 import underhold.site.Site;
 import underhold.site.Zone;
+import underhold.threads.AllProcessors;
 
 /** The commands that look past the first answer: what to find out, what would turn it, how firm. */
 final class OutlookCommands {
@@ -132,7 +133,7 @@ final class OutlookCommands {
   /** Something of every zone asked for, by its name, several zones at once. */
   private static <T> Map<String, T> each(Site site, Call call, Function<Zone, T> finder) {
     List<Zone> zones = AdviceCommands.zones(site, call.option(Options.ZONE));
-    List<T> found = zones.parallelStream().map(finder).toList();
+    List<T> found = AllProcessors.each(zones, finder);
     Map<String, T> byName = new LinkedHashMap<>();
     for (int i = 0; i < zones.size(); i++) {
       byName.put(zones.get(i).name(), found.get(i));

@@ -10,9 +10,6 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.Optional;
 import underhold.site.SiteProblem.Code;
 
@@ -44,9 +41,7 @@ public record FileText(String text, SavedState state) {
             "is it a site file?");
         return Optional.empty();
       }
-      SavedState state =
-          new SavedState(
-              true, attributes.lastModifiedTime().toMillis(), bytes.length, sha256(bytes));
+      SavedState state = SavedState.of(bytes);
       return decode(bytes, problems).map(text -> new FileText(text, state));
     } catch (NoSuchFileException e) {
       return refuse(problems, "there is no such file");
@@ -65,9 +60,7 @@ public record FileText(String text, SavedState state) {
       if (!attributes.isRegularFile()) {
         throw new IOException("it is not an ordinary file");
       }
-      byte[] bytes = bytes(file);
-      return new SavedState(
-          true, attributes.lastModifiedTime().toMillis(), bytes.length, sha256(bytes));
+      return SavedState.of(bytes(file));
     } catch (NoSuchFileException e) {
       return SavedState.NO_FILE;
     }
@@ -92,14 +85,6 @@ public record FileText(String text, SavedState state) {
     } catch (CharacterCodingException e) {
       problems.add(Code.NOT_UTF8, "", "the file is not UTF-8 text", "save it as UTF-8");
       return Optional.empty();
-    }
-  }
-
-  static String sha256(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
     }
   }
 }

@@ -36,7 +36,7 @@ final class Replacing {
       link(target, fresh);
       return SavedState.NO_FILE;
     } catch (FileAlreadyExistsException e) {
-      return new SavedState(true, 0, -1, "");
+      return SavedState.of(new byte[0]); // whatever it holds
     }
   }
 
@@ -123,7 +123,7 @@ final class Replacing {
     }
     byte[] bytes = new byte[buffer.position()];
     buffer.flip().get(bytes);
-    return new SavedState(true, 0, bytes.length, FileText.sha256(bytes));
+    return SavedState.of(bytes);
   }
 
   private static boolean mayReplaceOpen(Path target) {

@@ -62,7 +62,6 @@ public final class WholeFile {
       Path temporary = temporary(target);
       try {
         flushed(temporary, bytes);
-        SavedState now = FileText.state(temporary);
         SavedState found =
             expected.existed()
                 ? Replacing.over(target, temporary, expected)
@@ -71,7 +70,7 @@ public final class WholeFile {
           return changed(file, expected, found);
         }
         flushDirectory(directory);
-        return new SiteWriting.Written(now);
+        return new SiteWriting.Written(SavedState.of(bytes));
       } finally {
         Files.deleteIfExists(temporary);
       }

@@ -78,6 +78,9 @@ public record Settings(SettingTable table, Map<String, Double> numbers, Map<Stri
 
   /** Writes all of them as inputs of a sheet, with origin, source and basis. */
   public void write(SheetBuilder sheet) {
+    if (!sheet.whole()) {
+      return;
+    }
     for (Setting one : table.numbers()) {
       sheet.input(one.name(), one.label(), amount(one), origin(one), one.source());
     }

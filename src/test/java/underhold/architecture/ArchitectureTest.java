@@ -21,6 +21,8 @@ class ArchitectureTest {
       layeredArchitecture()
           .consideringOnlyDependenciesInAnyPackage("underhold..")
           .withOptionalLayers(true)
+          .layer("threads")
+          .definedBy("underhold.threads..")
           .layer("quantity")
           .definedBy("underhold.quantity..")
           .layer("mechanics")
@@ -41,6 +43,8 @@ class ArchitectureTest {
           .definedBy("underhold.report..")
           .layer("shell")
           .definedBy("underhold.shell..")
+          .whereLayer("threads")
+          .mayNotAccessAnyLayer()
           .whereLayer("quantity")
           .mayNotAccessAnyLayer()
           .whereLayer("mechanics")
@@ -52,14 +56,14 @@ class ArchitectureTest {
           .whereLayer("advice")
           .mayOnlyAccessLayers("site", "quantity")
           .whereLayer("consult")
-          .mayOnlyAccessLayers("advice", "sizing", "site", "quantity")
+          .mayOnlyAccessLayers("advice", "sizing", "site", "quantity", "threads")
           .whereLayer("review")
-          .mayOnlyAccessLayers("consult", "advice", "sizing", "site", "quantity")
+          .mayOnlyAccessLayers("consult", "advice", "sizing", "site", "quantity", "threads")
           .whereLayer("classroom")
           .mayOnlyAccessLayers("review", "consult", "advice", "sizing", "site", "quantity")
           .whereLayer("report")
           .mayOnlyAccessLayers(
-              "review", "classroom", "consult", "advice", "sizing", "site", "quantity");
+              "review", "classroom", "consult", "advice", "sizing", "site", "quantity", "threads");
 
   @ArchTest
   static final ArchRule a_class_shares_only_the_form_of_files_with_a_review =

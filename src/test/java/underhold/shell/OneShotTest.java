@@ -10,26 +10,29 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** One command in a process of its own: what it loads, and that threads change nothing. */
+/**
+ * One command in a process of its own: what it loads, and that the number of processors changes
+ * nothing.
+ */
 class OneShotTest {
   private static final String SITE = "cases/demo/three-bridges-interchange.site.json";
 
   @TempDir Path folder;
 
-  /** What the command prints, with so many threads beside the first. */
-  private String printed(int threads, String... words) throws IOException, InterruptedException {
+  /** What the command prints on so many processors. */
+  private String printed(int processors, String... words) throws IOException, InterruptedException {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(
         List.of(
             "-XX:TieredStopAtLevel=1",
-            "-Xlog:class+load:file=" + folder.resolve("classes" + threads),
-            "-Djava.util.concurrent.ForkJoinPool.common.parallelism=" + threads,
+            "-Xlog:class+load:file=" + folder.resolve("classes" + processors),
+            "-XX:ActiveProcessorCount=" + processors,
             "-cp",
             System.getProperty("java.class.path"),
             "underhold.shell.Underhold"));
     command.addAll(List.of(words));
-    Path out = folder.resolve("out" + threads);
+    Path out = folder.resolve("out" + processors);
     ProcessBuilder builder =
         new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(out.toFile());
     builder.environment().remove("JAVA_TOOL_OPTIONS");
@@ -38,14 +41,14 @@ class OneShotTest {
   }
 
   @Test
-  void an_advice_is_the_same_with_one_thread_and_with_four_and_loads_nothing_of_reports()
+  void an_advice_is_the_same_with_one_processor_and_with_four_and_loads_nothing_of_reports()
       throws Exception {
-    String alone = printed(0, "advise", SITE, "--json");
+    String alone = printed(1, "advise", SITE, "--json");
 
-    assertThat(printed(3, "advise", SITE, "--json")).isEqualTo(alone);
+    assertThat(printed(4, "advise", SITE, "--json")).isEqualTo(alone);
 
     List<String> loaded =
-        Files.readAllLines(folder.resolve("classes0")).stream()
+        Files.readAllLines(folder.resolve("classes1")).stream()
             .map(line -> line.replaceFirst("^\\S+ ", ""))
             .toList();
     assertThat(loaded).anyMatch(name -> name.startsWith("underhold.advice."));
@@ -59,20 +62,20 @@ class OneShotTest {
 
   /** Its parts are drawn, judged and written by whatever threads there are. */
   @Test
-  void a_report_is_the_same_with_one_thread_and_with_four() throws Exception {
-    String alone = printed(0, "report", "cases/demo/alder-row-party-wall.site.json");
+  void a_report_is_the_same_with_one_processor_and_with_four() throws Exception {
+    String alone = printed(1, "report", "cases/demo/alder-row-party-wall.site.json");
 
     assertThat(alone).contains("## Sources");
 
-    assertThat(printed(3, "report", "cases/demo/alder-row-party-wall.site.json")).isEqualTo(alone);
+    assertThat(printed(4, "report", "cases/demo/alder-row-party-wall.site.json")).isEqualTo(alone);
   }
 
   @Test
-  void the_way_back_is_the_same_with_one_thread_and_with_four() throws Exception {
-    String alone = printed(0, "why-not", "needles", SITE);
+  void the_way_back_is_the_same_with_one_processor_and_with_four() throws Exception {
+    String alone = printed(1, "why-not", "needles", SITE);
 
     assertThat(alone).startsWith("Three Bridges").doesNotContain("SLF4J");
 
-    assertThat(printed(3, "why-not", "needles", SITE)).isEqualTo(alone);
+    assertThat(printed(4, "why-not", "needles", SITE)).isEqualTo(alone);
   }
 }

@@ -8,6 +8,7 @@ import underhold.consult.Consultant;
 import underhold.consult.ZoneAdvice;
 import underhold.site.Site;
 import underhold.site.Zone;
+import underhold.threads.AllProcessors;
 
 /** Answers a site as it is and as it would be, and tells the differences. */
 public final class WhatIf {
@@ -27,14 +28,12 @@ public final class WhatIf {
     List<Zone> before = zones(trial.before(), zone);
     List<Zone> after = zones(trial.after(), zone);
     List<ZoneAdvice> advice =
-        IntStream.range(0, 2 * before.size())
-            .parallel()
-            .mapToObj(
-                i ->
-                    i % 2 == 0
-                        ? consultant.advise(trial.before(), before.get(i / 2))
-                        : consultant.advise(trial.after(), after.get(i / 2)))
-            .toList();
+        AllProcessors.each(
+            IntStream.range(0, 2 * before.size()).boxed().toList(),
+            i ->
+                i % 2 == 0
+                    ? consultant.advise(trial.before(), before.get(i / 2))
+                    : consultant.advise(trial.after(), after.get(i / 2)));
     List<ZoneChange> changes = new ArrayList<>();
     for (int i = 0; i < advice.size(); i += 2) {
       changes.add(ZoneChange.between(advice.get(i), advice.get(i + 1)));

@@ -7,8 +7,6 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.SplittableRandom;
 import java.util.function.Predicate;
-import java.util.stream.IntStream;
-import java.util.stream.LongStream;
 import underhold.advice.PlainRules;
 import underhold.advice.Points;
 import underhold.advice.SupportOption;
@@ -16,6 +14,7 @@ import underhold.consult.trial.Trials;
 import underhold.site.FactValue;
 import underhold.site.FactView;
 import underhold.site.Zone;
+import underhold.threads.AllProcessors;
 
 /** Finds how firm the first place of a zone is. */
 public final class FirmnessFinder {
@@ -48,11 +47,7 @@ public final class FirmnessFinder {
    */
   public Firmness find(int draws, long seed) {
     Base base = base();
-    List<Judged> judged =
-        LongStream.of(seeds(draws, seed))
-            .parallel()
-            .mapToObj(one -> judged(base, draw(one)))
-            .toList();
+    List<Judged> judged = AllProcessors.each(seeds(draws, seed), one -> judged(base, draw(one)));
     Map<SupportOption, Integer> firsts = new EnumMap<>(SupportOption.class);
     judged.forEach(one -> one.first.ifPresent(option -> firsts.merge(option, 1, Integer::sum)));
     return new Firmness(
@@ -96,9 +91,8 @@ public final class FirmnessFinder {
   }
 
   /** A seed for each draw, so that each can be drawn by itself. */
-  private static long[] seeds(int draws, long seed) {
-    SplittableRandom seeds = new SplittableRandom(seed);
-    return IntStream.range(0, draws).mapToLong(draw -> seeds.nextLong()).toArray();
+  private static List<Long> seeds(int draws, long seed) {
+    return new SplittableRandom(seed).longs(draws).boxed().toList();
   }
 
   /** Weights, rules with other limits, facts that were open, and the zone with them. */

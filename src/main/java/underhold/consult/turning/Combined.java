@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import underhold.consult.trial.Outcome;
 import underhold.site.FactValue;
+import underhold.threads.AllProcessors;
 
 /**
  * Changes of two or three facts together, none of which could be left out. Pairs that cannot reach
@@ -171,9 +172,7 @@ final class Combined {
           }
         }
         List<Boolean> tried =
-            few.parallelStream()
-                .map(one -> Combined.this.reaches(goal, combinations.get(one)))
-                .toList();
+            AllProcessors.each(few, one -> Combined.this.reaches(goal, combinations.get(one)));
         for (int i = 0; i < few.size(); i++) {
           known.put(few.get(i), tried.get(i));
         }

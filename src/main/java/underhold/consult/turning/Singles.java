@@ -1,11 +1,10 @@
 package underhold.consult.turning;
 
-import java.util.ArrayList;
 import java.util.List;
 import underhold.site.Fact;
-import underhold.site.FactValue;
 import underhold.site.FactView;
 import underhold.site.Origin;
+import underhold.threads.AllProcessors;
 
 /**
  * Every single change of a zone: each fact that can be stated and does not follow from others by
@@ -20,20 +19,16 @@ final class Singles {
     this.trying = trying;
     this.grid = new Grid(trying.trials(), trying.changes());
     FactView calculated = trying.calculated();
-    this.byFact =
-        trying.base().view().all().parallelStream()
+    List<Fact> changed =
+        trying.base().view().all().stream()
             .filter(was -> !was.definition().derived())
             .filter(was -> calculated.fact(was.name()).origin() != Origin.DERIVED)
-            .map(this::of)
             .toList();
+    this.byFact = AllProcessors.each(changed, this::of);
   }
 
   private List<Single> of(Fact was) {
-    List<Single> singles = new ArrayList<>();
-    for (FactValue value : grid.of(was)) {
-      singles.add(new Single(was, value, trying));
-    }
-    return singles;
+    return AllProcessors.each(grid.of(was), value -> new Single(was, value, trying));
   }
 
   Grid grid() {

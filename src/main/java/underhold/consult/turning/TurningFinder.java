@@ -14,6 +14,7 @@ import underhold.consult.trial.Outcome;
 import underhold.consult.trial.Trials;
 import underhold.site.FactValue;
 import underhold.site.Zone;
+import underhold.threads.AllProcessors;
 
 /** Finds the turning points of one zone. */
 public final class TurningFinder {
@@ -104,10 +105,7 @@ public final class TurningFinder {
     List<TurningPoint> singles() {
       List<Runs.Turn> turns = new ArrayList<>();
       if (!met) {
-        changes.byFact().parallelStream()
-            .map(fact -> runs(fact).turns())
-            .toList()
-            .forEach(turns::addAll);
+        AllProcessors.each(changes.byFact(), fact -> runs(fact).turns()).forEach(turns::addAll);
       }
       return points(turns, Optional.of(goal.option()));
     }
@@ -150,10 +148,7 @@ public final class TurningFinder {
   /** Run by run for each option that comes first, since one fact may lead to several. */
   private List<TurningPoint> turned(Singles singles) {
     List<Runs.Turn> turns = new ArrayList<>();
-    singles.byFact().parallelStream()
-        .map(fact -> turned(singles, fact))
-        .toList()
-        .forEach(turns::addAll);
+    AllProcessors.each(singles.byFact(), fact -> turned(singles, fact)).forEach(turns::addAll);
     return points(turns, Optional.empty());
   }
 

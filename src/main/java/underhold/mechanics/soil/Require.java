@@ -51,7 +51,8 @@ public final class Require {
    * @throws IllegalArgumentException naming the quantity, its value and its unit
    */
   public static double between(double value, double low, double high, String name, String unit) {
-    return require(value >= low && value <= high, value, name, unit, "from " + low + " to " + high);
+    boolean holds = value >= low && value <= high;
+    return holds ? value : require(false, value, name, unit, "from " + low + " to " + high);
   }
 
   /** An angle of shearing resistance, 0 to 60 degrees. */

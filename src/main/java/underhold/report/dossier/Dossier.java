@@ -5,8 +5,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.ForkJoinPool;
-import java.util.concurrent.ForkJoinTask;
 import underhold.report.AdviceJson;
 import underhold.report.Json;
 import underhold.report.SchemeJson;
@@ -17,6 +15,7 @@ import underhold.report.document.Anchors;
 import underhold.report.document.Document;
 import underhold.report.document.LiveLinks;
 import underhold.report.document.Section;
+import underhold.threads.AllProcessors;
 
 /** Makes the document of a package: the same for every format. */
 public final class Dossier {
@@ -91,14 +90,14 @@ public final class Dossier {
    * is written meanwhile.
    */
   private List<Section> reviewer() {
-    ForkJoinTask<List<Section>> answer = ForkJoinPool.commonPool().submit(this::answer);
+    AllProcessors.Begun<List<Section>> answer = AllProcessors.begin(this::answer);
     Section sheets =
         SheetsSection.of(
             material, commission.sheets(), new SheetSection(material, citations, illustrations));
     Section cautions = new CautionsSection(material, commission, citations).section();
     Section assumptions =
         new AssumptionsSection(material, commission.sheets(), citations).section();
-    List<Section> sections = new ArrayList<>(answer.join());
+    List<Section> sections = new ArrayList<>(answer.result());
     sections.add(sheets);
     sections.add(QuantitiesSection.of(material));
     sections.add(MonitoringSection.of(material));

@@ -5,8 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ForkJoinPool;
-import java.util.concurrent.ForkJoinTask;
 import underhold.advice.OptionAdvice;
 import underhold.advice.Standing;
 import underhold.advice.SupportOption;
@@ -26,6 +24,7 @@ import underhold.site.Site;
 import underhold.site.Zone;
 import underhold.sizing.Settings;
 import underhold.sizing.Sheet;
+import underhold.threads.AllProcessors;
 
 /** Asks for all that a package is made from. */
 public final class Gathering {
@@ -47,8 +46,7 @@ public final class Gathering {
    * @param audience who reads it: turning points, which take the longest, are for reviewers
    */
   public Material of(Site site, Settings plan, Audience audience) {
-    List<Found> found =
-        site.zones().parallelStream().map(zone -> find(site, zone, audience)).toList();
+    List<Found> found = AllProcessors.each(site.zones(), zone -> find(site, zone, audience));
     Map<String, TurningPoints> turning = new LinkedHashMap<>();
     List<ZoneAdvice> zones = new ArrayList<>();
     for (Found one : found) {
@@ -74,10 +72,10 @@ public final class Gathering {
     if (audience != Audience.REVIEWER) {
       return new Found(consultant.firm(site, zone, trials), Optional.empty());
     }
-    ForkJoinTask<ZoneAdvice> advice =
-        ForkJoinPool.commonPool().submit(() -> consultant.firm(site, zone, trials));
+    AllProcessors.Begun<ZoneAdvice> advice =
+        AllProcessors.begin(() -> consultant.firm(site, zone, trials));
     TurningPoints turning = new TurningFinder(trials, zone).another(CHANGED_TOGETHER);
-    return new Found(advice.join(), Optional.of(turning));
+    return new Found(advice.result(), Optional.of(turning));
   }
 
   /** The whole sheet; where the file's settings cannot be used, the one that asks about them. */
@@ -101,11 +99,13 @@ public final class Gathering {
         }
       }
     }
-    return wanted.parallelStream()
-        .flatMap(
+    return AllProcessors.each(
+            wanted,
             one ->
-                sheet(answer.site(), one.zone, one.option).stream()
+                sheet(answer.site(), one.zone, one.option)
                     .map(sheet -> new ZoneSheet(one.number, one.option, sheet)))
+        .stream()
+        .flatMap(Optional::stream)
         .toList();
   }
 }

@@ -55,8 +55,15 @@ final class SheetSection {
     this.units = material.units();
   }
 
-  /** The whole sheet. */
-  Section section(ZonePart zone, ZoneSheet sheet) {
+  /** The drawings of a sheet, which may be asked for by several threads. */
+  List<Block> drawings(ZonePart zone, ZoneSheet sheet) {
+    return Cells.drawn(
+        illustrations.ofSheet(
+            sheet.sheet(), material.site(), zone.advice(), Anchor.figures(sheet.anchor()), units));
+  }
+
+  /** The whole sheet with its drawings. */
+  Section section(ZonePart zone, ZoneSheet sheet, List<Block> drawings) {
     List<Block> blocks = new ArrayList<>();
     blocks.add(verdictNotice(zone, sheet, "For review, not for construction."));
     missing(sheet.sheet(), blocks);
@@ -74,14 +81,7 @@ final class SheetSection {
       blocks.add(Cells.paragraph("What this sheet does not cover:"));
       blocks.add(Cells.list(sheet.sheet().notCovered()));
     }
-    blocks.addAll(
-        Cells.drawn(
-            illustrations.ofSheet(
-                sheet.sheet(),
-                material.site(),
-                zone.advice(),
-                Anchor.figures(sheet.anchor()),
-                units)));
+    blocks.addAll(drawings);
     return new Section(
         sheet.anchor(), sheet.sheet().title() + ", zone " + zone.name(), blocks, parts(sheet));
   }

@@ -3,6 +3,7 @@ package underhold.report.dossier;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import underhold.quantity.UnitSystem;
 import underhold.report.document.Block;
@@ -10,6 +11,7 @@ import underhold.report.document.Prose;
 import underhold.report.document.Section;
 import underhold.sizing.Check;
 import underhold.sizing.Verdict;
+import underhold.threads.AllProcessors;
 
 /** The calculation sheets, zone by zone in the ranking: whole, or in short where not asked for. */
 final class SheetsSection {
@@ -26,15 +28,14 @@ final class SheetsSection {
   private SheetsSection() {}
 
   static Section of(Material material, WhichSheets which, SheetSection writer) {
-    List<ZoneSheet> whole = which.of(material);
     List<Section> parts = new ArrayList<>();
     List<Block.Row> rows = new ArrayList<>();
-    for (ZonePart zone : material.zones()) {
-      for (ZoneSheet sheet : material.sheets(zone)) {
-        boolean set = whole.contains(sheet);
-        parts.add(set ? writer.section(zone, sheet) : brief(zone, sheet, writer, material.units()));
-        rows.add(row(material, zone, sheet, set));
-      }
+    for (Drawn one : drawn(material, which.of(material), writer)) {
+      parts.add(
+          one.whole
+              ? writer.section(one.zone, one.sheet, one.drawings)
+              : brief(one.zone, one.sheet, writer, material.units()));
+      rows.add(row(material, one.zone, one.sheet, one.whole));
     }
     return new Section(
         "sheets",
@@ -47,6 +48,24 @@ final class SheetsSection {
                 rows,
                 "No option is in play, so there is no sheet.")),
         parts);
+  }
+
+  /** A sheet, whether it is set whole, and the drawings that it then has. */
+  private record Drawn(ZonePart zone, ZoneSheet sheet, boolean whole, List<Block> drawings) {}
+
+  /**
+   * Drawn side by side, for the drawings take the longest; the rest cites, and is written in order.
+   */
+  private static List<Drawn> drawn(Material material, List<ZoneSheet> whole, SheetSection writer) {
+    List<Supplier<Drawn>> wanted = new ArrayList<>();
+    for (ZonePart zone : material.zones()) {
+      for (ZoneSheet sheet : material.sheets(zone)) {
+        boolean set = whole.contains(sheet);
+        wanted.add(
+            () -> new Drawn(zone, sheet, set, set ? writer.drawings(zone, sheet) : List.of()));
+      }
+    }
+    return AllProcessors.each(wanted, Supplier::get);
   }
 
   private static String words(WhichSheets which) {

@@ -1,29 +1,17 @@
 package underhold.report.html;
 
-import java.io.IOException;
-import java.io.StringReader;
-import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
-import javax.xml.XMLConstants;
-import javax.xml.parsers.DocumentBuilderFactory;
-import javax.xml.parsers.ParserConfigurationException;
-import javax.xml.transform.OutputKeys;
-import javax.xml.transform.Transformer;
-import javax.xml.transform.TransformerException;
-import javax.xml.transform.TransformerFactory;
-import javax.xml.transform.dom.DOMSource;
-import javax.xml.transform.stream.StreamResult;
 import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Attr;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
-import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import underhold.report.drawing.Figure;
+import underhold.report.drawing.SvgXml;
 
 /**
  * A drawing inside a page: read as XML, refused when it would fetch or run anything, its ids made
@@ -61,19 +49,11 @@ final class DrawingMarkup {
 
   private String markup() {
     try {
-      DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
-      factory.setNamespaceAware(true);
-      factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
-      factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
-      org.w3c.dom.Document drawing =
-          factory
-              .newDocumentBuilder()
-              .parse(new InputSource(new StringReader(SafeText.of(figure.svg()))));
-      Element root = drawing.getDocumentElement();
+      Element root = SvgXml.read(SafeText.of(figure.svg())).getDocumentElement();
       finish(root);
       name(root);
-      return text(root);
-    } catch (SAXException | IOException | ParserConfigurationException | TransformerException bad) {
+      return SvgXml.write(root);
+    } catch (SAXException bad) {
       throw refused("it cannot be read (" + bad.getMessage() + ")", bad);
     }
   }
@@ -186,15 +166,6 @@ final class DrawingMarkup {
     element.setAttribute("id", id);
     element.setTextContent(SafeText.of(words));
     root.insertBefore(element, root.getFirstChild());
-  }
-
-  private static String text(Element root) throws TransformerException {
-    Transformer transformer = TransformerFactory.newDefaultInstance().newTransformer();
-    transformer.setOutputProperty(OutputKeys.OMIT_XML_DECLARATION, "yes");
-    transformer.setOutputProperty(OutputKeys.METHOD, "xml");
-    StringWriter out = new StringWriter();
-    transformer.transform(new DOMSource(root), new StreamResult(out));
-    return out.toString();
   }
 
   private static List<Attr> attributes(Element element) {

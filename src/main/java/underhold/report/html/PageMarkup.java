@@ -15,6 +15,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import underhold.report.document.Block;
@@ -22,6 +23,7 @@ import underhold.report.document.Document;
 import underhold.report.document.Prose;
 import underhold.report.document.Section;
 import underhold.report.drawing.Figure;
+import underhold.threads.AllProcessors;
 
 /**
  * A document while it is set: what the templates ask for. Made for one document and one writing.
@@ -46,6 +48,7 @@ public final class PageMarkup {
   private final List<Outline> outline;
   private final Anchors anchors;
   private final Map<String, Double> scales;
+  private final Map<Figure, String> drawings;
   private final Set<Block.Table> captioned = Collections.newSetFromMap(new IdentityHashMap<>());
 
   private PageMarkup(Document document, Medium medium) {
@@ -54,6 +57,7 @@ public final class PageMarkup {
     this.outline = Outline.of(document.sections());
     this.anchors = new Anchors(document, outline);
     this.scales = FigureScales.of(document, medium);
+    this.drawings = drawings(document.sections());
     captioned(document.sections(), captioned);
   }
 
@@ -170,8 +174,32 @@ public final class PageMarkup {
 
   /** The drawing of a figure. */
   public Content drawing(Figure figure) {
-    String svg = DrawingMarkup.of(figure, Anchors.clean(figure.id()), medium, scale(figure));
-    return new Trusted(svg);
+    return new Trusted(Objects.requireNonNull(drawings.get(figure)));
+  }
+
+  /** The markup of every drawing, side by side: it takes as long as all the rest. */
+  private Map<Figure, String> drawings(List<Section> sections) {
+    List<Figure> figures = new ArrayList<>();
+    figures(sections, figures);
+    List<String> markup =
+        AllProcessors.each(
+            figures, one -> DrawingMarkup.of(one, Anchors.clean(one.id()), medium, scale(one)));
+    Map<Figure, String> all = new IdentityHashMap<>();
+    for (int i = 0; i < markup.size(); i++) {
+      all.put(figures.get(i), markup.get(i));
+    }
+    return all;
+  }
+
+  private static void figures(List<Section> sections, List<Figure> figures) {
+    for (Section section : sections) {
+      for (Block block : section.blocks()) {
+        if (block instanceof Block.Drawn drawn) {
+          figures.add(drawn.figure());
+        }
+      }
+      figures(section.parts(), figures);
+    }
   }
 
   private double scale(Figure figure) {

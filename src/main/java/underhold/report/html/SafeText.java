@@ -24,6 +24,12 @@ final class SafeText {
     StringBuilder out = new StringBuilder(text.length() + 16);
     int at = 0;
     while (at < text.length()) {
+      int plain = endOfPlain(text, at);
+      if (plain > at) {
+        out.append(text, at, plain);
+        at = plain;
+        continue;
+      }
       int codePoint = text.codePointAt(at);
       int next = at + Character.charCount(codePoint);
       if (isRightToLeft(codePoint)) {
@@ -41,30 +47,37 @@ final class SafeText {
   }
 
   private static boolean isPlain(String text) {
-    for (int i = 0; i < text.length(); i++) {
-      char each = text.charAt(i);
-      boolean plain =
-          each >= ' ' && each < 0x7F
-              || each == '\n'
-              || each == '\t'
-              || each > 0x9F && each < 0x590
-              || isSign(each);
-      if (!plain) {
-        return false;
-      }
+    return endOfPlain(text, 0) == text.length();
+  }
+
+  /** Where the first character stands, from a place on, that is looked at by itself. */
+  private static int endOfPlain(String text, int from) {
+    int at = from;
+    while (at < text.length() && isPlain(text.charAt(at))) {
+      at++;
     }
-    return true;
+    return at;
+  }
+
+  private static boolean isPlain(char each) {
+    return each >= ' ' && each < 0x7F
+        || each == '\n'
+        || each == '\t'
+        || each > 0x9F && each < 0x590
+        || isSign(each);
   }
 
   /**
-   * Dashes, quotes, primes, raised digits, arrows, operators and boxes, of which pages are full.
+   * Dashes, quotes, primes, raised digits, arrows, operators, boxes and ticks, of which pages are
+   * full.
    */
   private static boolean isSign(char each) {
     return each >= 0x2010 && each <= 0x2027
         || each >= 0x2030 && each <= 0x205E
         || each >= 0x2070 && each <= 0x209C
         || each >= 0x2190 && each <= 0x22FF
-        || each >= 0x2500 && each <= 0x25FF;
+        || each >= 0x2500 && each <= 0x25FF
+        || each >= 0x2701 && each <= 0x27BE;
   }
 
   private static void append(StringBuilder out, int codePoint) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import underhold.advice.RulePack;
+import underhold.threads.AllProcessors;
 
 /**
  * The audit of a pack: its sections, and which of their defects engineers have accepted.
@@ -67,17 +68,15 @@ public record RulesAudit(
       List<String> wanted,
       Consumer<String> done) {
     List<Section> sections =
-        ANALYSES.parallelStream()
-            .filter(analysis -> wanted.contains(analysis.name()))
-            .map(
-                analysis -> {
-                  Section section = analysis.run(Bench.of(pack, cases, notes, effort));
-                  synchronized (done) {
-                    done.accept(analysis.name());
-                  }
-                  return section;
-                })
-            .toList();
+        AllProcessors.each(
+            ANALYSES.stream().filter(analysis -> wanted.contains(analysis.name())).toList(),
+            analysis -> {
+              Section section = analysis.run(Bench.of(pack, cases, notes, effort));
+              synchronized (done) {
+                done.accept(analysis.name());
+              }
+              return section;
+            });
     return new RulesAudit(pack, cases, effort, sections, notes);
   }
 

@@ -10,6 +10,7 @@ import underhold.review.saved.SavedAdvice;
 import underhold.review.saved.SavedMaking;
 import underhold.review.saved.SavedZone;
 import underhold.site.Site;
+import underhold.threads.AllProcessors;
 
 /**
  * A saved consultation run again.
@@ -45,9 +46,9 @@ public record Recheck(
   public static Recheck run(SavedAdvice was, Site site, Consultant consultant, SavedMaking making) {
     boolean firm = was.zones().stream().anyMatch(zone -> zone.firmness().isPresent());
     List<ZoneAdvice> advice =
-        site.zones().parallelStream()
-            .map(zone -> firm ? consultant.firm(site, zone) : consultant.advise(site, zone))
-            .toList();
+        AllProcessors.each(
+            site.zones(),
+            zone -> firm ? consultant.firm(site, zone) : consultant.advise(site, zone));
     Consultation answer = new Consultation(site, consultant.pack(), advice);
     return of(was, new AdviceSaver(consultant.engine()).save(answer, making));
   }

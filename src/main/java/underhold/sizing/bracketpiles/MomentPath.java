@@ -1,6 +1,5 @@
 package underhold.sizing.bracketpiles;
 
-import java.util.Arrays;
 import java.util.List;
 
 /** What carries the moment of the bracket's eccentricity. */
@@ -13,6 +12,8 @@ enum MomentPath {
   PAIRED("paired", "pair of piles under a cap beam"),
   /** The head is packed or tied against the edge so that it cannot move sideways. */
   TIED("tied", "pile head held sideways by the edge");
+
+  private static final List<MomentPath> ALL = List.of(values());
 
   private final String word;
   private final String label;
@@ -31,14 +32,16 @@ enum MomentPath {
   }
 
   static MomentPath of(String word) {
-    return Arrays.stream(values())
-        .filter(one -> one.word.equals(word))
-        .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException("no such path: " + word));
+    for (MomentPath one : ALL) {
+      if (one.word.equals(word)) {
+        return one;
+      }
+    }
+    throw new IllegalArgumentException("no such path: " + word);
   }
 
   static List<String> words() {
-    return Arrays.stream(values()).map(MomentPath::word).toList();
+    return ALL.stream().map(MomentPath::word).toList();
   }
 
   /** Whether the structure or another pile keeps the head from swaying. */

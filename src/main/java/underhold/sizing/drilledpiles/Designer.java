@@ -68,8 +68,9 @@ final class Designer {
   }
 
   private PileDesign design() {
-    List<PileLayout> layouts = PileLayout.options(site);
-    for (PileLayout layout : layouts) {
+    Layouts layouts = new Layouts(site);
+    for (int place = 0; layouts.has(place); place++) {
+      PileLayout layout = layouts.get(place);
       if (!strongEnough(layout, bared)) {
         continue; // whatever the toe
       }
@@ -82,9 +83,8 @@ final class Designer {
       }
     }
     toe(steps);
-    PileLayout last = layouts.get(layouts.size() - 1);
     return finished(
-        last, toes.stream().max(Comparator.comparingDouble(Toe::ultimate)).orElseThrow());
+        layouts.last(), toes.stream().max(Comparator.comparingDouble(Toe::ultimate)).orElseThrow());
   }
 
   private boolean strongEnough(PileLayout layout, double section) {

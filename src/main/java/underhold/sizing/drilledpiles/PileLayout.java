@@ -2,8 +2,6 @@ package underhold.sizing.drilledpiles;
 
 import static underhold.sizing.drilledpiles.PileInputs.*;
 
-import java.util.ArrayList;
-import java.util.List;
 import underhold.mechanics.pile.group.RigidCap;
 import underhold.mechanics.pile.group.RigidCap.Loss;
 import underhold.mechanics.pile.group.RigidCap.Position;
@@ -41,38 +39,8 @@ record PileLayout(
     return RigidCap.grid(columns, rows, spacingAlongMetres, spacingAcrossMetres);
   }
 
-  /** Every layout worth trying, fewest piles first; one where the number is set. */
-  static List<PileLayout> options(PileCase site) {
-    int most =
-        (int)
-            Math.round(
-                site.get(
-                    site.pattern().equals(COLUMN)
-                        ? GroupNumbers.MOST_COLUMN_PILES
-                        : GroupNumbers.MOST_PILES));
-    int set = (int) Math.round(site.get(GroupNumbers.PILES));
-    List<PileLayout> options = new ArrayList<>();
-    int first = set > 0 ? set : 1;
-    for (int number = first; number <= Math.max(most, first); number++) {
-      PileLayout layout = of(site, number);
-      boolean known =
-          !options.isEmpty() && options.get(options.size() - 1).piles() >= layout.piles();
-      if (known) {
-        continue;
-      }
-      boolean crowded = layout.leastSpacingMetres() < site.leastSpacing() - 1e-9;
-      if (options.isEmpty() || !crowded) {
-        options.add(layout);
-      }
-      if (set > 0 || crowded || layout.piles() >= most) {
-        break;
-      }
-    }
-    return options;
-  }
-
   /** The least layout with at least that many piles. */
-  private static PileLayout of(PileCase site, int number) {
+  static PileLayout of(PileCase site, int number) {
     return switch (site.kind()) {
       case COLUMN -> column(site, number);
       case WALL -> wall(site, number);

@@ -13,6 +13,7 @@ import underhold.mechanics.steel.WebLocalCrippling;
 import underhold.mechanics.steel.WebLocalYielding;
 import underhold.mechanics.steel.WebSideswayBuckling;
 import underhold.sizing.Amount;
+import underhold.sizing.Check;
 import underhold.sizing.Phrase;
 import underhold.sizing.SheetBuilder;
 
@@ -57,11 +58,14 @@ final class AiscWeb {
   /** The thinnest plates that serve; the thickest sold where none does. */
   private BearingStiffeners plates(RolledSection section, WebPlace place) {
     List<Double> sold = site.plateThicknesses();
+    boolean inside = WebLocalYielding.inside(section, place.bearing());
     return sold.stream()
         .map(thickness -> BearingStiffeners.fullWidth(section, steel, thickness))
         .filter(
             pair ->
-                pair.bigEnough() && stiffened(section, place, pair).stream().allMatch(Limb::passes))
+                pair.bigEnough()
+                    && carries(place, pair.column(inside))
+                    && carries(place, pair.bearing()))
         .findFirst()
         .orElseGet(() -> BearingStiffeners.fullWidth(section, steel, sold.get(sold.size() - 1)));
   }
@@ -109,6 +113,10 @@ final class AiscWeb {
         beam.unbraced(site.held(), site.get(BeamSettings.CANTILEVER_LENGTH)),
         site.held(),
         belowYield);
+  }
+
+  private boolean carries(WebPlace place, NominalStrength strength) {
+    return Check.covers(place.force(), strength.available(method));
   }
 
   private Limb limb(WebPlace place, String id, String words, NominalStrength strength) {

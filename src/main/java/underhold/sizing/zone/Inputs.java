@@ -250,6 +250,9 @@ public final class Inputs {
 
   /** Writes all of them on a sheet with their origin. */
   public void write(SheetBuilder sheet) {
+    if (!sheet.whole()) {
+      return;
+    }
     numbers.forEach(
         (input, given) ->
             sheet.input(

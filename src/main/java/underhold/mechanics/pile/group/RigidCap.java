@@ -1,6 +1,7 @@
 package underhold.mechanics.pile.group;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import underhold.mechanics.soil.Outcome;
 import underhold.mechanics.soil.Require;
@@ -18,6 +19,10 @@ import underhold.mechanics.soil.Require;
 public record RigidCap(List<Position> piles) {
   /** Offsets smaller than this share of the group's size count as none (rounding). */
   private static final double ROUNDING = 1e-9;
+
+  private static final int NONE_LOST = -1;
+  private static final String TURNS_OVER =
+      "the load stands off the line of the piles: the cap turns over";
 
   /**
    * A place in plan.
@@ -78,18 +83,71 @@ public record RigidCap(List<Position> piles) {
    */
   public Outcome<List<Double>> loadsKilonewtons(double loadKilonewtons, Position at) {
     Require.notNegative(loadKilonewtons, "load", "kN");
-    int n = piles.size();
-    double cx = piles.stream().mapToDouble(Position::x).sum() / n;
-    double cy = piles.stream().mapToDouble(Position::y).sum() / n;
+    double[] loads = loads(NONE_LOST, loadKilonewtons, at);
+    return loads.length == 0
+        ? Outcome.outOfRange(TURNS_OVER)
+        : Outcome.of(Arrays.stream(loads).boxed().toList());
+  }
+
+  /** Loads after one pile is lost; out of range where what is left cannot stand. */
+  public Outcome<Loss> without(int lost, double loadKilonewtons, Position at) {
+    Require.notNegative(loadKilonewtons, "load", "kN");
+    if (piles.size() < 2) {
+      return Outcome.outOfRange("nothing is left when the only pile is lost");
+    }
+    double[] loads = loads(lost, loadKilonewtons, at);
+    return loads.length == 0
+        ? Outcome.outOfRange(TURNS_OVER)
+        : Outcome.of(new Loss(lost, Arrays.stream(loads).boxed().toList()));
+  }
+
+  /** The loss, of any one pile, that loads another most; out of range where one cannot be borne. */
+  public Outcome<Loss> worstLoss(double loadKilonewtons, Position at) {
+    Require.notNegative(loadKilonewtons, "load", "kN");
+    int worst = 0;
+    double most = Double.NEGATIVE_INFINITY;
+    for (int lost = 0; lost < piles.size() && piles.size() > 1; lost++) {
+      double[] loads = loads(lost, loadKilonewtons, at);
+      if (loads.length == 0) {
+        return Outcome.outOfRange(TURNS_OVER);
+      }
+      double largest = Arrays.stream(loads).max().orElse(0);
+      if (largest > most) {
+        worst = lost;
+        most = largest;
+      }
+    }
+    return without(worst, loadKilonewtons, at);
+  }
+
+  /**
+   * Loads of all piles, 0 for the one lost; none where the cap turns over.
+   *
+   * @param lost index of the pile lost, or {@link #NONE_LOST}
+   */
+  private double[] loads(int lost, double loadKilonewtons, Position at) {
+    int n = lost == NONE_LOST ? piles.size() : piles.size() - 1;
+    double sumX = 0;
+    double sumY = 0;
+    for (int i = 0; i < piles.size(); i++) {
+      if (i != lost) {
+        sumX += piles.get(i).x();
+        sumY += piles.get(i).y();
+      }
+    }
+    double cx = sumX / n;
+    double cy = sumY / n;
     double ixx = 0;
     double iyy = 0;
     double ixy = 0;
-    for (Position pile : piles) {
-      double x = pile.x() - cx;
-      double y = pile.y() - cy;
-      iyy += x * x;
-      ixx += y * y;
-      ixy += x * y;
+    for (int i = 0; i < piles.size(); i++) {
+      if (i != lost) {
+        double x = piles.get(i).x() - cx;
+        double y = piles.get(i).y() - cy;
+        iyy += x * x;
+        ixx += y * y;
+        ixy += x * y;
+      }
     }
     double ex = at.x() - cx;
     double ey = at.y() - cy;
@@ -104,55 +162,21 @@ public record RigidCap(List<Position> piles) {
     double major = centre + radius;
     double minor = Math.max(centre - radius, 0);
     double size = Math.sqrt(centre);
-    double lost = ROUNDING * Math.max(centre, ROUNDING);
-    if ((minor <= lost && Math.abs(across) > ROUNDING * Math.max(size, 1))
-        || (major <= lost && Math.abs(along) > ROUNDING * Math.max(size, 1))) {
-      return Outcome.outOfRange("the load stands off the line of the piles: the cap turns over");
+    double none = ROUNDING * Math.max(centre, ROUNDING);
+    if ((minor <= none && Math.abs(across) > ROUNDING * Math.max(size, 1))
+        || (major <= none && Math.abs(along) > ROUNDING * Math.max(size, 1))) {
+      return new double[0];
     }
-    double slopeAlong = major <= lost ? 0 : along / major;
-    double slopeAcross = minor <= lost ? 0 : across / minor;
-    return Outcome.of(
-        piles.stream()
-            .map(
-                pile -> {
-                  double x = (pile.x() - cx) * cosine + (pile.y() - cy) * sine;
-                  double y = (pile.y() - cy) * cosine - (pile.x() - cx) * sine;
-                  return loadKilonewtons * (1.0 / n + slopeAlong * x + slopeAcross * y);
-                })
-            .toList());
-  }
-
-  /** Loads after one pile is lost; out of range where what is left cannot stand. */
-  public Outcome<Loss> without(int lost, double loadKilonewtons, Position at) {
-    if (piles.size() < 2) {
-      return Outcome.outOfRange("nothing is left when the only pile is lost");
-    }
-    List<Position> left = new ArrayList<>(piles);
-    left.remove(lost);
-    return new RigidCap(left)
-        .loadsKilonewtons(loadKilonewtons, at)
-        .map(
-            loads -> {
-              List<Double> all = new ArrayList<>(loads);
-              all.add(lost, 0.0);
-              return new Loss(lost, all);
-            });
-  }
-
-  /** The loss, of any one pile, that loads another most; out of range where one cannot be borne. */
-  public Outcome<Loss> worstLoss(double loadKilonewtons, Position at) {
-    Outcome<Loss> worst = without(0, loadKilonewtons, at);
-    for (int lost = 1; lost < piles.size(); lost++) {
-      Outcome<Loss> next = without(lost, loadKilonewtons, at);
-      if (next.value().isEmpty()) {
-        return next;
+    double slopeAlong = major <= none ? 0 : along / major;
+    double slopeAcross = minor <= none ? 0 : across / minor;
+    double[] loads = new double[piles.size()];
+    for (int i = 0; i < loads.length; i++) {
+      if (i != lost) {
+        double x = (piles.get(i).x() - cx) * cosine + (piles.get(i).y() - cy) * sine;
+        double y = (piles.get(i).y() - cy) * cosine - (piles.get(i).x() - cx) * sine;
+        loads[i] = loadKilonewtons * (1.0 / n + slopeAlong * x + slopeAcross * y);
       }
-      worst = worst.flatMap(one -> next.map(two -> heavier(one, two)));
     }
-    return worst;
-  }
-
-  private static Loss heavier(Loss one, Loss other) {
-    return other.largestKilonewtons() > one.largestKilonewtons() ? other : one;
+    return loads;
   }
 }

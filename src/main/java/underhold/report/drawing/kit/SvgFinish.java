@@ -1,27 +1,20 @@
 package underhold.report.drawing.kit;
 
 import java.awt.Color;
-import java.io.StringReader;
-import java.io.StringWriter;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
-import javax.xml.XMLConstants;
-import javax.xml.parsers.DocumentBuilderFactory;
-import javax.xml.transform.OutputKeys;
-import javax.xml.transform.Transformer;
-import javax.xml.transform.TransformerFactory;
-import javax.xml.transform.dom.DOMSource;
-import javax.xml.transform.stream.StreamResult;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
-import org.w3c.dom.NodeList;
-import org.xml.sax.InputSource;
+import org.w3c.dom.Node;
+import org.xml.sax.SAXException;
+import underhold.report.drawing.SvgXml;
 
 /**
  * Gives a drawing what the library leaves out: its size, role, title and description, the sizes and
@@ -50,25 +43,33 @@ record SvgFinish(String id, double width, double height, String title, String de
 
   /** The finished element. */
   String of(String drawn, List<Letters> lettered, Map<String, Map<String, String>> data) {
+    Document document = tree(drawn);
+    Element root = document.getDocumentElement();
+    head(document, root);
+    List<Element> all = new ArrayList<>();
+    collect(root, all);
+    all.forEach(SvgFinish::style);
+    letter(all.stream().filter(one -> one.getLocalName().equals("text")).toList(), lettered);
+    all.stream().filter(one -> one.getLocalName().equals("g")).forEach(group -> value(group, data));
+    return SvgXml.write(document);
+  }
+
+  private Document tree(String drawn) {
     try {
-      Document document = parse(drawn);
-      Element root = document.getDocumentElement();
-      head(document, root);
-      style(document.getElementsByTagNameNS(SVG, "*"));
-      letter(document.getElementsByTagNameNS(SVG, "text"), lettered);
-      value(document.getElementsByTagNameNS(SVG, "g"), data);
-      return print(document);
-    } catch (Exception fault) {
+      return SvgXml.read(drawn);
+    } catch (SAXException fault) {
       throw new IllegalStateException("the drawing " + id + " is not well-formed", fault);
     }
   }
 
-  private static Document parse(String drawn) throws Exception {
-    DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
-    factory.setNamespaceAware(true);
-    factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
-    factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
-    return factory.newDocumentBuilder().parse(new InputSource(new StringReader(drawn)));
+  /** An element and all inside it, as they stand. */
+  private static void collect(Element element, List<Element> all) {
+    all.add(element);
+    for (Node child = element.getFirstChild(); child != null; child = child.getNextSibling()) {
+      if (child instanceof Element inside) {
+        collect(inside, all);
+      }
+    }
   }
 
   private void head(Document document, Element root) {
@@ -93,18 +94,15 @@ record SvgFinish(String id, double width, double height, String title, String de
   }
 
   /** Styles become attributes, which need no style sheet, and numbers lose the noise of floats. */
-  private static void style(NodeList all) {
-    for (int i = 0; i < all.getLength(); i++) {
-      Element element = (Element) all.item(i);
-      for (String entry : element.getAttribute("style").split(";", -1)) {
-        int colon = entry.indexOf(':');
-        String name = colon < 0 ? "" : entry.substring(0, colon).strip();
-        if (STYLES.contains(name)) {
-          element.setAttribute(name, calm(entry.substring(colon + 1).strip()));
-        }
+  private static void style(Element element) {
+    for (String entry : element.getAttribute("style").split(";", -1)) {
+      int colon = entry.indexOf(':');
+      String name = colon < 0 ? "" : entry.substring(0, colon).strip();
+      if (STYLES.contains(name)) {
+        element.setAttribute(name, calm(entry.substring(colon + 1).strip()));
       }
-      element.removeAttribute("style");
     }
+    element.removeAttribute("style");
   }
 
   private static String calm(String value) {
@@ -119,13 +117,13 @@ record SvgFinish(String id, double width, double height, String title, String de
   }
 
   /** Words stand in the order in which they were written. */
-  private static void letter(NodeList texts, List<Letters> lettered) {
-    if (texts.getLength() != lettered.size()) {
+  private static void letter(List<Element> texts, List<Letters> lettered) {
+    if (texts.size() != lettered.size()) {
       throw new IllegalStateException(
-          texts.getLength() + " words drawn, " + lettered.size() + " recorded");
+          texts.size() + " words drawn, " + lettered.size() + " recorded");
     }
-    for (int i = 0; i < texts.getLength(); i++) {
-      Element text = (Element) texts.item(i);
+    for (int i = 0; i < texts.size(); i++) {
+      Element text = texts.get(i);
       Letters letters = lettered.get(i);
       text.setAttribute("font-family", "sans-serif");
       text.setAttribute("font-size", String.valueOf(letters.size()));
@@ -143,20 +141,8 @@ record SvgFinish(String id, double width, double height, String title, String de
     return String.format(Locale.ROOT, "#%06x", colour.getRGB() & 0xFFFFFF);
   }
 
-  private static void value(NodeList groups, Map<String, Map<String, String>> data) {
-    for (int i = 0; i < groups.getLength(); i++) {
-      Element group = (Element) groups.item(i);
-      new TreeMap<>(data.getOrDefault(group.getAttribute("id"), Map.of()))
-          .forEach((name, value) -> group.setAttribute("data-" + name, Lettering.clean(value)));
-    }
-  }
-
-  private static String print(Document document) throws Exception {
-    Transformer transformer = TransformerFactory.newDefaultInstance().newTransformer();
-    transformer.setOutputProperty(OutputKeys.OMIT_XML_DECLARATION, "yes");
-    transformer.setOutputProperty(OutputKeys.INDENT, "no");
-    StringWriter text = new StringWriter();
-    transformer.transform(new DOMSource(document), new StreamResult(text));
-    return text.toString();
+  private static void value(Element group, Map<String, Map<String, String>> data) {
+    new TreeMap<>(data.getOrDefault(group.getAttribute("id"), Map.of()))
+        .forEach((name, value) -> group.setAttribute("data-" + name, Lettering.clean(value)));
   }
 }
