@@ -2,6 +2,7 @@ package underhold.sizing;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -47,6 +48,23 @@ public record Settings(SettingTable table, Map<String, Double> numbers, Map<Stri
     Map<String, String> more = new LinkedHashMap<>(words);
     more.put(choice.name(), word);
     return new Settings(table, numbers, more);
+  }
+
+  /**
+   * The same with the numbers that other settings have in force.
+   *
+   * @param shared settings that stand in both tables
+   */
+  public Settings withNumbersOf(Settings other, List<Setting> shared) {
+    Map<String, Double> more = new LinkedHashMap<>(numbers);
+    for (Setting one : shared) {
+      double value = other.get(one);
+      if (!one.accepts(value)) {
+        throw new IllegalArgumentException(one.refusal(value));
+      }
+      more.put(one.name(), value);
+    }
+    return new Settings(table, more, words);
   }
 
   /** The number in force, inside unit. */

@@ -78,8 +78,9 @@ public final class Changes {
     if (!fits) {
       return told.containsAll(contradictions(tried, all));
     }
+    boolean asBefore = !all || !fitsPurpose; // what the purpose is checked against has not changed
     return known.fits(tried)
-        && (!fitsPurpose || SiteChecks.fitsPurpose(site, zones(tried, all), dictionary));
+        && (asBefore || SiteChecks.fitsPurpose(site, zones(tried, true), dictionary));
   }
 
   private List<String> contradictions(Zone one, boolean all) {

@@ -3,7 +3,9 @@ package underhold.sizing.drilledpiles;
 import static underhold.sizing.drilledpiles.PileInputs.WATER;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import underhold.mechanics.pile.Atmosphere;
 import underhold.mechanics.pile.PileSection;
 import underhold.mechanics.pile.axial.ClayAlpha;
@@ -34,6 +36,11 @@ final class Ground {
 
   private final PileCase site;
   private final double notCounted;
+
+  /** Pieces cut already: of a layer above the toe they are the same for every toe below it. */
+  private final Map<Cut, List<SidePiece>> cuts = new HashMap<>();
+
+  private record Cut(int layer, double from, double to) {}
 
   Ground(PileCase site) {
     this.site = site;
@@ -75,24 +82,27 @@ final class Ground {
         last.kind() == Kind.CLAY ? site.get(PileNumbers.CLAY_BASE_EXCLUDED) * site.diameter() : 0;
     ExcludedLength counted =
         ExcludedLength.of(site.dugLevel(), Math.max(toe, site.dugLevel()), notCounted, excluded);
-    for (BondLayer layer : site.layers()) {
+    for (int i = 0; i < site.layers().size(); i++) {
+      BondLayer layer = site.layers().get(i);
       double weathered = layer.kind() == Kind.ROCK ? site.get(PileNumbers.WEATHERED) : 0;
       double from = Math.max(counted.fromMetres(), layer.topMetres() + weathered);
       double to = Math.min(counted.toMetres(), layer.bottomMetres());
       if (to - from > LEAST_PIECE && layer.kind() != Kind.NONE) {
-        cut(pieces, layer, from, to);
+        pieces.addAll(cuts.computeIfAbsent(new Cut(i, from, to), cut -> cut(layer, from, to)));
       }
     }
     return pieces;
   }
 
-  private void cut(List<SidePiece> pieces, BondLayer layer, double from, double to) {
+  private List<SidePiece> cut(BondLayer layer, double from, double to) {
+    List<SidePiece> pieces = new ArrayList<>();
     int parts = layer.kind() == Kind.SAND ? (int) Math.ceil((to - from) / PIECE - 1e-9) : 1;
     for (int part = 0; part < Math.max(parts, 1); part++) {
       double top = from + (to - from) * part / Math.max(parts, 1);
       double bottom = from + (to - from) * (part + 1) / Math.max(parts, 1);
       pieces.add(piece(layer, top, bottom));
     }
+    return pieces;
   }
 
   private SidePiece piece(BondLayer layer, double top, double bottom) {
@@ -117,14 +127,14 @@ final class Ground {
 
   /** Diameter of the hole in a layer, m: in rock, and below it, what passes the casing. */
   private double holeDiameter(BondLayer layer) {
-    boolean narrow =
-        site.layers().stream()
-            .anyMatch(
-                one ->
-                    one.kind() == Kind.ROCK
-                        && one.topMetres() <= layer.topMetres()
-                        && one.bottomMetres() > site.dugLevel());
-    return narrow ? site.socketDiameter() : site.diameter();
+    for (BondLayer one : site.layers()) {
+      if (one.kind() == Kind.ROCK
+          && one.topMetres() <= layer.topMetres()
+          && one.bottomMetres() > site.dugLevel()) {
+        return site.socketDiameter();
+      }
+    }
+    return site.diameter();
   }
 
   /** Undrained strength that counts, kPa. */

@@ -67,10 +67,10 @@ public record OpenPits(
    */
   public static OpenPits write(PitsInput input, Settings settings, PitRow row, SheetBuilder sheet) {
     Settings own =
-        PitsSettings.TABLE.defaults().with(PitsSettings.TIMBER, settings.get(PitsSettings.TIMBER));
-    for (PitsSetting one : READ) {
-      own = own.with(one.setting(), settings.get(one.setting()));
-    }
+        PitsSettings.TABLE
+            .defaults()
+            .with(PitsSettings.TIMBER, settings.get(PitsSettings.TIMBER))
+            .withNumbersOf(settings, settings());
     PitsCase site = PitsCase.of(input, new PitsSettings(own));
     Layout layout = new Layout(row);
     OrderRules rules =

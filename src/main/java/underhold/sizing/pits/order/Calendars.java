@@ -56,10 +56,11 @@ final class Calendars {
 
   private static int busyCrews(
       List<Integer> open, List<Double> starts, OrderRules rules, double now) {
-    return (int)
-        open.stream()
-            .filter(pit -> starts.get(pit) + rules.times().crewDays() > now + SAME_DAY)
-            .count();
+    int busy = 0;
+    for (int pit : open) {
+      busy += starts.get(pit) + rules.times().crewDays() > now + SAME_DAY ? 1 : 0;
+    }
+    return busy;
   }
 
   private static double nextEvent(

@@ -52,7 +52,11 @@ public record OrderRules(double clearWidths, double openShare, int crews, PitTim
     if (open.isEmpty()) {
       return true;
     }
-    return open.stream().noneMatch(other -> conflict(row, other, pit))
-        && shareKept(row, row.lengthOf(open) + row.width(pit));
+    for (int other : open) {
+      if (conflict(row, other, pit)) {
+        return false;
+      }
+    }
+    return shareKept(row, row.lengthOf(open) + row.width(pit));
   }
 }

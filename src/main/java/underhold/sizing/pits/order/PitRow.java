@@ -61,6 +61,10 @@ public final class PitRow {
 
   /** Length of wall over some pits, m. */
   public double lengthOf(Collection<Integer> pits) {
-    return pits.stream().mapToDouble(this::width).sum();
+    double length = 0;
+    for (int pit : pits) {
+      length += width(pit);
+    }
+    return length;
   }
 }
