@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import underhold.quantity.Quantity;
 import underhold.quantity.UnitSystem;
 
@@ -20,25 +19,16 @@ final class Assumptions {
     for (Fact fact : known.all()) {
       Unknown unknown = fact.definition().unknown();
       if (fact.origin() == Origin.UNKNOWN && unknown != null) {
-        String text = text(unknown, known);
-        if (text != null) {
-          assumed.add(assumed(fact.definition(), text, unknown.because(), system, known));
+        Optional<Unknown.Case> special =
+            unknown.cases().stream().filter(item -> holds(item.when(), known)).findFirst();
+        String text = special.map(Unknown.Case::value).orElse(unknown.value());
+        if (text != null && unknown.treatment() == Unknown.Treatment.ASSUME) {
+          String because = special.map(Unknown.Case::because).orElse(unknown.because());
+          assumed.add(assumed(fact.definition(), text, because, system, known));
         }
       }
     }
     return known.with(assumed);
-  }
-
-  private static @Nullable String text(Unknown unknown, FactView known) {
-    if (unknown.treatment() != Unknown.Treatment.ASSUME) {
-      return null;
-    }
-    for (Unknown.Case item : unknown.cases()) {
-      if (holds(item.when(), known)) {
-        return item.value();
-      }
-    }
-    return unknown.value();
   }
 
   private static boolean holds(Map<String, Set<String>> when, FactView known) {

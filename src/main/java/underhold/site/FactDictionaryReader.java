@@ -118,7 +118,7 @@ final class FactDictionaryReader {
       for (Map.Entry<String, JsonNode> entry : item.get("when").properties()) {
         when.put(entry.getKey(), new LinkedHashSet<>(strings(entry.getValue())));
       }
-      cases.add(new Unknown.Case(when, text(item, "value")));
+      cases.add(new Unknown.Case(when, text(item, "value"), text(item, "because")));
     }
     JsonNode value = node.get("value");
     return new Unknown(

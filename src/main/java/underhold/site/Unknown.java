@@ -29,8 +29,8 @@ public record Unknown(
     NOTE
   }
 
-  /** A value assumed where every fact named has one of the values given. */
-  public record Case(Map<String, Set<String>> when, String value) {
+  /** A value assumed, and why, where every fact named has one of the values given. */
+  public record Case(Map<String, Set<String>> when, String value, String because) {
     public Case {
       when = Map.copyOf(when);
     }

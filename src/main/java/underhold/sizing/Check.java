@@ -40,6 +40,11 @@ public record Check(
     return demand <= capacity + TOLERANCE * Math.abs(capacity);
   }
 
+  /** Whether more is asked than there is, whatever the verdict. */
+  public boolean exceeds() {
+    return !covers(demand.si(), capacity.si());
+  }
+
   /** Demand over capacity; empty where there is no capacity. No demand gives 0. */
   public OptionalDouble utilisation() {
     if (demand.si() <= 0) {

@@ -76,7 +76,10 @@ final class AboutSection {
             .then(" or is to ")
             .strong("refer")
             .then(
-                " to the engineer: where numbers cannot decide, or rest on what nobody stated. A method"
+                " to the engineer: where numbers alone cannot decide, rest on what nobody stated, or"
+                    + " exceed a limit that an engineer may set otherwise. Refer is never a pass:"
+                    + " where more is asked than there is it says \"refer, exceeded\", and the work"
+                    + " does not go ahead on that sheet until the engineer has settled it. A method"
                     + " is proved only where every check passes and what it does not cover is settled."),
         Prose.of("A finding leads by its rule's number to the ")
             .link("trace", "trace")
@@ -85,7 +88,8 @@ final class AboutSection {
             .then(" and back to every place where the finding is told."),
         Prose.of("An input of a sheet names the steps and checks that take it by its name. A step")
             .then(" shows formula, symbols, numbers, result and source. ")
-            .then("The formula in metric units holds in m, kN, kPa and degrees as it stands."));
+            .then("The formula in metric units holds in m, kN, kPa and degrees as it stands,")
+            .then(" unless the step's note names another unit."));
   }
 
   private static String points(Material material) {

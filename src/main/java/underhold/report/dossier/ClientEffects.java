@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import underhold.advice.OptionAdvice;
 import underhold.advice.SupportOption;
 import underhold.report.Words;
@@ -116,7 +117,7 @@ final class ClientEffects {
                     "How far it may move is not agreed yet: the owner and the engineer of record agree"
                         + " it before any work.")));
     List<Check> reckoned =
-        material.chosen(zone).stream()
+        Stream.concat(material.chosen(zone).stream(), carrying(zone).stream())
             .flatMap(sheet -> sheet.sheet().checks().stream())
             .filter(check -> MOVEMENTS.contains(check.id()))
             .toList();
@@ -129,6 +130,14 @@ final class ClientEffects {
                 : "Ground that moves because of the excavation itself may come on top: ask the engineer"
                     + " of record."));
     return items;
+  }
+
+  /** The sheet of the piles that carry the structure while edge pits are dug beside them. */
+  private Optional<ZoneSheet> carrying(ZonePart zone) {
+    return material
+        .method(zone)
+        .filter(SupportOption.EDGE_PITS::equals)
+        .flatMap(method -> material.sheet(zone, SupportOption.DRILLED_PILES));
   }
 
   private Prose reckoned(Check check) {

@@ -140,10 +140,10 @@ final class NotProvedSection {
                   "The sheet of "
                       + sheet.option().label()
                       + " rests on "
-                      + assumed
-                      + " assumed inputs and "
-                      + defaults
-                      + " defaults; each stands in the ")
+                      + Words.count((int) assumed, "assumed input", "assumed inputs")
+                      + " and "
+                      + Words.count((int) defaults, "default", "defaults")
+                      + "; each stands in the ")
               .link("register of assumptions", "assumptions")
               .then("."));
     }
@@ -170,11 +170,7 @@ final class NotProvedSection {
             "",
             SheetSection.tone(check.verdict()),
             Prose.empty().link(check.title(), sheet.anchor("check", check.id())),
-            Prose.empty()
-                .strong(
-                    check.verdict() == Verdict.REFER
-                        ? "refers to the engineer"
-                        : check.verdict().label()),
+            SheetSection.verdict(check),
             Prose.of(SheetSection.used(check)))
         .noting(SheetSection.note(check, units));
   }

@@ -67,7 +67,9 @@ final class OptionsSection {
 
   /** The standing as the terminal says it. */
   static String standing(OptionAdvice advice) {
-    return advice.standing().word()
+    return (advice.standing() == Standing.WORKS_IF
+            ? "works if its conditions are met"
+            : advice.standing().word())
         + (advice.tied() ? ", tied" : "")
         + (advice.ranked() && advice.score() < 0 ? ", but more speaks against it" : "");
   }

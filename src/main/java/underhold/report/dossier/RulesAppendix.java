@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import underhold.advice.Condition;
+import underhold.advice.Effect;
 import underhold.advice.Limit;
 import underhold.advice.Rule;
 import underhold.report.Program;
@@ -82,13 +83,24 @@ final class RulesAppendix {
         .noting(written(rule));
   }
 
+  private static String says(Effect effect) {
+    return switch (effect) {
+      case RULE_OUT -> "rules out";
+      case AGAINST -> "speaks against";
+      case FOR, REFER -> "speaks for";
+      case REQUIRE -> "sets a condition for";
+      case CAUTION -> "warns about";
+      case DERIVE -> "derives";
+    };
+  }
+
   /** The rule as its file has it. */
   private static Prose written(Rule rule) {
     return Prose.of("When ")
         .typed(rule.conditions().stream().map(Condition::text).collect(Collectors.joining(", ")))
         .then(
             " it "
-                + Words.verb(rule.effect())
+                + says(rule.effect())
                 + Words.about(rule)
                 + Optional.ofNullable(rule.action().strength())
                     .map(strength -> ", " + strength.word())

@@ -170,7 +170,7 @@ final class SheetSection {
             Prose.of(Cells.amount(check.demand(), units)),
             Prose.of(Cells.amount(check.capacity(), units)),
             Prose.of(used(check)),
-            Prose.empty().strong(check.verdict().label()),
+            verdict(check),
             citations.of(check.source(), sheet))
         .noting(note(check, units));
   }
@@ -179,6 +179,12 @@ final class SheetSection {
   static Prose note(Check check, UnitSystem units) {
     String note = check.note().in(units);
     return note.isEmpty() ? Prose.empty() : Prose.of(note);
+  }
+
+  /** The verdict; of a check that refers also whether more is asked than there is. */
+  static Prose verdict(Check check) {
+    boolean over = check.verdict() == Verdict.REFER && check.exceeds();
+    return Prose.empty().strong(check.verdict().label() + (over ? ", exceeded" : ""));
   }
 
   /** The share of the capacity that is used. */
@@ -321,7 +327,11 @@ final class SheetSection {
         + count(sheet, Verdict.FAILS)
         + " fail, "
         + count(sheet, Verdict.REFER)
-        + " refer to the engineer, "
+        + " refer to the engineer ("
+        + sheet.checks().stream()
+            .filter(check -> check.verdict() == Verdict.REFER && check.exceeds())
+            .count()
+        + " of them exceeded), "
         + count(sheet, Verdict.PASSES)
         + " pass";
   }

@@ -146,7 +146,7 @@ final class SheetsSection {
             Prose.of(Cells.amount(check.demand(), units)),
             Prose.of(Cells.amount(check.capacity(), units)),
             Prose.of(SheetSection.used(check)),
-            Prose.empty().strong(check.verdict().label()))
+            SheetSection.verdict(check))
         .noting(SheetSection.note(check, units));
   }
 }
