@@ -57,6 +57,7 @@ class DerivationTableTest {
                 item -> {
                   assertThat(FactReader.read(fact, item.value()))
                       .isInstanceOf(FactReading.Accepted.class);
+                  assertThat(item.because()).isNotBlank().isNotEqualTo(unknown.because());
                   item.when().forEach((name, words) -> assertThat(words(name)).containsAll(words));
                 });
       }

@@ -85,14 +85,33 @@ final class ClientSection {
                                     .allMatch(zone -> material.method(zone).isEmpty())
                                 ? "."
                                 : ", survey and readings included.")
-                            + " Most of these times are judgement and not a contractor's programme.")));
+                            + " Most of these times are judgement and not a contractor's programme."
+                            + oneBracket())));
     return Section.of("what", "What is recommended", blocks);
+  }
+
+  /** Where the length of an edge is not known, time and quantities are those of one bracket. */
+  private String oneBracket() {
+    List<String> zones =
+        material.zones().stream()
+            .filter(
+                zone ->
+                    material.method(zone).filter(SupportOption.BRACKET_PILES::equals).isPresent()
+                        && zone.advice().view().fact("wallLength").maybe().isEmpty())
+            .map(ZonePart::name)
+            .toList();
+    return zones.isEmpty()
+        ? ""
+        : " At "
+            + Words.list(zones)
+            + " they count one bracket only, since the length of the edge is not known: all of them"
+            + " take longer.";
   }
 
   /** How far the calculation proves the method, in plain words. */
   private String state(ZonePart zone) {
     if (material.method(zone).isEmpty()) {
-      return "none";
+      return "Not calculated: no method is proposed yet.";
     }
     Optional<Sheet> sheet = material.chosen(zone).map(ZoneSheet::sheet);
     if (sheet.isEmpty() || !sheet.get().complete()) {

@@ -103,4 +103,28 @@ class AudiencesTest {
         .contains("As planned survey, investigation and readings alone take about")
         .doesNotContain("No method yet", "No rule names a risk");
   }
+
+  @Test
+  @DisplayName(
+      "where the length of an edge is unknown the client hears that one bracket is counted")
+  void one_bracket() {
+    assertThat(text("kestrel-road-platform.site.json", Audience.CLIENT))
+        .contains("At platform edge they count one bracket only");
+  }
+
+  @Test
+  @DisplayName(
+      "beside edge pits the client hears how far the piles that carry the structure settle")
+  void piles_beside_edge_pits() {
+    assertThat(text("orchard-line-box.site.json", Audience.CLIENT))
+        .contains("Reckoned: settlement of a pile head", "Reckoned: settlement of the group")
+        .doesNotContain("How far it will move is not reckoned here");
+  }
+
+  @Test
+  @DisplayName("a check that refers with more asked than there is says so, and is counted")
+  void exceeded() {
+    assertThat(text(ALDER, Audience.REVIEWER))
+        .contains("**refer, exceeded**", "of them exceeded)", "Refer is never a pass");
+  }
 }
