@@ -12,8 +12,14 @@ import underhold.report.document.Block;
 final class KeptTogether {
   private static final int FEW = 3;
 
-  /** Lines of a list, or of a table with its head, that are still moved to the next page. */
-  private static final int LINES = 12;
+  /** Lines of a list, or of the rows of a table, that are still moved to the next page. */
+  private static final int LINES = 4;
+
+  /** Rows of a table that is not kept whole and still ends with two rows on one page. */
+  private static final int MANY = 4;
+
+  /** Lines of two rows that are kept together: a row of many lines may stand alone. */
+  private static final int TWO_ROWS = 5;
 
   /** Letters of running words in a line of paper. */
   private static final int LETTERS = 105;
@@ -26,8 +32,8 @@ final class KeptTogether {
   /** The name of a table with the blank above it [mm]. */
   private static final double NAME = 5.5;
 
-  /** No table asks for more of a page than this, whatever its rows hold [mm]. */
-  private static final double MOST = 60;
+  /** The least with which a table begins on a page [mm]. */
+  private static final double LEAST = 24;
 
   private KeptTogether() {}
 
@@ -44,13 +50,20 @@ final class KeptTogether {
     return rows.size() <= FEW && rows.stream().mapToInt(Integer::intValue).sum() <= LINES;
   }
 
-  /** The height with which a table begins: its name, its head and two rows [mm]. */
+  /** Whether the last two rows of a longer table are so low that they stand on one page. */
+  static boolean endsWithTwo(Block.Table table) {
+    List<Integer> rows = rows(table);
+    int count = rows.size();
+    return count >= MANY && rows.get(count - 2) + rows.get(count - 1) <= TWO_ROWS;
+  }
+
+  /** The height with which a table begins: its name, its head and two low rows [mm]. */
   static double beginning(Block.Table table) {
-    double height = NAME + LINE * SideBySide.headLines(table, ColumnWidths.PAPER);
-    for (int lines : rows(table).stream().limit(2).toList()) {
-      height += LINE * lines + ROW_BLANK;
-    }
-    return Math.min(MOST, height);
+    List<Integer> two = rows(table).stream().limit(2).toList();
+    int lines = two.stream().mapToInt(Integer::intValue).sum();
+    int head = SideBySide.headLines(table, ColumnWidths.PAPER);
+    boolean low = two.size() == 2 && lines <= TWO_ROWS;
+    return low ? Math.max(LEAST, NAME + LINE * (head + lines) + 2 * ROW_BLANK) : LEAST;
   }
 
   /** The lines of each row with its note. */

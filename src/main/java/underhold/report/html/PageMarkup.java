@@ -241,7 +241,12 @@ public final class PageMarkup {
 
   /** The class of the block of a table; on paper a short one is kept whole. */
   public String style(Block.Table table) {
-    return paged() && KeptTogether.whole(table) ? "wide few" : "wide";
+    if (!paged()) {
+      return "wide";
+    }
+    return KeptTogether.whole(table)
+        ? "wide few"
+        : KeptTogether.endsWithTwo(table) ? "wide ends" : "wide";
   }
 
   /** The room with which a longer table begins on a page, as a style; none on a screen. */

@@ -27,8 +27,16 @@ final class FigureFlow {
   /** The blank above and below a table, as the part of a page that it is less than. */
   private static final int BLANK = 100;
 
+  /** The least with which a list and a table begin, as parts of a page: as the style has them. */
+  private static final int LIST = 22;
+
+  private static final int TABLE = 11;
+
+  /** What the reckoning of a page may be out by, as a part of the page. */
+  private static final int DOUBT = 250;
+
   /** How often the pages are looked at: what the second look finds is rare. */
-  private static final int TIMES = 2;
+  private static final int TIMES = 3;
 
   private final List<Piece> pieces;
   private final Map<Element, Element> scopes;
@@ -43,6 +51,9 @@ final class FigureFlow {
 
   /** Whether the drawing that waits would stand on a later page than it was set after. */
   private boolean turned;
+
+  /** The pieces that stand before the drawing that waits, if it is set now, and did not before. */
+  private int since;
 
   private int y;
 
@@ -113,7 +124,10 @@ final class FigureFlow {
       moved = true;
       y = left + pieces.subList(first, at).stream().mapToInt(Piece::height).sum();
     }
-    turned &= !waiting.isEmpty();
+    if (waiting.isEmpty()) {
+      turned = false;
+      since = 0;
+    }
     waiting.add(drawing);
   }
 
@@ -166,7 +180,9 @@ final class FigureFlow {
     if (!moved) {
       return;
     }
-    if (y + needed(at) > page) {
+    // a row that might not fit is set after the drawing: it would stand alone above it
+    int doubt = waiting.isEmpty() ? 0 : page / DOUBT;
+    if (y + needed(at) > page - doubt) {
       y = 0;
       turned = true;
       if (piece.kind() != Piece.Kind.ITEM) { // a list is not cut
@@ -177,6 +193,11 @@ final class FigureFlow {
     } else {
       below(at);
     }
+    if (waiting.isEmpty() && places.isEmpty()) { // nothing was moved: the pages stand as set
+      moved = false;
+      return;
+    }
+    since++;
     int room = page - y;
     y += piece.height();
     if (y > page) { // it runs on
@@ -195,7 +216,13 @@ final class FigureFlow {
       return 0;
     }
     boolean tied = piece.tied() && at + 1 < pieces.size();
-    return tied ? piece.height() + needed(at + 1) : piece.least();
+    int own = tied ? piece.height() + needed(at + 1) : piece.least();
+    boolean list = at + 1 < pieces.size() && pieces.get(at + 1).kind() == Piece.Kind.ITEM;
+    return switch (piece.kind()) {
+      case RUNNING -> list ? Math.max(own, page / LIST) : own;
+      case FIRST_ROW -> Math.max(own, page / TABLE);
+      default -> own;
+    };
   }
 
   /**
@@ -244,8 +271,10 @@ final class FigureFlow {
 
   private void first(Piece piece) {
     Piece drawing = waiting.remove(0);
-    place(piece.element(), drawing);
-    passed = true;
+    if (since > 0) {
+      place(piece.element(), drawing);
+      passed = true;
+    }
     set(drawing);
   }
 

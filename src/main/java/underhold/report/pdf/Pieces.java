@@ -23,7 +23,7 @@ final class Pieces {
   /** The blank that was last seen above a piece of that name; it is none's own height. */
   private final Map<String, Integer> blanks = new HashMap<>();
 
-  /** Items of a list, or rows of a table, from which on the last two are kept on one page. */
+  /** Items of a list from which on the last two are kept on one page. */
   private static final int KEPT_LAST = 4;
 
   private int end;
@@ -80,7 +80,7 @@ final class Pieces {
       case "figure" -> drawing(element, box);
       default -> {
         String style = element.getAttribute("class");
-        if (style.equals("wide")) {
+        if (style.equals("wide") || style.equals("wide ends")) {
           table(element, box);
         } else if (isFew(element)
             || style.startsWith("notice")
@@ -176,7 +176,7 @@ final class Pieces {
       head += TableCut.isHead(row) ? height(row) : 0;
     }
     List<Element> body = rows.stream().filter(row -> !TableCut.isHead(row)).toList();
-    long count = body.stream().filter(TableCut::begins).count();
+    boolean ends = wide.getAttribute("class").endsWith("ends");
     int[] around = around(wide, outer);
     int above = head + around[0];
     for (int i = 0; i < body.size(); i++) {
@@ -190,7 +190,7 @@ final class Pieces {
       int all = height + (first ? above : 0) + (i == body.size() - 1 ? around[1] : 0);
       Piece.Kind kind = first ? Piece.Kind.FIRST_ROW : Piece.Kind.ROW;
       int later = (int) body.subList(i + 1, body.size()).stream().filter(TableCut::begins).count();
-      boolean tied = later > 0 && first || later == 1 && count >= KEPT_LAST;
+      boolean tied = later > 0 && first || later == 1 && ends && i >= 2;
       add(first ? wide : row, kind, box, new Set(all, head, 1, tied), null);
     }
   }
