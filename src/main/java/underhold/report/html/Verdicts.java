@@ -13,8 +13,11 @@ final class Verdicts {
 
   private Verdicts() {}
 
-  /** The verdict of a row; none where its table has no such column, or has it first. */
+  /** The verdict of a check; none where the row is none, or has its verdict first. */
   static @Nullable String of(Block.Table table, Block.Row row) {
+    if (row.tone() == Block.Tone.PLAIN) {
+      return null;
+    }
     for (int i = 1; i < table.columns().size(); i++) {
       if (table.columns().get(i).title().equals(COLUMN)) {
         String words = row.cells().get(i).text();

@@ -82,9 +82,7 @@ final class Pieces {
         String style = element.getAttribute("class");
         if (style.equals("wide") || style.equals("wide ends")) {
           table(element, box);
-        } else if (isFew(element)
-            || style.startsWith("notice")
-            || style.equals("working")) {
+        } else if (isFew(element) || style.startsWith("notice") || style.equals("working")) {
           add(element, Piece.Kind.WHOLE, box);
         } else {
           read(element);
@@ -140,8 +138,7 @@ final class Pieces {
   }
 
   /** A piece with the blank above it, which belongs to a box around it or to none. */
-  private void add(
-      Element element, Piece.Kind kind, Box box, Set set, @Nullable Element scope) {
+  private void add(Element element, Piece.Kind kind, Box box, Set set, @Nullable Element scope) {
     int page = page(box);
     int from = box.getAbsY() - pages.get(page).getTop();
     int blank = box.getAbsY() - end;
