@@ -21,9 +21,9 @@ import underhold.report.document.Section;
 /** No line, row or rule of a heading stands alone at the edge of a page, wherever the page ends. */
 class KeptTogetherTest {
   /** Lines of words before what is looked at: with so many of them it stands at a page's end. */
-  private static final int FIRST = 40;
+  private static final int FIRST = 30;
 
-  private static final int LAST = 52;
+  private static final int LAST = 43;
 
   @Test
   @DisplayName("A list of three short items stands whole, and no longer list leaves its last alone")
@@ -46,7 +46,7 @@ class KeptTogetherTest {
       String second = page(2, lines, table(3));
       assertThat(count(second, "row ")).as("%d lines", lines).isIn(0, 3);
       moved += count(second, "row ") == 3 ? 1 : 0;
-      assertThat(count(page(2, lines, table(6)), "row ")).as("%d lines", lines).isNotIn(1, 5);
+      assertThat(count(page(2, lines, table(5)), "row ")).as("%d lines", lines).isNotIn(1, 4);
     }
     assertThat(moved).isBetween(1, LAST - FIRST);
   }
@@ -58,7 +58,7 @@ class KeptTogetherTest {
     for (int lines = FIRST; lines <= LAST; lines++) {
       byte[] file = write(lines, new Block.Paragraph(Prose.of("last.")));
       try (PDDocument pdf = Loader.loadPDF(file)) {
-        if (words(pdf, 1).contains("After all")) {
+        if (words(pdf, 1).contains(" end ")) {
           continue;
         }
         onNext++;
