@@ -234,6 +234,34 @@ public final class PageMarkup {
     }
   }
 
+  /** The class of a list; on paper a short one is kept whole. */
+  public @Nullable String style(Block.Listing listing) {
+    return paged() && KeptTogether.whole(listing) ? "few" : null;
+  }
+
+  /** The class of the block of a table; on paper a short one is kept whole. */
+  public String style(Block.Table table) {
+    if (!paged()) {
+      return "wide";
+    }
+    return KeptTogether.whole(table)
+        ? "wide few"
+        : KeptTogether.endsWithTwo(table) ? "wide ends" : "wide";
+  }
+
+  /** The room with which a longer table begins on a page, as a style; none on a screen. */
+  public @Nullable String beginning(Block.Table table) {
+    return paged() && !KeptTogether.whole(table)
+        ? String.format(
+            Locale.ROOT, "-fs-page-break-min-height: %.0fmm", KeptTogether.beginning(table))
+        : null;
+  }
+
+  /** What a row comes to, for whoever sees no more than its first cell; none where none is said. */
+  public @Nullable String verdict(Block.Table table, Block.Row row) {
+    return paged() ? null : Verdicts.of(table, row);
+  }
+
   /** Whether a long table of short rows is set two rows side by side: only on paper. */
   public boolean pairs(Block.Table table) {
     return paged() && SideBySide.saves(table);

@@ -3,6 +3,7 @@ package underhold.report.html;
 import java.util.ArrayList;
 import java.util.List;
 import underhold.report.document.Block;
+import underhold.report.document.Prose;
 
 /**
  * Long tables of short rows, which would leave half of a page of paper empty: two rows are set side
@@ -52,16 +53,26 @@ final class SideBySide {
   }
 
   /** How many lines each row takes, in a table that has so many letters in a line. */
-  private static List<Integer> lines(Block.Table table, int line) {
+  static List<Integer> lines(Block.Table table, int line) {
     List<Integer> shares = ColumnWidths.of(table, line).shares();
     return table.rows().stream().map(row -> lines(row, shares, line)).toList();
   }
 
+  /** How many lines the head takes. */
+  static int headLines(Block.Table table, int line) {
+    List<String> titles = table.columns().stream().map(Block.Column::title).toList();
+    return lines(titles, ColumnWidths.of(table, line).shares(), line);
+  }
+
   private static int lines(Block.Row row, List<Integer> shares, int line) {
+    return lines(row.cells().stream().map(Prose::text).toList(), shares, line);
+  }
+
+  private static int lines(List<String> cells, List<Integer> shares, int line) {
     int most = 1;
     for (int i = 0; i < shares.size(); i++) {
       double letters = Math.max(1, shares.get(i) * line / 10_000.0 - ColumnWidths.PADDING);
-      most = Math.max(most, (int) Math.ceil(row.cells().get(i).text().length() / letters));
+      most = Math.max(most, (int) Math.ceil(cells.get(i).length() / letters));
     }
     return most;
   }

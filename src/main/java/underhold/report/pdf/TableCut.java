@@ -18,6 +18,11 @@ final class TableCut {
     return (" " + row.getAttribute("class") + " ").contains(" note ");
   }
 
+  /** Whether a row begins a piece of its own: it is no note. */
+  static boolean begins(Element row) {
+    return !isNote(row);
+  }
+
   /** Parts the table before the row; gives the block of the second half. */
   static Element before(Element row) {
     Element body = parent(row);

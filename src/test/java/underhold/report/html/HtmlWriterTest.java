@@ -85,6 +85,37 @@ class HtmlWriterTest {
   }
 
   @Test
+  @DisplayName("The verdict of a check stands below its name too, where a telephone shows no more")
+  void verdictOnTelephone() throws Exception {
+    List<Row> rows =
+        List.of(
+            new Row("", Tone.BAD, List.of(Prose.of("bending"), Prose.of("2 m"), Prose.of("fails"))),
+            new Row("", Tone.PLAIN, List.of(Prose.of("span"), Prose.of("1 m"), Prose.of("none"))));
+    List<Column> columns =
+        List.of(Column.words("Check"), Column.amounts("Demand"), Column.words("Verdict"));
+    Section checks = Section.of("a", "A", List.of(new Block.Table("c", columns, rows)));
+    byte[] html = write(new Document("t", "s", List.of(), List.of(checks)));
+    assertThat(HtmlChecks.problems(html)).isEmpty();
+    Element root = parse(html).getDocumentElement();
+    Element first = (Element) root.getElementsByTagName("tbody").item(0);
+    List<String> shown = new ArrayList<>();
+    NodeList spans = first.getElementsByTagName("span");
+    for (int i = 0; i < spans.getLength(); i++) {
+      Element span = (Element) spans.item(i);
+      if (span.hasAttribute("data-verdict")) {
+        shown.add(span.getParentNode().getNodeName() + " " + span.getAttribute("data-verdict"));
+      }
+    }
+    assertThat(shown).containsExactly("th fails");
+    assertThat(texts(first, "td")).containsExactly("2 m", "fails", "1 m", "none");
+    String style = texts(root, "style").get(0);
+    String narrow = style.substring(style.indexOf("@media (max-width"), style.indexOf("@page"));
+    assertThat(narrow).contains(".said[data-verdict]::after { content: attr(data-verdict)");
+    assertThat(style.substring(style.indexOf("@media print")))
+        .contains(".said[data-verdict]::after { content: none; }");
+  }
+
+  @Test
   @DisplayName("Every kind of block is set")
   void everyKind() throws Exception {
     Element root = parse(write(SampleDocuments.rich())).getDocumentElement();

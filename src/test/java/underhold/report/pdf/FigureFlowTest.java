@@ -97,6 +97,36 @@ class FigureFlowTest {
     assertThat(drawnBefore).isBetween(1, 14);
   }
 
+  @Test
+  @DisplayName("Below a list that runs on over the top of a page a drawing stands on that page")
+  void belowWordsThatRunOn() throws IOException {
+    // thirty lines, then 140 mm that have no room, then 26 items, 105 mm, of which some run over
+    List<String> pages = pages(drawing("plan", 140), list(26), rows());
+    assertThat(pages.get(0)).contains("item 1.").doesNotContain("item 26.");
+    assertThat(pages.get(1)).contains("item 26. PLAN").contains("row 1.");
+  }
+
+  @Test
+  @DisplayName(
+      "A drawing whose words all stand before it again is not moved, however often one looks")
+  void settled() throws IOException {
+    List<String> pages = pages(drawing("plan", 140), list(26), drawing("section", 90), rows());
+    String all = String.join(" ", pages);
+    assertThat(all.indexOf("PLAN")).isBetween(all.indexOf("item 1."), all.indexOf("SECTION"));
+    assertThat(all.split("PLAN", -1)).hasSize(2);
+    for (int i = 1; i <= ROWS; i++) {
+      assertThat(all.split("row " + i + "\\.", -1)).as("row " + i).hasSize(2);
+    }
+  }
+
+  private static Block list(int items) {
+    List<Prose> all = new ArrayList<>();
+    for (int i = 1; i <= items; i++) {
+      all.add(Prose.of("item " + i + "."));
+    }
+    return new Block.Listing(false, all);
+  }
+
   private static Block rows() {
     List<Block.Row> rows = new ArrayList<>();
     for (int i = 1; i <= ROWS; i++) {
