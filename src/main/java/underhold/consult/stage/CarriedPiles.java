@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import underhold.sizing.HoldPoint;
-import underhold.sizing.Phrase;
 import underhold.sizing.Stage;
-import underhold.sizing.StageRole;
 
 /** Piles that another method stands on, in the order of their own sheet. */
 final class CarriedPiles {
@@ -15,17 +13,16 @@ final class CarriedPiles {
   /**
    * The stages of the piles from drilling to release.
    *
-   * @param carry what the method that stands on them asks of them: where they may stand is told
-   *     where they are drilled, its hold points stand at the end
+   * @param carry the stage of the method that stands on them: its hold points stand at the end,
+   *     what is built is said once, by the stages that build it
    * @param piles the stages of their sheet, or the usual ones
    */
   static List<Stage> of(Stage carry, List<Stage> piles) {
     List<Stage> stages = new ArrayList<>();
     for (Stage stage : piles) {
       switch (stage.role()) {
-        case DRILL -> stages.add(retold(stage, stage.title(), told(carry, stages, stage)));
-        case BUILD, LOCK -> stages.add(stage);
-        case LOAD -> stages.add(retold(stage, carry.title(), stage.work()));
+        case DRILL, BUILD, LOCK -> stages.add(stage);
+        case LOAD -> stages.add(titled(stage, carry.title()));
         default -> {}
       }
     }
@@ -36,15 +33,8 @@ final class CarriedPiles {
     return stages;
   }
 
-  private static List<Phrase> told(Stage carry, List<Stage> before, Stage stage) {
-    boolean first = before.stream().noneMatch(one -> one.role() == StageRole.DRILL);
-    return first
-        ? Stream.concat(carry.work().stream().limit(1), stage.work().stream()).toList()
-        : stage.work();
-  }
-
-  private static Stage retold(Stage stage, String title, List<Phrase> work) {
-    return new Stage(stage.role(), title, work, stage.holdPoints()).with(stage.detail());
+  private static Stage titled(Stage stage, String title) {
+    return new Stage(stage.role(), title, stage.work(), stage.holdPoints()).with(stage.detail());
   }
 
   private static Stage held(Stage stage, List<HoldPoint> more) {

@@ -140,10 +140,10 @@ final class NotProvedSection {
                   "The sheet of "
                       + sheet.option().label()
                       + " rests on "
-                      + assumed
-                      + " assumed inputs and "
-                      + defaults
-                      + " defaults; each stands in the ")
+                      + Words.count((int) assumed, "assumed input", "assumed inputs")
+                      + " and "
+                      + Words.count((int) defaults, "default", "defaults")
+                      + "; each stands in the ")
               .link("register of assumptions", "assumptions")
               .then("."));
     }

@@ -1,5 +1,6 @@
 package underhold.sizing.drilledpiles;
 
+import java.util.ArrayList;
 import java.util.List;
 import underhold.sizing.Amount;
 import underhold.sizing.HoldPoint;
@@ -18,7 +19,7 @@ final class StageSection {
 
   static void write(PileCase site, PileDesign design, SheetBuilder sheet) {
     sheet.stage(before(site, design));
-    sheet.stage(drill(PileCount.of(site, design), design));
+    sheet.stage(drill(site, design));
     sheet.stage(transfer());
     JackStages.write(site, design, sheet);
     DigStages.write(site, design, sheet);
@@ -50,21 +51,34 @@ final class StageSection {
                 Phrase.of("Limits of movement and who stops the work are agreed"), ENGINEER)));
   }
 
-  private static Stage drill(PileCount count, PileDesign design) {
+  private static Stage drill(PileCase site, PileDesign design) {
+    PileCount count = PileCount.of(site, design);
+    double temporary = WorkPlan.of(site, design).temporaryMetres();
+    List<Phrase> work = new ArrayList<>();
+    work.add(
+        Phrase.of(
+            "Drill piles outside first, then inside, no two neighbours on the same day; case ahead of the bit in ground that runs."));
+    work.add(
+        count.of(
+            "Take {piles} to {z} below ground; measure, clean, set bars, place concrete or grout from the base up.",
+            "z",
+            Amount.length(design.toeMetres())));
+    if (temporary > 0) {
+      work.add(
+          Phrase.of(
+              "Case the hole to {t} below ground while it is drilled, for ground that does not stand open; pull that casing as the concrete rises, its foot always in concrete.",
+              "t",
+              Amount.length(temporary)));
+    }
+    work.add(
+        Phrase.of(
+            "Leave the casing from the cap to {z} below ground.",
+            "z",
+            Amount.length(design.casingBottomMetres())));
     return new Stage(
         StageRole.DRILL,
         "Piles, before any digging below the footing",
-        List.of(
-            Phrase.of(
-                "Drill piles outside first, then inside, no two neighbours on the same day; case ahead of the bit in ground that runs."),
-            count.of(
-                "Take {piles} to {z} below ground; measure, clean, set bars, place concrete or grout from the base up.",
-                "z",
-                Amount.length(design.toeMetres())),
-            Phrase.of(
-                "Leave the casing from the cap to {z} below ground.",
-                "z",
-                Amount.length(design.casingBottomMetres()))),
+        work,
         List.of(
             new HoldPoint(
                 Phrase.of(

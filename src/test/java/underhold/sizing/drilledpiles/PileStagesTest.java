@@ -1,6 +1,7 @@
 package underhold.sizing.drilledpiles;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static underhold.sizing.drilledpiles.Piles.COLUMN;
 import static underhold.sizing.drilledpiles.Piles.WALL;
 import static underhold.sizing.drilledpiles.Piles.size;
@@ -110,5 +111,34 @@ class PileStagesTest {
         .isNotEmpty()
         .allSatisfy(one -> assertThat(holds(one)).doesNotContainIgnoringCase("bracing"));
     assertThat(holds(of(size(COLUMN), StageRole.DIG).get(0))).contains("Bracing of this level");
+  }
+
+  @Test
+  @DisplayName(
+      "Own case by hand: gravel below water is cased while drilled, its joints made and broken, and no joint that bends")
+  void temporary_casing() {
+    String gravel =
+        Piles.over(
+            "{ \"top\": \"9 m\", \"soil\": \"dense-gravel\", \"unitWeight\": \"20 kN/m3\", \"n60\": 30 }");
+    Sheet cased = size(gravel);
+    Sheet open = size(gravel, "temporary-casing=none");
+    double toe = Piles.step(cased, "embedment") + 5.5;
+    // drilled from the cap at 1.5 m with 3.5 m of headroom, 1.37 m of it taken: pieces of 2.13 m
+    int stays = (int) Math.ceil((7.024 - 1.5) / 2.13) - 1;
+    int all = (int) Math.ceil((toe - 1.5) / 2.13) - 1;
+    assertThat(hours(cased) - hours(open)).isCloseTo(2 * (all - stays) * 0.5, within(1e-6));
+    assertThat(work(of(cased, StageRole.DRILL).get(0)))
+        .contains("Case the hole to", "pull that casing as the concrete rises");
+    assertThat(cased.check("casing-joints").orElseThrow().note())
+        .isEqualTo(open.check("casing-joints").orElseThrow().note());
+    // stiff clay stands open
+    assertThat(work(of(size(COLUMN), StageRole.DRILL).get(0))).doesNotContain("Case the hole");
+  }
+
+  private static double hours(Sheet sheet) {
+    return sheet.time().stream()
+        .filter(one -> one.name().equals("one pile"))
+        .mapToDouble(one -> one.amount().si())
+        .sum();
   }
 }
