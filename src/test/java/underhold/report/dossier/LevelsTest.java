@@ -109,6 +109,8 @@ class LevelsTest {
     "kestrel-road-platform, alert, 0.15 in",
     "alder-row-party-wall, stop, 10 mm",
     "orchard-line-box, stop, 5 mm",
+    "three-bridges-interchange, stop, 5 mm",
+    "three-bridges-interchange, action, 4 mm",
     "college-green-library, alert, 3.175 mm"
   })
   @DisplayName("a level that the method's own sheet expects to be passed is told before work")
