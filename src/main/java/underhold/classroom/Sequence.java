@@ -29,6 +29,7 @@ final class Sequence {
           Map.entry(StageRole.LOAD, 3),
           Map.entry(StageRole.CARRY, 3),
           Map.entry(StageRole.PITS, 3),
+          Map.entry(StageRole.LOCK, 4),
           Map.entry(StageRole.CLOSE, 4),
           Map.entry(StageRole.DIG, 5),
           Map.entry(StageRole.LASTING, 6),
@@ -184,11 +185,19 @@ final class Sequence {
     boolean onSheet = order.stages().indexOf(first) < order.stages().indexOf(second);
     int one = RANK.getOrDefault(first.role(), 0);
     int other = RANK.getOrDefault(second.role(), 0);
-    boolean levels = first.role() == StageRole.DIG && second.role() == StageRole.DIG;
-    return onSheet && (one < other || levels);
+    return onSheet && (one < other || inTurn(first.role(), second.role()));
+  }
+
+  /** Stages of one kind that come one after the other, each held before the next. */
+  private static boolean inTurn(StageRole first, StageRole second) {
+    return first == second && (first == StageRole.DIG || first == StageRole.LOCK);
   }
 
   private static String why(StageRole first, StageRole second) {
+    if (second == StageRole.LOCK) {
+      return "a support is proved, locked off and released only once its last step of load is held,"
+          + " each before the next [common practice]";
+    }
     if (first == StageRole.DIG && second == StageRole.DIG) {
       return "a dig goes down level by level, each held before the next [common practice]";
     }

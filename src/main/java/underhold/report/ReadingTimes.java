@@ -61,6 +61,11 @@ public final class ReadingTimes {
     return "every " + text("after-interval") + " for " + text("after-time") + " at least";
   }
 
+  /** The level at which work stops, as a share of the limit that governs. */
+  double stopShare() {
+    return amount("stop-share").si();
+  }
+
   private double hours(String name) {
     return amount(name).si();
   }

@@ -3,19 +3,25 @@ package underhold.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import underhold.consult.ZoneAdvice;
 import underhold.consult.scheme.Scheme;
 import underhold.consult.stage.Place;
 import underhold.consult.stage.PlanStage;
 import underhold.consult.stage.StageKind;
 import underhold.consult.stage.StagePlan;
-import underhold.quantity.Quantity;
 import underhold.quantity.UnitSystem;
 import underhold.sizing.Amount;
 
 /** What the views of a plan have in common: words for days, zones, open ground, readings. */
 public final class Stages {
   private static final int LETTERS = 26;
+
+  /** Stages in which jacks may lift the structure. */
+  private static final Set<StageKind> JACKING =
+      Set.of(StageKind.LOAD, StageKind.ACCEPT, StageKind.HAND_BACK);
 
   private Stages() {}
 
@@ -100,14 +106,11 @@ public final class Stages {
     if (stage.zone().isEmpty()) {
       return "";
     }
-    return plan.scheme()
-        .best()
-        .of(stage.zone())
-        .zone()
-        .view()
-        .amount("movementLimit")
-        .map(Quantity::text)
-        .map(text -> "; stop at " + text)
-        .orElse("; no movement limit is stated: agree one first");
+    ZoneAdvice zone = plan.scheme().best().of(stage.zone()).zone();
+    return MovementLevels.of(plan.scheme().site(), zone)
+        .stop(
+            JACKING.contains(stage.kind())
+                ? stage.method().flatMap(method -> MovementLevels.lift(zone, method))
+                : Optional.empty());
   }
 }

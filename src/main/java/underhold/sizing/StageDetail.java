@@ -1,6 +1,7 @@
 package underhold.sizing;
 
 import java.util.List;
+import java.util.Optional;
 
 /** What a stage counts, beside its words. */
 public sealed interface StageDetail {
@@ -55,16 +56,23 @@ public sealed interface StageDetail {
   record Curing() implements StageDetail {}
 
   /**
-   * Steps in which load is put on.
+   * Steps in which load is put on. They stand among the work of their stage: what stands before
+   * them there holds for all of them, what stands after them is done when the last is held.
    *
    * @param steps what is done at each
+   * @param lift upward movement of the structure that stops the jacking; empty where none is given
    */
-  record LoadSteps(List<Phrase> steps) implements StageDetail {
+  record LoadSteps(List<Phrase> steps, Optional<Amount> lift) implements StageDetail {
     public LoadSteps {
       steps = List.copyOf(steps);
       if (steps.isEmpty()) {
         throw new IllegalArgumentException("load is put on in at least one step");
       }
+    }
+
+    /** Steps with the upward movement that stops them. */
+    public LoadSteps(List<Phrase> steps, Amount lift) {
+      this(steps, Optional.of(lift));
     }
   }
 }

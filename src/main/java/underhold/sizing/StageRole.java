@@ -10,6 +10,11 @@ public enum StageRole {
   BUILD,
   /** Moves load from soil to the support. */
   LOAD,
+  /**
+   * Proves, locks off or releases what was loaded, each with its own hold points; at the end of the
+   * last one the support carries.
+   */
+  LOCK,
   /** Drills, builds and loads piles by a sheet of their own. */
   CARRY,
   /** How each pit is dug; no stage of its own. */

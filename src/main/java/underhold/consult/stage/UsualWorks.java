@@ -37,6 +37,24 @@ final class UsualWorks {
     return steps;
   }
 
+  /** What a sheet says before its first step of load: it holds for all of them. */
+  static List<Phrase> forAllSteps(Stage stage) {
+    int first = place(stage, 0);
+    return first < 0 ? stage.work() : stage.work().subList(0, first);
+  }
+
+  /** What a sheet says after its last step of load, or the usual lock-off. */
+  static List<Phrase> afterSteps(Stage stage) {
+    int last = place(stage, steps(stage).size() - 1);
+    List<Phrase> after = last < 0 ? List.of() : stage.work().subList(last + 1, stage.work().size());
+    return after.isEmpty() ? List.of(LOCK_OFF) : after;
+  }
+
+  /** Where a step of load stands among the work of its stage; -1 where it stands apart from it. */
+  private static int place(Stage stage, int step) {
+    return stage.work().indexOf(steps(stage).get(step));
+  }
+
   /**
    * The pits of a round in step with the rounds before; the sheet's words where none is drawn up.
    */

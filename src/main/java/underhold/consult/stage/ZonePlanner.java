@@ -77,23 +77,16 @@ final class ZonePlanner {
   private List<Stage> expanded(List<Stage> stages) {
     List<Stage> expanded = new ArrayList<>();
     for (Stage stage : stages) {
-      if (stage.role() != StageRole.CARRY) {
+      if (stage.role() == StageRole.CARRY) {
+        expanded.addAll(
+            CarriedPiles.of(
+                stage,
+                sheet(SupportOption.DRILLED_PILES)
+                    .map(Sheet::stages)
+                    .orElseGet(UsualStages::piles)));
+      } else {
         expanded.add(stage);
-        continue;
       }
-      List<Stage> piles =
-          sheet(SupportOption.DRILLED_PILES).map(Sheet::stages).orElseGet(UsualStages::piles);
-      piles.stream()
-          .filter(one -> one.role() == StageRole.DRILL || one.role() == StageRole.BUILD)
-          .forEach(expanded::add);
-      StageDetail steps =
-          piles.stream()
-              .filter(one -> one.role() == StageRole.LOAD)
-              .map(Stage::detail)
-              .findFirst()
-              .orElse(new StageDetail.None());
-      expanded.add(
-          new Stage(StageRole.LOAD, stage.title(), stage.work(), stage.holdPoints()).with(steps));
     }
     return expanded;
   }
@@ -111,6 +104,7 @@ final class ZonePlanner {
       case DRILL -> Optional.of(StageKind.DRILL);
       case BUILD -> Optional.of(StageKind.BUILD);
       case LOAD -> Optional.of(StageKind.LOAD);
+      case LOCK -> Optional.of(StageKind.ACCEPT);
       case PITS -> Optional.of(StageKind.PITS);
       case CLOSE -> Optional.of(StageKind.CLOSE);
       case DIG, WATCH -> Optional.of(StageKind.DIG);
@@ -138,6 +132,7 @@ final class ZonePlanner {
         case DRILL -> writer.add(StageKind.DRILL, stage, Moves.NONE, timing.drilling());
         case BUILD -> writer.add(StageKind.BUILD, stage, Moves.NONE, building(stage));
         case LOAD -> load(stage);
+        case LOCK -> lock(stage);
         case PIT_RULES -> {
           pitRules = stage.work();
           pitHolds = stage.holdPoints();
@@ -218,33 +213,44 @@ final class ZonePlanner {
                     timing.setting(PlanSettings.WATER)));
   }
 
-  /** Each step, then the lock-off at which the support is accepted. */
+  /**
+   * Each step for itself, so that nobody runs past its hold point: before the first what holds for
+   * all of them, after the last what follows them. Where the sheet has no stages of its own for
+   * that, the usual lock-off accepts the support.
+   */
   private void load(Stage stage) {
+    boolean locked = sheetStages.stream().anyMatch(one -> one.role() == StageRole.LOCK);
     List<Phrase> steps = UsualWorks.steps(stage);
     for (int i = 0; i < steps.size(); i++) {
-      List<Phrase> work = new ArrayList<>(List.of(steps.get(i)));
-      if (i == 0) {
-        stage.work().stream().filter(phrase -> !steps.contains(phrase)).forEach(work::add);
-      }
+      List<Phrase> work = new ArrayList<>(i == 0 ? UsualWorks.forAllSteps(stage) : List.of());
+      work.add(steps.get(i));
       Stage step =
           new Stage(
               StageRole.LOAD,
               "Step " + (i + 1) + " of " + steps.size() + ": " + inSentence(stage.title()),
               work,
-              List.of(UsualWorks.STEP_HOLD));
+              locked ? stage.holdPoints() : List.of(UsualWorks.STEP_HOLD));
       writer.add(StageKind.LOAD, step, Moves.NONE, timing.step(steps.size()));
     }
-    Stage lock =
-        new Stage(
-            StageRole.LOAD,
-            "Locked off and accepted: " + inSentence(stage.title()),
-            List.of(UsualWorks.LOCK_OFF),
-            stage.holdPoints());
+    if (!locked) {
+      lock(
+          new Stage(
+              StageRole.LOCK,
+              "Locked off and accepted: " + inSentence(stage.title()),
+              UsualWorks.afterSteps(stage),
+              stage.holdPoints()));
+    }
+  }
+
+  /** Proof, lock-off and release; at the end of the last the support is accepted. */
+  private void lock(Stage stage) {
+    List<Stage> locks = sheetStages.stream().filter(one -> one.role() == StageRole.LOCK).toList();
+    boolean last = locks.isEmpty() || locks.get(locks.size() - 1).equals(stage);
     writer.add(
         StageKind.ACCEPT,
-        lock,
-        Moves.accepting(path.carry()),
-        timing.setting(PlanSettings.LOCK_OFF));
+        stage,
+        last ? Moves.accepting(path.carry()) : Moves.NONE,
+        last ? timing.setting(PlanSettings.LOCK_OFF) : timing.step(locks.size()));
   }
 
   private static String inSentence(String title) {

@@ -234,7 +234,7 @@ final class AssumptionsSection {
   private String planned(Setting one, Settings settings) {
     String text = settings.amount(one).in(units);
     return one.label().startsWith("working days")
-        ? text + " working days"
+        ? text + (text.equals("1") ? " working day" : " working days")
         : Cells.amount(settings.amount(one), units);
   }
 

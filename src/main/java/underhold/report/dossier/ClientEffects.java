@@ -3,10 +3,9 @@ package underhold.report.dossier;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Stream;
 import underhold.advice.OptionAdvice;
 import underhold.advice.SupportOption;
+import underhold.report.MovementLevels;
 import underhold.report.Words;
 import underhold.report.document.Block;
 import underhold.report.document.Prose;
@@ -20,15 +19,6 @@ final class ClientEffects {
   /** What was stated of the use of the structure and of the land. */
   private static final List<String> USE =
       List.of("liveUse", "nightClosure", "noiseLimit", "heritage", "landRights", "life");
-
-  /** The checks of a predicted movement, over all methods. */
-  private static final Set<String> MOVEMENTS =
-      Set.of(
-          "movement",
-          "differential-movement",
-          "head-settlement",
-          "group-settlement",
-          "forecast-movement");
 
   private final Material material;
 
@@ -107,20 +97,8 @@ final class ClientEffects {
   /** What movement is reckoned, and what may be. */
   private List<Prose> movement(ZonePart zone) {
     List<Prose> items = new ArrayList<>();
-    items.add(
-        zone.advice()
-            .view()
-            .amount("movementLimit")
-            .map(limit -> Prose.of("It may move by no more than ").typed(limit.text()).then("."))
-            .orElse(
-                Prose.of(
-                    "How far it may move is not agreed yet: the owner and the engineer of record agree"
-                        + " it before any work.")));
-    List<Check> reckoned =
-        Stream.concat(material.chosen(zone).stream(), carrying(zone).stream())
-            .flatMap(sheet -> sheet.sheet().checks().stream())
-            .filter(check -> MOVEMENTS.contains(check.id()))
-            .toList();
+    items.add(allowed(MovementLevels.of(material.site(), zone.advice())));
+    List<Check> reckoned = ExpectedMovement.of(material, zone).reckoned();
     reckoned.stream().map(this::reckoned).forEach(items::add);
     items.add(
         Prose.of(
@@ -132,12 +110,29 @@ final class ClientEffects {
     return items;
   }
 
-  /** The sheet of the piles that carry the structure while edge pits are dug beside them. */
-  private Optional<ZoneSheet> carrying(ZonePart zone) {
-    return material
-        .method(zone)
-        .filter(SupportOption.EDGE_PITS::equals)
-        .flatMap(method -> material.sheet(zone, SupportOption.DRILLED_PILES));
+  /** How far it may move: the limit that governs, and beside it the one stated. */
+  private static Prose allowed(MovementLevels levels) {
+    if (levels.stated().isEmpty()) {
+      return Prose.of(
+          "How far it may move is not agreed yet: the owner and the engineer of record agree it"
+              + " before any work"
+              + levels
+                  .limit()
+                  .map(limit -> ", " + limit + " at the most (" + levels.whose() + ")")
+                  .orElse("")
+              + ".");
+    }
+    String stated = levels.stated().get().text();
+    return levels.stricter()
+        ? Prose.of(
+                "It may move by no more than "
+                    + levels.limit().orElse("")
+                    + ", the limit that governs ("
+                    + levels.whose()
+                    + "). The limit stated, ")
+            .typed(stated)
+            .then(", is wider and does not count.")
+        : Prose.of("It may move by no more than ").typed(stated).then(".");
   }
 
   private Prose reckoned(Check check) {

@@ -11,7 +11,7 @@ import underhold.advice.Finding;
 import underhold.advice.SupportOption;
 import underhold.consult.stage.PlanStage;
 import underhold.consult.stage.StagePlan;
-import underhold.quantity.Quantity;
+import underhold.report.MovementLevels;
 import underhold.report.ReadingTimes;
 import underhold.report.Stages;
 import underhold.report.document.Block;
@@ -50,17 +50,7 @@ final class MonitoringSection {
 
   private static Section zone(Material material, ZonePart zone) {
     List<Block> blocks = new ArrayList<>();
-    Optional<Quantity> limit = zone.advice().view().amount("movementLimit");
-    blocks.add(
-        new Block.Notice(
-            limit.isPresent() ? Block.Tone.PLAIN : Block.Tone.DOUBT,
-            "Movement limit",
-            limit
-                .map(amount -> Prose.of("Stated: ").typed(amount.text()).then("."))
-                .orElse(
-                    Prose.of(
-                        "Nobody stated one. Agree it with the owner and the engineer of record before"
-                            + " any work."))));
+    blocks.add(limit(MovementLevels.of(material.site(), zone.advice())));
     Optional<Watching> watching = Watching.of(material, zone);
     watching.ifPresent(watched -> blocks.addAll(watched.instruments()));
     material.madePlan().ifPresent(plan -> plan(plan, zone, blocks));
@@ -85,6 +75,31 @@ final class MonitoringSection {
                             .link("the monitoring sheet of this zone", sheet.anchor())
                             .then("."))));
     return Section.of("monitoring-" + zone.number(), "Zone: " + zone.name(), blocks);
+  }
+
+  /** The limit stated and, where another is stricter, the one that governs with its source. */
+  private static Block limit(MovementLevels levels) {
+    Prose words =
+        levels
+            .stated()
+            .map(amount -> Prose.of("Stated: ").typed(amount.text()).then("."))
+            .orElse(
+                Prose.of(
+                    "Nobody stated one. Agree it with the owner and the engineer of record before"
+                        + " any work."));
+    return new Block.Notice(
+        levels.stated().isEmpty()
+            ? Block.Tone.DOUBT
+            : levels.stricter() ? Block.Tone.CAUTION : Block.Tone.PLAIN,
+        "Movement limit",
+        levels.stricter()
+            ? words.then(
+                " The limit that governs is "
+                    + levels.limit().orElse("")
+                    + ": "
+                    + levels.whose()
+                    + ". Every level here is a share of the limit that governs.")
+            : words);
   }
 
   /** What the rules ask of survey, limits and watching, whichever method or this one is built. */

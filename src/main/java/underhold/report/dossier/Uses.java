@@ -3,9 +3,9 @@ package underhold.report.dossier;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import underhold.quantity.UnitSystem;
 import underhold.report.document.Prose;
-import underhold.sizing.Amount;
 import underhold.sizing.Formula;
 import underhold.sizing.Origin;
 import underhold.sizing.Sheet;
@@ -14,6 +14,12 @@ import underhold.sizing.Step;
 
 /** Where an input of a sheet bites: the steps that take it and the checks referred for it. */
 final class Uses {
+  private static final double SAME = 1e-9;
+
+  /** Words that name no quantity: they are part of many names. */
+  private static final Set<String> GENERIC =
+      Set.of("share", "factor", "length", "width", "depth", "load", "value", "level");
+
   private final ZoneSheet sheet;
   private final UnitSystem units;
 
@@ -64,22 +70,42 @@ final class Uses {
     return Prose.of(places.size() == 1 ? one : several).then(Cells.joined(places, ", "));
   }
 
-  /** Whether a step has a symbol of the same value and meaning. */
-  private static boolean takes(Step step, SheetInput input) {
-    return input.amount().isPresent()
-        && step.formula().symbols().stream()
-            .anyMatch(symbol -> same(symbol, input.amount().get(), input.label()));
+  /** Whether a step has a symbol of the same value that means this input and no other. */
+  private boolean takes(Step step, SheetInput input) {
+    return step.formula().symbols().stream().anyMatch(symbol -> means(symbol, input));
   }
 
-  private static boolean same(Formula.Symbol symbol, Amount amount, String label) {
-    double difference = Math.abs(symbol.amount().si() - amount.si());
-    if (symbol.amount().measure() != amount.measure()
-        || difference > 1e-9 * Math.max(1, Math.abs(amount.si()))) {
+  /**
+   * By the input's own name; by a part of it, or a longer form, only where no other input of that
+   * value could be meant as well: a value that two inputs share is no proof of either.
+   */
+  private boolean means(Formula.Symbol symbol, SheetInput input) {
+    if (!same(symbol, input)) {
       return false;
     }
     String meaning = head(symbol.meaning());
-    String name = head(label);
-    return meaning.contains(name) || name.contains(meaning);
+    if (meaning.equals(head(input.label()))) {
+      return true;
+    }
+    return alike(meaning, head(input.label()))
+        && sheet.sheet().inputs().stream()
+            .filter(other -> !other.equals(input) && same(symbol, other))
+            .noneMatch(other -> alike(meaning, head(other.label())));
+  }
+
+  private static boolean alike(String meaning, String name) {
+    return !GENERIC.contains(meaning) && (meaning.contains(name) || name.contains(meaning));
+  }
+
+  private static boolean same(Formula.Symbol symbol, SheetInput input) {
+    return input
+        .amount()
+        .filter(amount -> amount.measure() == symbol.amount().measure())
+        .filter(
+            amount ->
+                Math.abs(symbol.amount().si() - amount.si())
+                    <= SAME * Math.max(1, Math.abs(amount.si())))
+        .isPresent();
   }
 
   /** The words before the first comma, semicolon, colon or bracket. */

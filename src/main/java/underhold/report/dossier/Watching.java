@@ -8,9 +8,13 @@ import underhold.advice.SupportOption;
 import underhold.consult.Sized;
 import underhold.consult.SizingDesk;
 import underhold.quantity.UnitSystem;
+import underhold.report.Figures;
+import underhold.report.MovementLevels;
 import underhold.report.document.Block;
 import underhold.report.document.Prose;
+import underhold.sizing.Amount;
 import underhold.sizing.BillItem;
+import underhold.sizing.Check;
 import underhold.sizing.HoldPoint;
 import underhold.sizing.MissingInput;
 import underhold.sizing.Origin;
@@ -51,11 +55,15 @@ final class Watching {
   }
 
   private final Sheet sheet;
+  private final ExpectedMovement expected;
+  private final Optional<Amount> lift;
   private final UnitSystem units;
 
-  private Watching(Sheet sheet, UnitSystem units) {
+  private Watching(Material material, ZonePart zone, Sheet sheet) {
     this.sheet = sheet;
-    this.units = units;
+    this.expected = ExpectedMovement.of(material, zone);
+    this.lift = material.method(zone).flatMap(method -> MovementLevels.lift(zone.advice(), method));
+    this.units = material.units();
   }
 
   /** The watching of a zone; empty where the settings in its file cannot be used. */
@@ -64,7 +72,7 @@ final class Watching {
         .sheet(zone, SupportOption.MONITOR)
         .map(ZoneSheet::sheet)
         .or(() -> asked(material, zone))
-        .map(sheet -> new Watching(sheet, material.units()));
+        .map(sheet -> new Watching(material, zone, sheet));
   }
 
   private static Optional<Sheet> asked(Material material, ZonePart zone) {
@@ -99,15 +107,46 @@ final class Watching {
     blocks.add(
         Cells.paragraph(
             "A reading is good to "
-                + value("instrument-accuracy")
+                + sheet
+                    .input("instrument-accuracy")
+                    .flatMap(SheetInput::amount)
+                    .map(amount -> Figures.asTyped(amount, units))
+                    .orElse("?")
                 + ", proved by the baseline sets ("
                 + basis("instrument-accuracy")
                 + ")."
+                + tooCoarse(
+                    "instrument-accuracy",
+                    "A reading",
+                    "the share of the alert level that is asked, ")
+                + tooCoarse(
+                    "difference-accuracy",
+                    "A difference of two readings",
+                    "the alert level between neighbours, ")
                 + " Ground water, ground movement with depth, tilt, and the loads in jacks, props and"
                 + " anchors are watched where the engineer of record says: no number is given here"
                 + " (judgement)."));
     blocks.add(new Block.Table("How often", Cells.columns("When", "Readings", "Basis"), times()));
     return blocks;
+  }
+
+  /** That the instrument cannot see what it is to police, with what the sheet says to that. */
+  private String tooCoarse(String id, String what, String against) {
+    return sheet
+        .check(id)
+        .filter(check -> !Check.covers(check.demand().si(), check.capacity().si()))
+        .map(
+            check ->
+                " "
+                    + what
+                    + " is good to "
+                    + Figures.asTyped(check.demand(), units)
+                    + " only, coarser than "
+                    + against
+                    + check.capacity().in(units)
+                    + ": that level cannot be policed with it. "
+                    + check.note().in(units))
+        .orElse("");
   }
 
   private Stream<Block.Row> row(Instrument instrument) {
@@ -185,10 +224,24 @@ final class Watching {
             "Levels of movement from the readings before any work",
             Cells.columns("Level", "Movement down, up or sideways", "Between neighbours", "Basis"),
             rows));
+    lift.ifPresent(
+        amount ->
+            blocks.add(
+                Cells.paragraph(
+                    "While jacks lift, work also stops at "
+                        + Figures.asTyped(amount, units)
+                        + " of upward movement, the limit of lift of the method's sheet: of two levels"
+                        + " for upward movement the smaller counts.")));
     if (assumed(LIMIT)) {
       blocks.add(
           Cells.paragraph(
               "Nobody stated the limit, so the levels are shares of the one that is to be agreed."));
+    } else {
+      passed()
+          .ifPresent(
+              words ->
+                  blocks.add(
+                      new Block.Notice(Block.Tone.CAUTION, "Expected movement", Prose.of(words))));
     }
     List<Stage> triggers =
         stages.isEmpty()
@@ -219,7 +272,9 @@ final class Watching {
                 + " digging stops there and the work is changed; at "
                 + brief("stop")
                 + " all work within reach stops and is made safe."
-                + (assumed(LIMIT) ? " These are shares of the limit that is to be agreed." : "")),
+                + (assumed(LIMIT)
+                    ? " These are shares of the limit that is to be agreed."
+                    : passed().map(words -> " " + words).orElse(""))),
         Prose.of(
                 "Read before any work until steady, then every "
                     + value("work-interval")
@@ -228,6 +283,10 @@ final class Watching {
                     + " at least after it. ")
             .link("Instruments and levels", "monitoring")
             .then("."));
+  }
+
+  private Optional<String> passed() {
+    return expected.passed(sheet, units);
   }
 
   private String brief(String name) {

@@ -42,7 +42,10 @@ final class CautionSection {
       caution(
           sheet,
           "bared piles",
-          "The excavation takes the soil from the piles: their whole length down to fixity is a column with the full moment. Walers must carry before the next lift.",
+          "The excavation takes the soil from the piles: their whole length down to fixity is a column with the full moment. "
+              + (site.braceLevels() > 0
+                  ? "Walers must carry before the next lift."
+                  : "No walers are counted on (brace-levels): nothing may push the piles sideways."),
           ENGINEER,
           Source.judgement());
     }

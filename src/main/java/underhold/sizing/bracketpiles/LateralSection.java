@@ -129,7 +129,7 @@ final class LateralSection {
         Verdict.FAILS,
         Sources.FHWA,
         Phrase.of(
-            "First joint {d} below the bracket; {n} joints from there to 1/lambda below the support. Half of the wall is gone at the thread. The moment is the greatest at half, single and double soil reaction. The joint holds deeper than {z}, or under a sleeve (sleeve-length). The first joint's depth goes on the drawing.",
+            "First joint {d} below the bracket; joints from there to 1/lambda below the support: {n}. Half of the wall is gone at the thread. The moment is the greatest at half, single and double soil reaction. The joint holds deeper than {z}, or under a sleeve (sleeve-length). The first joint's depth goes on the drawing.",
             Map.of(
                 "d", Amount.length(depth),
                 "n", Amount.count(pile.jointsNearHead()),

@@ -54,7 +54,7 @@ final class MovementSection {
             + site.get(BracketSetting.LOCK_OFF);
     sheet
         .step("movement", "Movement with preload", "dp = max(0, 1 - {p}) × {d} + {c} + {lo}")
-        .with("p", "preload as a share of the load", site.amount(BracketSetting.PRELOAD))
+        .with("p", "preload as a share of the bracket's load", site.amount(BracketSetting.PRELOAD))
         .with("d", "movement without preload", Amount.thickness(bare))
         .with("c", "creep", site.amount(BracketSetting.CREEP))
         .with("lo", "lost at lock-off", site.amount(BracketSetting.LOCK_OFF))

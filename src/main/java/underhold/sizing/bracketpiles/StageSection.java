@@ -4,7 +4,6 @@ import static underhold.sizing.bracketpiles.BracketInputs.*;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import underhold.sizing.Amount;
 import underhold.sizing.HoldPoint;
 import underhold.sizing.Phrase;
@@ -72,21 +71,18 @@ final class StageSection {
             "Brackets",
             brackets(site),
             hold("Welds and anchors inspected; seats full", WELDING)));
-    sheet.stage(
-        stage(
-                StageRole.LOAD,
-                "Preload",
-                preload(site),
-                hold(
-                    "All brackets locked off, readings steady for a day, nothing lifted", ENGINEER))
-            .with(steps(site)));
+    sheet.stage(preload(site));
+    lock(site).forEach(sheet::stage);
     sheet.stage(
         stage(
             StageRole.DIG,
             "Dig",
             dig(site),
             hold(
-                "Before each lift: readings within limits, shims tight, braces of the lift above carry",
+                "Before each lift: readings within limits, shims tight"
+                    + (site.bareLength() > 0 && site.braceLevels() > 0
+                        ? ", braces of the lift above carry"
+                        : ""),
                 ENGINEER)));
   }
 
@@ -112,7 +108,30 @@ final class StageSection {
     return work;
   }
 
-  private static StageDetail steps(BracketCase site) {
+  /** Load in steps, each held; nothing here goes past the last of them. */
+  private static Stage preload(BracketCase site) {
+    List<Phrase> steps = steps(site);
+    List<Phrase> work = new ArrayList<>();
+    work.add(
+        Phrase.of(
+            "Hold each step for 5 to 15 minutes and read edge and pile head; no bracket goes on to the next step alone."));
+    work.add(
+        Phrase.of(
+            "Stop when the edge lifts {l}, the head leans {h}, or the load does not hold; never above 1.1 times the dead load's share.",
+            "l",
+            site.amount(BracketSetting.LIFT_LIMIT),
+            "h",
+            Amount.thickness(site.headSideways())));
+    work.addAll(steps);
+    return stage(
+            StageRole.LOAD,
+            "Preload",
+            work,
+            hold("Edge, pile heads and jacks read at this step: steady, within limits", ENGINEER))
+        .with(new StageDetail.LoadSteps(steps, site.amount(BracketSetting.LIFT_LIMIT)));
+  }
+
+  private static List<Phrase> steps(BracketCase site) {
     double load = site.get(BracketSetting.PRELOAD) * site.load();
     List<Phrase> steps = new ArrayList<>();
     for (int quarter = 1; quarter <= QUARTERS; quarter++) {
@@ -122,29 +141,28 @@ final class StageSection {
               "j",
               Amount.force(load * quarter / QUARTERS)));
     }
-    return new StageDetail.LoadSteps(steps);
+    return steps;
   }
 
-  private static List<Phrase> preload(BracketCase site) {
-    double load = site.get(BracketSetting.PRELOAD) * site.load();
+  /** What follows the last step, each with its own hold point. */
+  private static List<Stage> lock(BracketCase site) {
     return List.of(
-        Phrase.of(
-            "Jack between bracket and edge to {a}, {b}, {c}, {d}; hold each for 5 to 15 minutes and read edge and pile head.",
-            Map.of(
-                "a", Amount.force(load * 0.25),
-                "b", Amount.force(load * 0.5),
-                "c", Amount.force(load * 0.75),
-                "d", Amount.force(load))),
-        Phrase.of(
-            "Stop when the edge lifts {l}, the head leans {h}, or the load does not hold; never above 1.1 times the dead load's share.",
-            "l",
-            site.amount(BracketSetting.LIFT_LIMIT),
-            "h",
-            Amount.thickness(site.headSideways())),
-        Phrase.of(
-            "Shim, weld the shims, release; expect {l} to be lost. Read again after a day and re-level.",
-            "l",
-            site.amount(BracketSetting.LOCK_OFF)));
+        stage(
+            StageRole.LOCK,
+            "Shims",
+            List.of(Phrase.of("With the load on the jacks drive the shims tight and weld them.")),
+            hold(
+                "Shims tight over their width, welds inspected, before a jack is released",
+                WELDING)),
+        stage(
+            StageRole.LOCK,
+            "Release of the jacks",
+            List.of(
+                Phrase.of(
+                    "Release the jacks; expect {l} to be lost. Read again after a day and re-level.",
+                    "l",
+                    site.amount(BracketSetting.LOCK_OFF))),
+            hold("All brackets locked off, readings steady for a day, nothing lifted", ENGINEER)));
   }
 
   private static List<Phrase> dig(BracketCase site) {
@@ -164,7 +182,7 @@ final class StageSection {
     }
     work.add(
         Phrase.of(
-            "Warn at half of the movement limit, stop at the limit of {m}.",
+            "Warn and stop at the levels of the monitoring plan: shares of the limit of {m}, or of a stricter one that governs.",
             "m",
             site.amount(MOVEMENT_LIMIT)));
     return work;

@@ -30,7 +30,7 @@ final class TestSection {
         .gives(Amount.force(site.get(BracketSetting.VERIFICATION_LEVEL) * pile.axial()));
     sheet
         .step("preload", "Preload of each bracket", "Pp = {p} × {P}")
-        .with("p", "share", site.amount(BracketSetting.PRELOAD))
+        .with("p", "preload as a share of the bracket's load", site.amount(BracketSetting.PRELOAD))
         .with("P", "load of one bracket", Amount.force(site.load()))
         .from(BracketSetting.PRELOAD.setting().source())
         .note("It tries the pile, but does not prove a factor of 2.")

@@ -134,7 +134,8 @@ final class CautionSection {
         "sideways load, wind and earthquake; bending of piles by moving ground or off-plumb drilling");
     sheet.notCovered("design of bracing; only its levels and their effect on the piles");
     sheet.notCovered("threaded joints of casing in bending");
-    sheet.notCovered("settlement of the group, creep, and consolidation below the toes");
+    sheet.notCovered(
+        "settlement of the group beyond the rough rule of its check; creep, and consolidation below the toes");
     sheet.notCovered("downdrag, uplift and heave of the base as numbers");
     sheet.notCovered("upward seepage into the cut, which lowers the effective stress of sand");
     sheet.notCovered("stability of the excavation and of its edge");

@@ -94,9 +94,9 @@ final class Designer {
 
   private boolean groundSuffices(PileLayout layout, Toe toe) {
     // What is told by a product alone comes first: most toes fail by it.
-    double allowable = toe.ultimate() / site.safetyFactor();
-    return layout.lossKilonewtons() * site.get(GroupNumbers.LOSS_FACTOR) <= toe.ultimate()
-        && layout.pileKilonewtons() <= groupFactor(site, layout, toe.pieces()) * allowable
+    double inGroup = groupFactor(site, layout, toe.pieces()) * toe.ultimate();
+    return layout.lossKilonewtons() * site.get(GroupNumbers.LOSS_FACTOR) <= inGroup
+        && layout.pileKilonewtons() <= inGroup / site.safetyFactor()
         && site.totalLoad()
             <= blockAllowable(site, layout, toe.pieces(), ground.unitBase(toe.depth()))
                 .orElse(Double.MAX_VALUE);

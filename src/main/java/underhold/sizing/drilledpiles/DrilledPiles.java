@@ -39,7 +39,7 @@ public final class DrilledPiles implements SizingMethod {
               .toList(),
           PileChoices.all());
 
-  /** Title of the stage whose hold point releases digging below the foundation. */
+  /** Title of the stage in which load comes on the piles, before anything is dug. */
   public static final String TRANSFER_STAGE = "Load on the piles, before support is cut";
 
   private static final String TITLE = "Drilled piles";

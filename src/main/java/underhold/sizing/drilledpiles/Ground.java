@@ -1,5 +1,6 @@
 package underhold.sizing.drilledpiles;
 
+import static underhold.sizing.drilledpiles.PileInputs.LOWERING;
 import static underhold.sizing.drilledpiles.PileInputs.WATER;
 
 import java.util.ArrayList;
@@ -47,9 +48,24 @@ final class Ground {
     this.notCounted = site.notCounted();
   }
 
-  /** Depth of the water that counts after digging: at the dug level at the highest, m. */
+  /**
+   * Depth of the water that counts after digging, m: at the dug level at the highest where it is
+   * lowered, else as stated.
+   */
   double waterLevel() {
-    return Math.max(site.get(WATER), site.dugLevel());
+    return lowered() ? Math.max(site.get(WATER), site.dugLevel()) : site.get(WATER);
+  }
+
+  /**
+   * Whether ground water goes down with the dig. By the site's facts it does only where somebody
+   * stated that it may, can and harms nothing; else the ground below keeps its head.
+   */
+  boolean lowered() {
+    return switch (site.settings().get(PileChoices.WATER)) {
+      case "dug-level" -> true;
+      case "stated" -> false;
+      default -> site.is(LOWERING, "yes");
+    };
   }
 
   /** Effective vertical stress after digging at a depth below ground, kPa. */

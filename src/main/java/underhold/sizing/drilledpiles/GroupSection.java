@@ -161,9 +161,10 @@ final class GroupSection {
             .step(
                 "loss-capacity",
                 "What a pile may take when another is lost",
-                "Rl = min((1 + {o}) × {Ps}, {Qu} / {F})")
+                "Rl = min((1 + {o}) × {Ps}, {E} × {Qu} / {F})")
             .with("o", "overstress allowed", site.amount(GroupNumbers.OVERSTRESS))
             .with("Ps", "the less of the held and the bared section", Amount.force(section))
+            .with("E", "group factor", Amount.ratio(design.groupFactor()))
             .with(
                 "Qu",
                 "ultimate resistance by the ground",
@@ -174,14 +175,16 @@ final class GroupSection {
                 Amount.force(
                     Math.min(
                         (1 + site.get(GroupNumbers.OVERSTRESS)) * section,
-                        design.ultimateKilonewtons() / site.get(GroupNumbers.LOSS_FACTOR))));
+                        design.groupFactor()
+                            * design.ultimateKilonewtons()
+                            / site.get(GroupNumbers.LOSS_FACTOR))));
     sheet.check(
         "group-loss",
         "Pile loaded most when any one is lost",
         Amount.force(layout.lossKilonewtons()),
         Amount.force(capacity),
         Source.judgement(),
-        "The worst of all single losses, a corner or an end as a rule.");
+        "The worst of all single losses, a corner or an end as a rule. Those left stand as close as before: the group factor counts here too.");
   }
 
   private void lostUnderStructure(underhold.sizing.Setting share, String note) {

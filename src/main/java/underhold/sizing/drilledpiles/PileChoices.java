@@ -30,6 +30,12 @@ final class PileChoices {
           "hours of work: by the facts, or day shifts, or night closures",
           List.of("by-facts", "day", "night"),
           Source.judgement());
+  static final Choice TEMPORARY =
+      new Choice(
+          "temporary-casing",
+          "casing driven on below the one that stays and pulled again: where soft ground, or sand and gravel below water, is drilled through, or none",
+          List.of("by-ground", "none"),
+          Source.judgement());
   static final Choice ALPHA =
       new Choice(
           "alpha-method",
@@ -47,6 +53,12 @@ final class PileChoices {
           "gravel-beta",
           "side in gravel by depth: as sand, or the form for gravelly sand",
           List.of("as-sand", "gravelly"),
+          Source.judgement());
+  static final Choice WATER =
+      new Choice(
+          "water-after-digging",
+          "water that presses in the ground below the dug level: by the site's facts, at the dug level where it is lowered, or as stated where it keeps its head",
+          List.of("by-site", "dug-level", "stated"),
           Source.judgement());
   static final Choice ROCK =
       new Choice(
@@ -117,9 +129,11 @@ final class PileChoices {
         DRILL_FROM,
         SLAB_LAYOUT,
         WORK_BY,
+        TEMPORARY,
         ALPHA,
         BETA,
         GRAVEL,
+        WATER,
         ROCK,
         JOINTS,
         BASE,

@@ -108,6 +108,11 @@ final class PileInputs {
           24,
           "nightClosure");
 
+  static final WordInput POSITION =
+      WordInput.careful("excavation-position", "position of the excavation", "excavationPosition");
+  static final WordInput LOWERING =
+      WordInput.careful(
+          "drawdown-workable", "ground water can be lowered without harm", "drawdownWorkable");
   static final WordInput OUTSIDE =
       WordInput.of("outside-access", "what can work outside", "outsideAccess");
   static final WordInput INSIDE =
@@ -169,6 +174,8 @@ final class PileInputs {
         .need(DUG, "the shaft above the dug level does not count and stands as a column")
         .known(WATER)
         .orAssume(WATER, 0, Source.judgement())
+        .known(POSITION)
+        .known(LOWERING)
         .knownOrAssumed(LIMIT)
         .known(OUTSIDE)
         .orAssume(OUTSIDE, "none", Source.judgement())

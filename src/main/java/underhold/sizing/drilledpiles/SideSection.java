@@ -39,6 +39,9 @@ final class SideSection {
                 "step",
                 Amount.length(Designer.STEP_METRES)))
         .gives(Amount.length(design.toeMetres() - site.dugLevel()));
+    if (design.pieces().stream().anyMatch(one -> one.layer().kind() == Kind.SAND)) {
+      water();
+    }
     int number = 1;
     StringBuilder sum = new StringBuilder();
     for (SidePiece piece : design.pieces()) {
@@ -77,6 +80,44 @@ final class SideSection {
             ? "Side and base together: only where both answer at the working settlement and the base is cleaned and inspected."
             : "Side alone; no base is counted.");
     CodeSection.write(site, design, sheet);
+  }
+
+  /** The water that counts, with its reason: nobody should have to guess it from the stresses. */
+  private void water() {
+    Amount stated = site.amount(PileInputs.WATER);
+    boolean lowered = ground.lowered();
+    StepBuilder step =
+        sheet
+            .step(
+                "water-after-digging",
+                "Water that counts after digging, below ground",
+                lowered ? "zw = max({w}, {zd})" : "zw = {w}")
+            .with("w", "ground water below ground", stated)
+            .from(Source.judgement())
+            .note(reason(lowered));
+    if (lowered) {
+      step.with("zd", "dug level below ground", Amount.length(site.dugLevel()));
+    }
+    step.gives(Amount.length(ground.waterLevel()));
+  }
+
+  private String reason(boolean lowered) {
+    boolean set = !site.is(PileChoices.WATER, PileChoices.WATER.fallback());
+    if (set) {
+      return lowered
+          ? "Set so (water-after-digging): it stands no higher than the dug level, so it must be lowered in every layer that carries, and stay so."
+          : "Set so (water-after-digging): the layers that carry keep the head stated.";
+    }
+    if (lowered) {
+      return "The site's facts say that lowering is allowed, works and harms nothing: it stands no higher than the dug level, in every layer that carries, and must stay so (water-after-digging).";
+    }
+    String why =
+        site.is(PileInputs.LOWERING, "no")
+            ? "By the site's facts lowering is not allowed, does not work or would do harm"
+            : site.is(PileInputs.LOWERING, "limited")
+                ? "By the site's facts lowering is allowed within limits only"
+                : "Nobody stated that lowering is allowed, works and harms nothing";
+    return why + ": the layers that carry keep the head stated (water-after-digging).";
   }
 
   private void piece(int number, SidePiece piece) {

@@ -46,7 +46,7 @@ final class TransferSection {
               "Jack load of one pile, step " + percent + " %",
               "J" + percent + " = {Pj} × {k}")
           .with("Pj", "share of the stated load", Amount.force(jackShare(site, design)))
-          .with("k", "share", Amount.ratio(percent / 100.0))
+          .with("k", "part of it at this step", Amount.ratio(percent / 100.0))
           .from(Source.judgement())
           .note(
               Phrase.of(

@@ -53,7 +53,7 @@ final class WorkSection {
         site.otherwise(headrooms()),
         Source.judgement(),
         Phrase.of(
-            "{L} of casing in one pile makes {n} joints; each is a weak place in bending.",
+            "Casing of one pile {L}; joints in it: {n}, each a weak place in bending.",
             "L",
             Amount.length(plan.casingMetres()),
             "n",
@@ -92,6 +92,16 @@ final class WorkSection {
         Amount.force(piles * plan.casingMetres() * casing.casingAreaSquareMetres() * STEEL_WEIGHT),
         "");
     sheet.quantity("casing joints", Amount.count((double) piles * plan.joints()), "");
+    if (plan.temporaryJoints() > 0) {
+      sheet.quantity(
+          "temporary casing, one string below the casing that stays",
+          Amount.length(plan.temporaryMetres() - design.casingBottomMetres()),
+          "driven on while drilling, pulled as the concrete rises; judgement");
+      sheet.quantity(
+          "temporary casing joints, made and broken again",
+          Amount.count((double) piles * plan.temporaryJoints()),
+          "");
+    }
     sheet.quantity(
         "concrete or grout",
         Amount.volume(piles * fill * site.get(WorkNumbers.OVERBREAK)),
@@ -112,7 +122,11 @@ final class WorkSection {
     sheet.time(
         "one pile",
         Amount.hours(plan.pileHours()),
-        Phrase.of("Judgement, by the rates set: no published rate for low headroom was found."));
+        Phrase.of(
+            "Judgement, by the rates set: no published rate for low headroom was found."
+                + (plan.temporaryJoints() > 0
+                    ? " Joints of the temporary casing count twice, made and broken."
+                    : "")));
     double all = plan.pileHours() * plan.piles() / site.get(WorkNumbers.RIGS);
     sheet.time("all piles, drilling hours", Amount.hours(all), Phrase.of("Judgement."));
     String unit = WorkPlan.byNight(site) ? "night closures" : "shifts";

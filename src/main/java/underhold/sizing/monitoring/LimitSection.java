@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import underhold.mechanics.movement.AverageSettlementLimit;
 import underhold.mechanics.movement.DistortionLimit;
-import underhold.mechanics.movement.HistoricMovement;
 import underhold.mechanics.movement.RankinRisk;
 import underhold.sizing.Amount;
 import underhold.sizing.Basis;
@@ -63,22 +62,13 @@ final class LimitSection {
 
   private List<Candidate> movements() {
     List<Candidate> candidates = new ArrayList<>();
-    boolean assumed = site.assumed(LIMIT);
+    double limit = site.get(LIMIT);
     candidates.add(
-        new Candidate(
+        candidate(
             "s1",
-            assumed ? "assumed until it is agreed" : "stated for the site",
-            site.get(LIMIT),
-            assumed ? Source.judgement() : STATED,
-            !assumed));
+            site.assumed(LIMIT) ? MovementLimit.assumed(limit) : MovementLimit.stated(limit)));
     if (site.historic()) {
-      candidates.add(
-          new Candidate(
-              "s2",
-              "historic structures, vertical or horizontal",
-              HistoricMovement.LIMIT_METRES,
-              Sources.of(HistoricMovement.CITATION),
-              true));
+      candidates.add(candidate("s2", MovementLimit.historic()));
     }
     for (Candidate one : candidates) {
       sheet
@@ -91,6 +81,10 @@ final class LimitSection {
           .gives(Amount.thickness(one.value()));
     }
     return candidates;
+  }
+
+  private static Candidate candidate(String sign, MovementLimit limit) {
+    return new Candidate(sign, limit.words(), limit.metres(), limit.source(), limit.binds());
   }
 
   /** Published values that do not govern. */

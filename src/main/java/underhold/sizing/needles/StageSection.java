@@ -109,13 +109,13 @@ final class StageSection {
               "j",
               Amount.force(percent / 100.0 * preload)));
     }
-    work.addAll(steps);
     work.add(
         Phrase.of(
             "Stop at once where the structure lifts {l}, where a crack opens, or where load falls"
                 + " off between readings.",
             "l",
             Amount.thickness(STOP_LIFT)));
+    work.addAll(steps);
     work.add(
         Phrase.of(
             "Lock off on screw, lock nut or steel shims, wedges within 3 to 6 mm (1/8 to 1/4 in)"
@@ -128,7 +128,7 @@ final class StageSection {
                 new HoldPoint(Phrase.of("Readings of each step are within limits"), ENGINEER),
                 new HoldPoint(
                     Phrase.of("Locked off, jacks blocked, 24 h reading steady"), ENGINEER)))
-        .with(new StageDetail.LoadSteps(steps));
+        .with(new StageDetail.LoadSteps(steps, Amount.thickness(STOP_LIFT)));
   }
 
   private static Stage digging(NeedleBeam beam) {

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
@@ -116,6 +117,38 @@ class DemoPlanTest {
             round ->
                 assertThat(round.moves().openMetres())
                     .isLessThanOrEqualTo(plan.limit(EDGE).orElseThrow().metres() + 1e-9));
+  }
+
+  @Test
+  void a_stage_of_loading_holds_one_step_and_what_follows_has_stages_of_its_own() {
+    Scheme scheme = scheme(text());
+    StagePlan plan = plan(scheme);
+
+    for (String zone : List.of(BOX, PLATFORM, EDGE)) {
+      List<PlanStage> loads = of(plan, zone, StageKind.LOAD);
+      assertThat(loads).hasSize(4);
+      for (PlanStage load : loads) {
+        // one jacking to one load, and nothing that belongs after the last hold point
+        assertThat(load.work())
+            .filteredOn(work -> work.template().matches("Jack (each pile|between) .*\\{.*"))
+            .hasSize(1);
+        assertThat(load.work().get(load.work().size() - 1).template()).startsWith("Jack ");
+        assertThat(load.work())
+            .noneMatch(
+                work ->
+                    work.template()
+                        .toLowerCase(Locale.ROOT)
+                        .matches(".*(release|weld|lock|prove).*"));
+        assertThat(load.holds()).isNotEmpty();
+      }
+      List<PlanStage> accepts = of(plan, zone, StageKind.ACCEPT);
+      comesBefore(plan, loads, accepts);
+      assertThat(accepts).hasSizeGreaterThan(1);
+      assertThat(accepts).allSatisfy(stage -> assertThat(stage.holds()).isNotEmpty());
+      // only the last of them brings the support to bear
+      assertThat(accepts.stream().filter(stage -> !stage.moves().accepts().isEmpty()))
+          .containsExactly(accepts.get(accepts.size() - 1));
+    }
   }
 
   @Test

@@ -39,7 +39,7 @@ class UnitsTest {
           .collect(Collectors.joining("|"));
 
   private static final Pattern AMOUNT =
-      Pattern.compile(NUMBER + " (?:(?:" + UNITS + ")|\\(count\\)|\\(ratio\\)|working days|%)");
+      Pattern.compile(NUMBER + " (?:(?:" + UNITS + ")|\\(count\\)|\\(ratio\\)|working days?|%)");
 
   /** Columns whose amounts are no quantities: places in an order, points, and shares. */
   private static final Set<String> PLAIN =

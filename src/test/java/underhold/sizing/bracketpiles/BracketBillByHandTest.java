@@ -138,11 +138,40 @@ class BracketBillByHandTest {
     assertThat(words(BracketSites.size(column(), FREE), "Brackets"))
         .contains("one side of the column's footing");
     assertThat(words(BracketSites.size(EDGE, FREE), "Dig"))
-        .contains("Dig in lifts", "Warn at half")
+        .contains("Dig in lifts", "levels of the monitoring plan")
         .doesNotContain("bare");
     assertThat(words(BracketSites.size(bared(), FREE), "Dig")).contains("without braces");
     assertThat(words(BracketSites.size(bared(), FREE, "brace-levels=1"), "Dig"))
         .contains("below a waler that carries");
+    assertThat(words(BracketSites.size(EDGE, FREE), "Preload"))
+        .doesNotContain("weld", "release", "Release");
+  }
+
+  @Test
+  @DisplayName("Braces are held and warned of only where braces are counted on")
+  void braces_where_there_are_braces() {
+    Sheet without = BracketSites.size(bared(), FREE);
+    Sheet braced = BracketSites.size(bared(), FREE, "brace-levels=1");
+    assertThat(hold(without, "Dig")).contains("shims tight").doesNotContain("brace");
+    assertThat(hold(braced, "Dig")).contains("braces of the lift above carry");
+    assertThat(caution(without, "bared piles")).doesNotContain("Walers must carry");
+    assertThat(caution(braced, "bared piles")).contains("Walers must carry");
+  }
+
+  private static String hold(Sheet sheet, String stage) {
+    return sheet.stages().stream()
+        .filter(one -> one.title().equals(stage))
+        .map(one -> one.holdPoints().get(0).condition().template())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static String caution(Sheet sheet, String hazard) {
+    return sheet.cautions().stream()
+        .filter(one -> one.hazard().equals(hazard))
+        .map(one -> one.advice().template())
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test

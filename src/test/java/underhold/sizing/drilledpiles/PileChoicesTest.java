@@ -11,6 +11,11 @@ import static underhold.sizing.drilledpiles.Piles.with;
 
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import underhold.site.Fact;
+import underhold.site.FactDictionary;
+import underhold.site.FactValue;
+import underhold.site.Origin;
+import underhold.site.Site;
 import underhold.sizing.Amount;
 import underhold.sizing.Check;
 import underhold.sizing.Phrase;
@@ -27,6 +32,8 @@ class PileChoicesTest {
   private static final String GRAVEL = SAND.replace("dense-sand", "dense-gravel");
   private static final String ROCK =
       "{ \"top\": \"9 m\", \"soil\": \"rock\", \"unitWeight\": \"24 kN/m3\", \"unconfinedStrength\": \"20 MPa\", \"rqd\": \"50 %\" }";
+
+  private static final String DUG_LEVEL = "water-after-digging=dug-level";
 
   private static Check check(Sheet sheet, String id) {
     return sheet.check(id).orElseThrow(() -> new AssertionError("no check " + id));
@@ -51,7 +58,7 @@ class PileChoicesTest {
   @DisplayName(
       "Own case by hand: dense sand from 6 m, dug to 5.5 m, water at the dug level: sv' of the first piece, beta by depth below ground")
   void beta_by_depth() {
-    Sheet sheet = size(over(SAND));
+    Sheet sheet = size(over(SAND), DUG_LEVEL);
     StepProof.redo(sheet);
     double length = step(sheet, "embedment") - 1.524;
     double middle = 7.024 + length / Math.ceil(length / 3) / 2;
@@ -66,8 +73,49 @@ class PileChoicesTest {
   }
 
   @Test
+  @DisplayName(
+      "Own case by hand: sand below clay keeps a head of 3 m below ground though 5.5 m are dug, unless lowering is stated to work")
+  void water_by_the_site() {
+    String refused = with(over(SAND), "\"3 m\",", "\"3 m\", \"drawdownAllowed\": \"no\",");
+    for (Sheet keeps :
+        new Sheet[] {size(over(SAND)), size(refused), workable("limited"), workable("no")}) {
+      StepProof.redo(keeps);
+      double length = step(keeps, "embedment") - 1.524;
+      double middle = 7.024 + length / Math.ceil(length / 3) / 2;
+      assertThat(step(keeps, "water-after-digging")).isCloseTo(3, within(1e-9));
+      assertThat(step(keeps, "stress-1"))
+          .isCloseTo(20 * (middle - 5.5) - 9.81 * (middle - 3), within(1e-9));
+    }
+    for (Sheet lowered : new Sheet[] {workable("yes"), size(refused, DUG_LEVEL)}) {
+      StepProof.redo(lowered);
+      assertThat(step(lowered, "water-after-digging")).isCloseTo(5.5, within(1e-9));
+    }
+    // never below nothing: water at the surface outweighs the sand just below the dig
+    Sheet high = size(with(over(SAND), "\"3 m\",", "\"0 m\","));
+    StepProof.redo(high);
+    assertThat(step(high, "stress-1")).isZero();
+    assertThat(size(over(ROCK)).step("water-after-digging")).isEmpty();
+  }
+
+  /** The sheet where the rules found whether lowering is allowed, works and harms nothing. */
+  private static Sheet workable(String word) {
+    Site site = Piles.site(over(SAND));
+    Fact found =
+        new Fact(
+            FactDictionary.standard().require("drawdownWorkable"),
+            Origin.DERIVED,
+            new FactValue.Choice(word),
+            "by a rule");
+    return new DrilledPiles()
+        .size(
+            Piles.view(site, site.zones().get(0)).with(found),
+            site.ground(),
+            DrilledPiles.TABLE.defaults());
+  }
+
+  @Test
   void beta_by_stress_history_and_of_gravel() {
-    Sheet history = size(over(SAND), "beta-method=2010");
+    Sheet history = size(over(SAND), "beta-method=2010", DUG_LEVEL);
     StepProof.redo(history);
     double stress = step(history, "stress-1");
     double corrected = 30 * Math.min(Math.sqrt(PA / stress), 2);
@@ -75,12 +123,12 @@ class PileChoicesTest {
     double past = 0.47 * Math.pow(30, 0.6) * PA;
     double beta = (1 - Math.sin(phi)) * Math.pow(past / stress, Math.sin(phi)) * Math.tan(phi);
     assertThat(step(history, "coefficient-1")).isCloseTo(beta, within(1e-9));
-    Sheet gravelly = size(over(GRAVEL), "gravel-beta=gravelly");
+    Sheet gravelly = size(over(GRAVEL), "gravel-beta=gravelly", DUG_LEVEL);
     StepProof.redo(gravelly);
     double middle = 5.5 + (step(gravelly, "stress-1")) / (20 - 9.81);
     assertThat(step(gravelly, "coefficient-1"))
         .isCloseTo(Math.min(2 - 0.15 * Math.pow(middle, 0.75), 1.8), within(1e-9));
-    Sheet asSand = size(over(GRAVEL));
+    Sheet asSand = size(over(GRAVEL), DUG_LEVEL);
     assertThat(step(asSand, "coefficient-1")).isLessThan(step(gravelly, "coefficient-1"));
   }
 
