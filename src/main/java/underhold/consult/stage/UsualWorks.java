@@ -49,7 +49,9 @@ final class UsualWorks {
                         (round.pits().size() == 1 ? "Dig pit " : "Dig pits ")
                             + String.join(", ", round.pits().stream().map(String::valueOf).toList())
                             + (round.pits().size() > round.crews()
-                                ? "; no more than " + round.crews() + " of them open at one time"
+                                ? "; no more than "
+                                    + round.crews()
+                                    + " of them are dug at one time, and each counts as open until it carries"
                                 : "")
                             + ", each finished until it carries; no pit of the next round before all of them do.")))
         .orElseGet(stage::work);
@@ -88,7 +90,7 @@ final class UsualWorks {
         "Temporary works out",
         List.of(
             Phrase.of(
-                "Take away, lowest first, reading at each: "
+                "Take away in this order, the last set first, reading at each: "
                     + String.join(", ", supports.stream().map(Support::name).toList())
                     + ".")),
         List.of(

@@ -86,14 +86,14 @@ final class ZonePlanner {
       piles.stream()
           .filter(one -> one.role() == StageRole.DRILL || one.role() == StageRole.BUILD)
           .forEach(expanded::add);
-      StageDetail steps =
+      Stage load =
           piles.stream()
               .filter(one -> one.role() == StageRole.LOAD)
-              .map(Stage::detail)
               .findFirst()
-              .orElse(new StageDetail.None());
+              .orElse(stage); // what is built is said by the stages that build it, once
       expanded.add(
-          new Stage(StageRole.LOAD, stage.title(), stage.work(), stage.holdPoints()).with(steps));
+          new Stage(StageRole.LOAD, stage.title(), load.work(), stage.holdPoints())
+              .with(load.detail()));
     }
     return expanded;
   }
