@@ -54,14 +54,24 @@ public sealed interface StageDetail {
   /** What was built hardens and is tested; nobody builds meanwhile. */
   record Curing() implements StageDetail {}
 
+  /** Designed and built by others, or not designed yet: the plan holds its release alone. */
+  record ByOthers() implements StageDetail {}
+
   /**
    * Steps in which load is put on.
    *
    * @param steps what is done at each
+   * @param lockOff what is done once all are through; empty where the usual words serve
    */
-  record LoadSteps(List<Phrase> steps) implements StageDetail {
+  record LoadSteps(List<Phrase> steps, List<Phrase> lockOff) implements StageDetail {
+    /** Steps with the usual lock-off. */
+    public LoadSteps(List<Phrase> steps) {
+      this(steps, List.of());
+    }
+
     public LoadSteps {
       steps = List.copyOf(steps);
+      lockOff = List.copyOf(lockOff);
       if (steps.isEmpty()) {
         throw new IllegalArgumentException("load is put on in at least one step");
       }

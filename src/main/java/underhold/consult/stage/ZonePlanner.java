@@ -11,6 +11,7 @@ import underhold.consult.scheme.PairFinding;
 import underhold.consult.scheme.ZoneChoice;
 import underhold.quantity.Quantity;
 import underhold.site.FactView;
+import underhold.sizing.Check;
 import underhold.sizing.HoldPoint;
 import underhold.sizing.Phrase;
 import underhold.sizing.Settings;
@@ -18,12 +19,20 @@ import underhold.sizing.Sheet;
 import underhold.sizing.Stage;
 import underhold.sizing.StageDetail;
 import underhold.sizing.StageRole;
+import underhold.sizing.Unsettled;
+import underhold.sizing.Verdict;
 
 /**
  * Sets the stages of one zone in order: those of the sheet of its method, or the usual ones where
  * the sheet cannot be drawn up yet. Each step of load and each round of pits is a stage of its own.
  */
 final class ZonePlanner {
+  private static final StageTime BY_OTHERS =
+      new StageTime(0, "by others; its own days are not in this plan");
+
+  /** What the sheet of drilled piles calls the tests before the working piles. */
+  private static final String LOAD_TESTS = "load tests";
+
   private final PlanBuilder plan;
   private final Settings settings;
   private final ZoneChoice zone;
@@ -34,6 +43,7 @@ final class ZonePlanner {
   private final LoadPath path;
   private final List<OpenLimit> limits = new ArrayList<>();
   private final List<Stage> triggers = new ArrayList<>();
+  private boolean excavationSeen;
   private List<Phrase> pitRules = List.of();
   private List<HoldPoint> pitHolds = List.of();
 
@@ -133,6 +143,7 @@ final class ZonePlanner {
       if (stage.role() == StageRole.DIG && nothingIsDug()) {
         continue;
       }
+      excavationBefore(stage);
       switch (stage.role()) {
         case PREPARE -> prepare(stage);
         case DRILL -> writer.add(StageKind.DRILL, stage, Moves.NONE, timing.drilling());
@@ -194,20 +205,80 @@ final class ZonePlanner {
     if (stage.detail() instanceof StageDetail.Curing) {
       return timing.cure();
     }
+    if (stage.detail() instanceof StageDetail.ByOthers) {
+      return BY_OTHERS;
+    }
+    if (method == SupportOption.PITS) {
+      return timing.setting(PlanSettings.BUILD);
+    }
     long parts =
         sheetStages.stream()
             .filter(one -> one.role() == StageRole.BUILD)
             .filter(one -> !(one.detail() instanceof StageDetail.Curing))
+            .filter(one -> !(one.detail() instanceof StageDetail.ByOthers))
             .count();
     return timing.building((int) parts);
   }
 
+  /** Once, before what first leans on it: the wall of the excavation and its ground water. */
+  private void excavationBefore(Stage stage) {
+    boolean leans =
+        stage.role() == StageRole.CLOSE
+            || stage.role() == StageRole.DIG
+            || stage.role() == StageRole.WATCH;
+    if (!leans || excavationSeen) {
+      return;
+    }
+    excavationSeen = true;
+    UsualWorks.excavation(zone.zone().view(), waterDown().isPresent())
+        .ifPresent(others -> writer.add(StageKind.BUILD, others, Moves.NONE, BY_OTHERS));
+  }
+
+  private StageTime preparing() {
+    if (method == SupportOption.MONITOR) {
+      return timing.baseline();
+    }
+    boolean trialPile =
+        method == SupportOption.BRACKET_PILES
+            || sheets().stream()
+                .flatMap(sheet -> sheet.quantities().stream())
+                .anyMatch(item -> item.name().equals(LOAD_TESTS) && item.amount().si() > 0);
+    return timing.preparing(trialPile);
+  }
+
+  /** What the sheets leave open is settled before anything is built on it. */
+  private List<HoldPoint> unsettled() {
+    List<HoldPoint> holds = new ArrayList<>();
+    unsettled(Verdict.FAILS, "has settled what fails on its sheet: ").ifPresent(holds::add);
+    unsettled(Verdict.REFER, "has ruled on what its sheet refers: ").ifPresent(holds::add);
+    return holds;
+  }
+
+  private Optional<HoldPoint> unsettled(Verdict verdict, String words) {
+    List<Check> checks =
+        sheets().stream()
+            .flatMap(sheet -> sheet.checks().stream())
+            .filter(check -> check.verdict() == verdict)
+            .toList();
+    return checks.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new HoldPoint(
+                Phrase.of(
+                    "Nothing that these checks concern is built, loaded or dug before the engineer "
+                        + words
+                        + Unsettled.words(checks)),
+                UsualStages.ENGINEER));
+  }
+
   private void prepare(Stage stage) {
+    List<HoldPoint> holds = new ArrayList<>(stage.holdPoints());
+    holds.addAll(unsettled());
     writer.add(
         StageKind.PREPARE,
-        stage,
+        new Stage(StageRole.PREPARE, stage.title(), stage.work(), holds),
         Moves.NONE,
-        timing.weeks(Timing.WATCH_BEFORE, PlanSettings.PREPARE));
+        preparing());
     waterDown()
         .ifPresent(
             depth ->
@@ -221,10 +292,14 @@ final class ZonePlanner {
   /** Each step, then the lock-off at which the support is accepted. */
   private void load(Stage stage) {
     List<Phrase> steps = UsualWorks.steps(stage);
+    List<Phrase> lockOff = UsualWorks.lockOff(stage);
     for (int i = 0; i < steps.size(); i++) {
       List<Phrase> work = new ArrayList<>(List.of(steps.get(i)));
       if (i == 0) {
-        stage.work().stream().filter(phrase -> !steps.contains(phrase)).forEach(work::add);
+        stage.work().stream()
+            .filter(phrase -> !steps.contains(phrase))
+            .filter(phrase -> !lockOff.contains(phrase))
+            .forEach(work::add);
       }
       Stage step =
           new Stage(
@@ -238,7 +313,7 @@ final class ZonePlanner {
         new Stage(
             StageRole.LOAD,
             "Locked off and accepted: " + inSentence(stage.title()),
-            List.of(UsualWorks.LOCK_OFF),
+            lockOff,
             stage.holdPoints());
     writer.add(
         StageKind.ACCEPT,
@@ -294,13 +369,25 @@ final class ZonePlanner {
         built,
         Moves.accepting(path.newSupport()),
         timing.setting(PlanSettings.LASTING));
+    int last = stage.work().size() - 1;
     Stage returned =
         new Stage(
             StageRole.HAND_BACK,
             stage.title(),
-            stage.work().subList(1, stage.work().size()),
+            stage.work().subList(1, last),
             stage.holdPoints().subList(1, stage.holdPoints().size()));
-    writer.add(StageKind.HAND_BACK, returned, Moves.removing(path.takeBack()), timing.handBack());
+    writer.add(StageKind.HAND_BACK, returned, Moves.NONE, timing.handBack());
+    Stage drawn =
+        new Stage(
+            StageRole.HAND_BACK,
+            "Needles out",
+            stage.work().subList(last, last + 1),
+            List.of(UsualWorks.REMOVE_HOLD));
+    writer.add(
+        StageKind.REMOVE,
+        drawn,
+        Moves.removing(path.takeBack()),
+        timing.setting(PlanSettings.REMOVE));
   }
 
   private void removeTemporary() {
