@@ -6,21 +6,16 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import underhold.advice.SupportOption;
-import underhold.consult.QuickSizing;
 import underhold.consult.scheme.PairFinding;
 import underhold.consult.scheme.ZoneChoice;
 import underhold.quantity.Quantity;
 import underhold.site.FactView;
-import underhold.sizing.Check;
 import underhold.sizing.HoldPoint;
 import underhold.sizing.Phrase;
 import underhold.sizing.Settings;
-import underhold.sizing.Sheet;
 import underhold.sizing.Stage;
 import underhold.sizing.StageDetail;
 import underhold.sizing.StageRole;
-import underhold.sizing.Unsettled;
-import underhold.sizing.Verdict;
 
 /**
  * Sets the stages of one zone in order: those of the sheet of its method, or the usual ones where
@@ -30,13 +25,11 @@ final class ZonePlanner {
   private static final StageTime BY_OTHERS =
       new StageTime(0, "by others; its own days are not in this plan");
 
-  /** What the sheet of drilled piles calls the tests before the working piles. */
-  private static final String LOAD_TESTS = "load tests";
-
   private final PlanBuilder plan;
   private final Settings settings;
   private final ZoneChoice zone;
   private final SupportOption method;
+  private final ZoneSheets sheets;
   private final Timing timing;
   private final List<Stage> sheetStages;
   private final ZoneWriter writer;
@@ -58,54 +51,12 @@ final class ZonePlanner {
     this.settings = settings;
     this.zone = zone;
     this.method = zone.method().orElseThrow();
-    Optional<Sheet> sheet = sheet(method);
-    this.timing = new Timing(settings, zone.zone().view(), sheets());
-    this.sheetStages = expanded(sheet.map(Sheet::stages).orElseGet(() -> UsualStages.of(method)));
+    this.sheets = new ZoneSheets(zone, method);
+    this.timing = new Timing(settings, zone.zone().view(), sheets.list());
+    this.sheetStages = sheets.stages();
     this.path = new LoadPath(zone.name(), method);
     Told told = Told.of(zone, pairs, kinds());
     this.writer = new ZoneWriter(plan, zone, number, told, survey);
-  }
-
-  /** The sheets that time its stages: its own, and that of the piles where it stands on them. */
-  private List<Sheet> sheets() {
-    Stream<Optional<Sheet>> sheets =
-        method == SupportOption.EDGE_PITS
-            ? Stream.of(sheet(method), sheet(SupportOption.DRILLED_PILES))
-            : Stream.of(sheet(method));
-    return sheets.flatMap(Optional::stream).toList();
-  }
-
-  /** The sheet of a method, where it could be drawn up. */
-  private Optional<Sheet> sheet(SupportOption option) {
-    return zone.zone()
-        .sizing(option)
-        .map(QuickSizing::sheet)
-        .filter(sheet -> sheet.complete() && !sheet.stages().isEmpty());
-  }
-
-  /** Piles that stand in another sheet are taken from there, or as they usually come. */
-  private List<Stage> expanded(List<Stage> stages) {
-    List<Stage> expanded = new ArrayList<>();
-    for (Stage stage : stages) {
-      if (stage.role() != StageRole.CARRY) {
-        expanded.add(stage);
-        continue;
-      }
-      List<Stage> piles =
-          sheet(SupportOption.DRILLED_PILES).map(Sheet::stages).orElseGet(UsualStages::piles);
-      piles.stream()
-          .filter(one -> one.role() == StageRole.DRILL || one.role() == StageRole.BUILD)
-          .forEach(expanded::add);
-      Stage load =
-          piles.stream()
-              .filter(one -> one.role() == StageRole.LOAD)
-              .findFirst()
-              .orElse(stage); // what is built is said by the stages that build it, once
-      expanded.add(
-          new Stage(StageRole.LOAD, stage.title(), load.work(), stage.holdPoints())
-              .with(load.detail()));
-    }
-    return expanded;
   }
 
   private List<StageKind> kinds() {
@@ -238,42 +189,12 @@ final class ZonePlanner {
     if (method == SupportOption.MONITOR) {
       return timing.baseline();
     }
-    boolean trialPile =
-        method == SupportOption.BRACKET_PILES
-            || sheets().stream()
-                .flatMap(sheet -> sheet.quantities().stream())
-                .anyMatch(item -> item.name().equals(LOAD_TESTS) && item.amount().si() > 0);
-    return timing.preparing(trialPile);
-  }
-
-  /** What the sheets leave open is settled before anything is built on it. */
-  private List<HoldPoint> unsettled() {
-    List<HoldPoint> holds = new ArrayList<>();
-    unsettled(Verdict.FAILS, "has settled what fails on its sheet: ").ifPresent(holds::add);
-    unsettled(Verdict.REFER, "has ruled on what its sheet refers: ").ifPresent(holds::add);
-    return holds;
-  }
-
-  private Optional<HoldPoint> unsettled(Verdict verdict, String words) {
-    List<Check> checks =
-        sheets().stream()
-            .flatMap(sheet -> sheet.checks().stream())
-            .filter(check -> check.verdict() == verdict)
-            .toList();
-    return checks.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new HoldPoint(
-                Phrase.of(
-                    "Nothing that these checks concern is built, loaded or dug before the engineer "
-                        + words
-                        + Unsettled.words(checks)),
-                UsualStages.ENGINEER));
+    return timing.preparing(method == SupportOption.BRACKET_PILES || sheets.testPile());
   }
 
   private void prepare(Stage stage) {
     List<HoldPoint> holds = new ArrayList<>(stage.holdPoints());
-    holds.addAll(unsettled());
+    holds.addAll(sheets.unsettled());
     writer.add(
         StageKind.PREPARE,
         new Stage(StageRole.PREPARE, stage.title(), stage.work(), holds),
