@@ -171,10 +171,14 @@ final class ZonePlanner {
     return timing.building((int) parts);
   }
 
-  /** Once, before what first leans on it: the wall of the excavation and its ground water. */
+  /**
+   * Once, before what first leans on it: the wall of the excavation and its ground water. An edge
+   * pit at the end is cast against that wall.
+   */
   private void excavationBefore(Stage stage) {
     boolean leans =
         stage.role() == StageRole.CLOSE
+            || (stage.role() == StageRole.PITS && method == SupportOption.EDGE_PITS)
             || stage.role() == StageRole.DIG
             || stage.role() == StageRole.WATCH;
     if (!leans || excavationSeen) {

@@ -230,6 +230,7 @@ final class EdgeReader {
     List<LayerSoil> met = LayerSoil.of(ground.between(bench, toe), softest);
     double heaviest =
         column.between(bench, toe).stream()
+            .filter(one -> one.soil() != SoilClass.ROCK)
             .mapToDouble(one -> one.unitWeight().value())
             .max()
             .orElse(0);

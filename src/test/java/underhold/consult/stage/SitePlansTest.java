@@ -14,6 +14,7 @@ import underhold.consult.RandomZones;
 import underhold.consult.scheme.SchemeDesk;
 import underhold.consult.scheme.SchemeOutcome;
 import underhold.quantity.UnitSystem;
+import underhold.report.Stages;
 import underhold.site.Site;
 import underhold.site.SiteReader;
 import underhold.site.SiteReading;
@@ -147,5 +148,24 @@ class SitePlansTest {
     assertThat(work(rounds.get(0)))
         .contains("Dig pits 1, 6, 11; no more than 2 of them are dug at one time")
         .doesNotContain("open at one time");
+  }
+
+  @Test
+  void end_pits_of_an_edge_are_cast_against_a_wall_that_stands() {
+    StagePlan plan = plan("orchard-line-box");
+
+    assertThat(plan.number(titled(plan, "Wall of the excavation").id()))
+        .isLessThan(first(plan, StageKind.PITS));
+    assertThat(work(titled(plan, "Pits, round 1"))).contains("Cast an end pit against the side");
+    assertThat(work(titled(plan, "Closing the wall"))).doesNotContain("Cast the last pit");
+  }
+
+  @Test
+  void readings_before_the_work_go_on_from_those_of_the_survey() {
+    StagePlan plan = plan("alder-row-party-wall");
+
+    assertThat(Stages.watch(plan, titled(plan, "Survey"))).startsWith("baseline sets until steady");
+    assertThat(Stages.watch(plan, titled(plan, "Before digging")))
+        .startsWith("baseline sets go on until steady; with those of the survey, ");
   }
 }
