@@ -89,7 +89,9 @@ public final class Stages {
     String always = ", and " + times.during();
     String when =
         switch (stage.kind()) {
-          case SURVEY, DECIDE, PREPARE -> "baseline sets until steady, " + times.before();
+          case SURVEY, DECIDE -> "baseline sets until steady, " + times.before();
+          case PREPARE ->
+              "baseline sets go on until steady; with those of the survey, " + times.before();
           case DRILL -> "structure and ground levels before and after each pile" + always;
           case LOAD, ACCEPT, HAND_BACK -> "structure, supports and jacks at each step" + always;
           case PITS -> "levels and cracks at the start of each shift and after each pit" + always;

@@ -1,6 +1,7 @@
 package underhold.sizing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -152,6 +153,14 @@ public final class SheetBuilder {
       notCovered.add(what);
     }
     return this;
+  }
+
+  /** The checks so far that do not pass, of those whose id begins with one of the words. */
+  public List<Check> unsettled(String... beginnings) {
+    return checks.stream()
+        .filter(check -> check.verdict() != Verdict.PASSES)
+        .filter(check -> Arrays.stream(beginnings).anyMatch(check.id()::startsWith))
+        .toList();
   }
 
   /** Whether every check so far passes. */

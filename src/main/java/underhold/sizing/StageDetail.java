@@ -55,6 +55,9 @@ public sealed interface StageDetail {
   /** What was built hardens and is tested; nobody builds meanwhile. */
   record Curing() implements StageDetail {}
 
+  /** Designed and built by others, or not designed yet: the plan holds its release alone. */
+  record ByOthers() implements StageDetail {}
+
   /**
    * Steps in which load is put on. They stand among the work of their stage: what stands before
    * them there holds for all of them, what stands after them is done when the last is held.

@@ -1,6 +1,7 @@
 package underhold.consult.stage;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import underhold.advice.SupportOption;
@@ -126,9 +127,10 @@ final class LoadPath {
     return new Support("new support of " + zone, List.of(whole), false);
   }
 
-  /** What is temporary and still there; it is taken away now. */
+  /** What is temporary and still there, the last set first; it is taken away now, in that order. */
   List<Support> takeBack() {
-    List<Support> left = List.copyOf(temporary);
+    List<Support> left = new ArrayList<>(temporary);
+    Collections.reverse(left);
     temporary.clear();
     return left;
   }

@@ -22,6 +22,11 @@ public final class PlanSettings {
   static final Setting DRILL = days("drill-days", "drilling where no sheet gives its time", 10);
   static final Setting BUILD =
       days("build-days", "building one part of a support where no sheet gives its time", 5);
+  static final Setting HARDEN =
+      days(
+          "harden-days",
+          "concrete or grout of caps, seats and trial piles hardens where no sheet gives it",
+          5);
   static final Setting STEP = days("step-days", "one step of load where no sheet gives it", 0.5);
   static final Setting LOCK_OFF =
       days("lock-off-days", "locking off, packing, and reading again", 1);
@@ -73,6 +78,7 @@ public final class PlanSettings {
               WATER,
               DRILL,
               BUILD,
+              HARDEN,
               STEP,
               LOCK_OFF,
               PITS,

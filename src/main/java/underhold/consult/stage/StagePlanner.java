@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import underhold.advice.SupportOption;
 import underhold.consult.OpenQuestion;
 import underhold.consult.scheme.Scheme;
 import underhold.consult.scheme.ZoneChoice;
@@ -87,7 +88,7 @@ public final class StagePlanner {
             "Find and mark services; agree limits of movement, levels of alarm, and who stops the work."),
         "Baseline readings are steady; limits, and who may stop the work, are agreed in writing",
         List.of(),
-        PlanSettings.SURVEY);
+        time(PlanSettings.SURVEY));
   }
 
   /** A zone without a method has nothing but its investigation. */
@@ -121,16 +122,32 @@ public final class StagePlanner {
     List<Link> ends = new ArrayList<>();
     zones.values().forEach(zone -> ends.add(new Link(zone.last(), "")));
     decisions.values().forEach(id -> ends.add(new Link(id, "")));
+    boolean builds = scheme.best().zones().stream().anyMatch(StagePlanner::builds);
+    boolean pits = plan.stages().stream().anyMatch(stage -> stage.kind() == StageKind.PITS);
+    List<String> work = new ArrayList<>();
+    if (builds) {
+      work.add(
+          pits
+              ? "Fill approach pits and working spaces, make good what was cut."
+              : "Fill working spaces, make good what was cut.");
+    }
+    work.add("Read on until steady; survey the structure again beside the survey of before.");
+    boolean watched = !builds && decisions.isEmpty();
     return site(
         REINSTATE,
         StageKind.REINSTATE,
-        "Backfill, reinstatement, last readings",
-        List.of(
-            "Fill approach pits and working spaces, make good what was cut.",
-            "Read on until steady; survey the structure again beside the survey of before."),
+        builds ? "Backfill, reinstatement, last readings" : "Last readings and survey of after",
+        work,
         "Readings are steady; the survey of after is agreed with the owners",
         ends,
-        PlanSettings.REINSTATE);
+        watched
+            ? new StageTime(0, "within the readings after the work")
+            : time(PlanSettings.REINSTATE));
+  }
+
+  /** Whether anything is built or dug for a zone, rather than watched or left open. */
+  private static boolean builds(ZoneChoice zone) {
+    return zone.method().filter(method -> method != SupportOption.MONITOR).isPresent();
   }
 
   private PlanStage site(
@@ -140,7 +157,7 @@ public final class StagePlanner {
       List<String> work,
       String hold,
       List<Link> after,
-      Setting time) {
+      StageTime time) {
     return new PlanStage(
         id,
         "",
@@ -151,7 +168,7 @@ public final class StagePlanner {
         List.of(new HoldPoint(Phrase.of(hold), UsualStages.ENGINEER)),
         Moves.NONE,
         after,
-        time(time),
+        time,
         List.of(),
         List.of(),
         List.of());

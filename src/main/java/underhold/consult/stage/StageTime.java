@@ -12,4 +12,9 @@ public record StageTime(double days, String source) {
       throw new IllegalArgumentException("a stage takes " + days + " days, it must be 0 or more");
     }
   }
+
+  /** This and then another. */
+  StageTime and(StageTime other) {
+    return new StageTime(days + other.days, source + "; then " + other.source);
+  }
 }

@@ -92,16 +92,47 @@ final class Timing {
     }
     return item(NEEDLES_SET)
         .map(days -> new StageTime(days / parts, "share of the sheet's days for needles and seats"))
-        .orElseGet(() -> setting(PlanSettings.BUILD));
+        .orElseGet(() -> setting(PlanSettings.BUILD).and(setting(PlanSettings.HARDEN)));
   }
 
-  /** One step of load. */
+  /** Trials before the work; a trial pile hardens before it is tested. */
+  StageTime preparing(boolean trialPile) {
+    StageTime usual = setting(PlanSettings.PREPARE);
+    if (!trialPile) {
+      return usual;
+    }
+    StageTime hardening =
+        item(BRACKET_CURE)
+            .map(hours -> new StageTime(hours / HOURS_PER_DAY, "hardening by the sheet"))
+            .orElseGet(() -> setting(PlanSettings.HARDEN));
+    return usual.and(hardening);
+  }
+
+  /**
+   * Baseline readings of a zone that is only watched: what the sheet asks, less the days in which
+   * the survey of the whole site has read them already.
+   */
+  StageTime baseline() {
+    StageTime asked = weeks(WATCH_BEFORE, PlanSettings.PREPARE);
+    return item(WATCH_BEFORE).isPresent()
+        ? new StageTime(
+            Math.max(0, asked.days() - settings.get(PlanSettings.SURVEY)),
+            asked.source() + ", less survey-days")
+        : asked;
+  }
+
+  /** One step of load; of the sheet's days of transfer the lock-off takes its own. */
   StageTime step(int steps) {
     if (closureForEachStep()) {
       return new StageTime(1, "a night closure for each step, load-by-closure, judgement");
     }
+    double lockOff = settings.get(PlanSettings.LOCK_OFF);
     return item(NEEDLES_LOAD)
-        .map(days -> new StageTime(days / steps, "share of the sheet's days of load transfer"))
+        .map(
+            days ->
+                new StageTime(
+                    (days > lockOff ? days - lockOff : days) / steps,
+                    "share of the sheet's days of load transfer, its lock-off apart"))
         .orElseGet(() -> setting(PlanSettings.STEP));
   }
 

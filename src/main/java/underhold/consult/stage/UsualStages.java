@@ -75,7 +75,8 @@ final class UsualStages {
         "Return of the load",
         List.of(
             Phrase.of("Build the new support; let it cure; dry-pack it tight."),
-            Phrase.of("Lower the jacks in steps, draw the needles, fill the holes.")),
+            Phrase.of("Lower the jacks in steps, reading at each."),
+            Phrase.of("Draw the needles, fill the holes.")),
         List.of(
             new HoldPoint(
                 Phrase.of("New support and dry pack have their strength"), "special inspector"),

@@ -2,7 +2,9 @@ package underhold.consult.stage;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import underhold.quantity.Quantity;
+import underhold.site.FactView;
 import underhold.sizing.Amount;
 import underhold.sizing.HoldPoint;
 import underhold.sizing.Phrase;
@@ -22,6 +24,10 @@ final class UsualWorks {
   static final Phrase LOCK_OFF =
       Phrase.of(
           "Lock off, drive and complete the packing, release the jacks on to it; read again after a day.");
+
+  static final HoldPoint REMOVE_HOLD =
+      new HoldPoint(
+          Phrase.of("What replaces them holds; readings steady after each"), UsualStages.ENGINEER);
 
   private UsualWorks() {}
 
@@ -67,10 +73,63 @@ final class UsualWorks {
                         (round.pits().size() == 1 ? "Dig pit " : "Dig pits ")
                             + String.join(", ", round.pits().stream().map(String::valueOf).toList())
                             + (round.pits().size() > round.crews()
-                                ? "; no more than " + round.crews() + " of them open at one time"
+                                ? "; no more than "
+                                    + round.crews()
+                                    + " of them are dug at one time, and each counts as open until it carries"
                                 : "")
                             + ", each finished until it carries; no pit of the next round before all of them do.")))
         .orElseGet(stage::work);
+  }
+
+  /**
+   * The wall of the excavation that the site states, and ground water above its bottom: both are
+   * others' work, but no lift is dug before they are released.
+   *
+   * @param lowered whether the plan lowers the water for pits, which go deeper still
+   */
+  static Optional<Stage> excavation(FactView facts, boolean lowered) {
+    Optional<String> wall = facts.word("excavationWall").filter(word -> !word.equals("none"));
+    Optional<Quantity> head =
+        lowered
+            ? Optional.empty()
+            : facts.amount("headAboveExcavation").filter(depth -> depth.si() > 0);
+    List<Phrase> work = new ArrayList<>();
+    List<HoldPoint> holds = new ArrayList<>();
+    wall.ifPresent(
+        word -> {
+          work.add(
+              Phrase.of(
+                  "The wall of the excavation that the site states ("
+                      + word
+                      + ") is designed and built by others, not here: it goes in before any lift, and its props or ties go in level by level."));
+          holds.add(
+              new HoldPoint(
+                  Phrase.of(
+                      "The wall of the excavation is in to its full depth and released; each level of its props or ties carries before the lift below it is dug"),
+                  UsualStages.ENGINEER));
+        });
+    head.ifPresent(
+        depth -> {
+          work.add(
+              Phrase.of(
+                  "The excavation goes {d} below ground water: water is lowered or cut off, and the bottom is proved against uplift, heave and piping, by others; this plan proves neither.",
+                  "d",
+                  Amount.length(depth.si())));
+          holds.add(
+              new HoldPoint(
+                  Phrase.of(
+                      "Piezometers show the water below the bottom of each lift before it is dug, and the bottom is proved against uplift, heave and piping"),
+                  "geotechnical engineer"));
+        });
+    String title =
+        wall.isPresent()
+            ? "Wall of the excavation" + (head.isPresent() ? " and ground water" : "")
+            : "Ground water at the excavation";
+    return work.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Stage(StageRole.BUILD, title + ", by others", work, holds)
+                .with(new StageDetail.ByOthers()));
   }
 
   static Stage water(Quantity depth) {
@@ -106,12 +165,9 @@ final class UsualWorks {
         "Temporary works out",
         List.of(
             Phrase.of(
-                "Take away, lowest first, reading at each: "
+                "Take away in this order, the last set first, reading at each: "
                     + String.join(", ", supports.stream().map(Support::name).toList())
                     + ".")),
-        List.of(
-            new HoldPoint(
-                Phrase.of("What replaces them holds; readings steady after each"),
-                UsualStages.ENGINEER)));
+        List.of(REMOVE_HOLD));
   }
 }

@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import underhold.advice.SupportOption;
-import underhold.consult.QuickSizing;
 import underhold.consult.scheme.PairFinding;
 import underhold.consult.scheme.ZoneChoice;
 import underhold.quantity.Quantity;
@@ -14,7 +13,6 @@ import underhold.site.FactView;
 import underhold.sizing.HoldPoint;
 import underhold.sizing.Phrase;
 import underhold.sizing.Settings;
-import underhold.sizing.Sheet;
 import underhold.sizing.Stage;
 import underhold.sizing.StageDetail;
 import underhold.sizing.StageRole;
@@ -24,16 +22,21 @@ import underhold.sizing.StageRole;
  * the sheet cannot be drawn up yet. Each step of load and each round of pits is a stage of its own.
  */
 final class ZonePlanner {
+  private static final StageTime BY_OTHERS =
+      new StageTime(0, "by others; its own days are not in this plan");
+
   private final PlanBuilder plan;
   private final Settings settings;
   private final ZoneChoice zone;
   private final SupportOption method;
+  private final ZoneSheets sheets;
   private final Timing timing;
   private final List<Stage> sheetStages;
   private final ZoneWriter writer;
   private final LoadPath path;
   private final List<OpenLimit> limits = new ArrayList<>();
   private final List<Stage> triggers = new ArrayList<>();
+  private boolean excavationSeen;
   private List<Phrase> pitRules = List.of();
   private List<HoldPoint> pitHolds = List.of();
 
@@ -48,47 +51,12 @@ final class ZonePlanner {
     this.settings = settings;
     this.zone = zone;
     this.method = zone.method().orElseThrow();
-    Optional<Sheet> sheet = sheet(method);
-    this.timing = new Timing(settings, zone.zone().view(), sheets());
-    this.sheetStages = expanded(sheet.map(Sheet::stages).orElseGet(() -> UsualStages.of(method)));
+    this.sheets = new ZoneSheets(zone, method);
+    this.timing = new Timing(settings, zone.zone().view(), sheets.list());
+    this.sheetStages = sheets.stages();
     this.path = new LoadPath(zone.name(), method);
     Told told = Told.of(zone, pairs, kinds());
     this.writer = new ZoneWriter(plan, zone, number, told, survey);
-  }
-
-  /** The sheets that time its stages: its own, and that of the piles where it stands on them. */
-  private List<Sheet> sheets() {
-    Stream<Optional<Sheet>> sheets =
-        method == SupportOption.EDGE_PITS
-            ? Stream.of(sheet(method), sheet(SupportOption.DRILLED_PILES))
-            : Stream.of(sheet(method));
-    return sheets.flatMap(Optional::stream).toList();
-  }
-
-  /** The sheet of a method, where it could be drawn up. */
-  private Optional<Sheet> sheet(SupportOption option) {
-    return zone.zone()
-        .sizing(option)
-        .map(QuickSizing::sheet)
-        .filter(sheet -> sheet.complete() && !sheet.stages().isEmpty());
-  }
-
-  /** Piles that stand in another sheet are taken from there, or as they usually come. */
-  private List<Stage> expanded(List<Stage> stages) {
-    List<Stage> expanded = new ArrayList<>();
-    for (Stage stage : stages) {
-      if (stage.role() == StageRole.CARRY) {
-        expanded.addAll(
-            CarriedPiles.of(
-                stage,
-                sheet(SupportOption.DRILLED_PILES)
-                    .map(Sheet::stages)
-                    .orElseGet(UsualStages::piles)));
-      } else {
-        expanded.add(stage);
-      }
-    }
-    return expanded;
   }
 
   private List<StageKind> kinds() {
@@ -127,6 +95,7 @@ final class ZonePlanner {
       if (stage.role() == StageRole.DIG && nothingIsDug()) {
         continue;
       }
+      excavationBefore(stage);
       switch (stage.role()) {
         case PREPARE -> prepare(stage);
         case DRILL -> writer.add(StageKind.DRILL, stage, Moves.NONE, timing.drilling());
@@ -189,20 +158,54 @@ final class ZonePlanner {
     if (stage.detail() instanceof StageDetail.Curing) {
       return timing.cure();
     }
+    if (stage.detail() instanceof StageDetail.ByOthers) {
+      return BY_OTHERS;
+    }
+    if (method == SupportOption.PITS) {
+      return timing.setting(PlanSettings.BUILD);
+    }
     long parts =
         sheetStages.stream()
             .filter(one -> one.role() == StageRole.BUILD)
             .filter(one -> !(one.detail() instanceof StageDetail.Curing))
+            .filter(one -> !(one.detail() instanceof StageDetail.ByOthers))
             .count();
     return timing.building((int) parts);
   }
 
+  /**
+   * Once, before what first leans on it: the wall of the excavation and its ground water. An edge
+   * pit at the end is cast against that wall.
+   */
+  private void excavationBefore(Stage stage) {
+    boolean leans =
+        stage.role() == StageRole.CLOSE
+            || (stage.role() == StageRole.PITS && method == SupportOption.EDGE_PITS)
+            || stage.role() == StageRole.DIG
+            || stage.role() == StageRole.WATCH;
+    if (!leans || excavationSeen) {
+      return;
+    }
+    excavationSeen = true;
+    UsualWorks.excavation(zone.zone().view(), waterDown().isPresent())
+        .ifPresent(others -> writer.add(StageKind.BUILD, others, Moves.NONE, BY_OTHERS));
+  }
+
+  private StageTime preparing() {
+    if (method == SupportOption.MONITOR) {
+      return timing.baseline();
+    }
+    return timing.preparing(method == SupportOption.BRACKET_PILES || sheets.testPile());
+  }
+
   private void prepare(Stage stage) {
+    List<HoldPoint> holds = new ArrayList<>(stage.holdPoints());
+    holds.addAll(sheets.unsettled());
     writer.add(
         StageKind.PREPARE,
-        stage,
+        new Stage(StageRole.PREPARE, stage.title(), stage.work(), holds),
         Moves.NONE,
-        timing.weeks(Timing.WATCH_BEFORE, PlanSettings.PREPARE));
+        preparing());
     waterDown()
         .ifPresent(
             depth ->
@@ -300,13 +303,25 @@ final class ZonePlanner {
         built,
         Moves.accepting(path.newSupport()),
         timing.setting(PlanSettings.LASTING));
+    int last = stage.work().size() - 1;
     Stage returned =
         new Stage(
             StageRole.HAND_BACK,
             stage.title(),
-            stage.work().subList(1, stage.work().size()),
+            stage.work().subList(1, last),
             stage.holdPoints().subList(1, stage.holdPoints().size()));
-    writer.add(StageKind.HAND_BACK, returned, Moves.removing(path.takeBack()), timing.handBack());
+    writer.add(StageKind.HAND_BACK, returned, Moves.NONE, timing.handBack());
+    Stage drawn =
+        new Stage(
+            StageRole.HAND_BACK,
+            "Needles out",
+            stage.work().subList(last, last + 1),
+            List.of(UsualWorks.REMOVE_HOLD));
+    writer.add(
+        StageKind.REMOVE,
+        drawn,
+        Moves.removing(path.takeBack()),
+        timing.setting(PlanSettings.REMOVE));
   }
 
   private void removeTemporary() {

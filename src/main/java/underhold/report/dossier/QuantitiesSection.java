@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import underhold.advice.SupportOption;
 import underhold.quantity.UnitSystem;
 import underhold.report.document.Block;
 import underhold.report.document.Prose;
@@ -20,6 +21,9 @@ final class QuantitiesSection {
           Block.Column.amounts("Amount"),
           Block.Column.words("How it was taken off"));
 
+  /** Soil is soil whatever dug it; all else is summed with what the same method counts. */
+  private static final String SPOIL = "spoil to cart";
+
   private QuantitiesSection() {}
 
   static Section of(Material material) {
@@ -28,27 +32,22 @@ final class QuantitiesSection {
         Cells.paragraph(
             "Net quantities of the methods chosen, from their sheets."
                 + " They are for comparing and planning; they are no bill to order by."));
-    Map<String, List<BillItem>> together = new LinkedHashMap<>();
+    Map<String, Together> together = new LinkedHashMap<>();
     for (ZonePart zone : material.zones()) {
-      Optional<ZoneSheet> sheet = material.chosen(zone);
-      List<BillItem> items = sheet.map(one -> one.sheet().quantities()).orElse(List.of());
-      blocks.add(
-          Cells.table(
-              caption(material, zone),
-              COLUMNS,
-              items.stream().map(item -> row(item, material.units())).toList(),
-              caption(material, zone) + ": no quantity is known; nothing is sized there."));
-      items.forEach(
-          item ->
-              together
-                  .computeIfAbsent(
-                      item.name() + "/" + item.amount().measure(), key -> new ArrayList<>())
-                  .add(item));
+      Optional<SupportOption> method = material.method(zone);
+      table(material, zone, method, material.chosen(zone), together, blocks);
+      if (method.filter(SupportOption.EDGE_PITS::equals).isPresent()) {
+        Optional<SupportOption> piles = Optional.of(SupportOption.DRILLED_PILES);
+        Optional<ZoneSheet> sheet = material.sheet(zone, SupportOption.DRILLED_PILES);
+        if (sheet.isPresent()) {
+          table(material, zone, piles, sheet, together, blocks);
+        }
+      }
     }
     List<Block.Row> sums =
         together.values().stream()
-            .filter(items -> items.size() > 1)
-            .map(items -> sum(items, material.units()))
+            .filter(one -> one.items().size() > 1)
+            .map(one -> sum(one, material.units()))
             .toList();
     if (!sums.isEmpty()) {
       blocks.add(new Block.Table("Items of several zones together", COLUMNS, sums));
@@ -56,10 +55,33 @@ final class QuantitiesSection {
     return Section.of("quantities", "Quantities", blocks);
   }
 
-  private static String caption(Material material, ZonePart zone) {
-    return zone.name()
-        + ", "
-        + material.method(zone).map(option -> option.label()).orElse("no method yet");
+  /** Like items of several zones, by the name under which they are summed. */
+  private record Together(String name, List<BillItem> items) {}
+
+  private static void table(
+      Material material,
+      ZonePart zone,
+      Optional<SupportOption> method,
+      Optional<ZoneSheet> sheet,
+      Map<String, Together> together,
+      List<Block> blocks) {
+    String kind = method.map(SupportOption::label).orElse("no method yet");
+    String caption = zone.name() + ", " + kind;
+    List<BillItem> items = sheet.map(one -> one.sheet().quantities()).orElse(List.of());
+    blocks.add(
+        Cells.table(
+            caption,
+            COLUMNS,
+            items.stream().map(item -> row(item, material.units())).toList(),
+            caption + ": no quantity is known; nothing is sized there."));
+    for (BillItem item : items) {
+      String name = item.name().equals(SPOIL) ? SPOIL : item.name() + ", " + kind;
+      together
+          .computeIfAbsent(
+              name + "/" + item.amount().measure(), key -> new Together(name, new ArrayList<>()))
+          .items()
+          .add(item);
+    }
   }
 
   /** One item. */
@@ -70,11 +92,12 @@ final class QuantitiesSection {
         Prose.of(item.note().in(units)));
   }
 
-  private static Block.Row sum(List<BillItem> items, UnitSystem units) {
+  private static Block.Row sum(Together together, UnitSystem units) {
+    List<BillItem> items = together.items();
     double total = items.stream().mapToDouble(item -> item.amount().si()).sum();
     Amount first = items.get(0).amount();
     return Block.Row.of(
-        Prose.of(items.get(0).name()),
+        Prose.of(together.name()),
         Prose.of(Cells.amount(first.with(total), units)),
         Prose.of("the sum over " + items.size() + " zones"));
   }

@@ -3,7 +3,9 @@ package underhold.sizing.edgepits;
 import static underhold.sizing.edgepits.EdgeInputs.*;
 
 import underhold.sizing.Amount;
+import underhold.sizing.Phrase;
 import underhold.sizing.SheetBuilder;
+import underhold.sizing.drilledpiles.PrimaryPiles;
 import underhold.sizing.pits.OpenPits;
 import underhold.sizing.pits.PitsSetting;
 
@@ -53,5 +55,17 @@ final class BillSection {
           Amount.length(dowels * pits * site.get(EdgeSetting.DOWEL_LENGTH)),
           "all bars together");
     }
+  }
+
+  /** The piles stand on a sheet of their own; here so that nobody reads the scheme without them. */
+  static void piles(SheetBuilder sheet, PrimaryPiles piles) {
+    sheet.quantity(
+        "drilled piles",
+        Amount.count(piles.piles()),
+        "they carry the structure; drilling, casing and concrete on their own sheet");
+    sheet.time(
+        "drilled piles, drilling",
+        Amount.hours(piles.drillingHours()),
+        Phrase.of("before any pit; by the sheet of the piles, where shifts and closures stand"));
   }
 }

@@ -111,6 +111,18 @@ final class CautionSection {
           "Piles socket below the final cut, their bond counted only below it and below any joint that comes out in the face.",
           Source.judgement());
     }
+    site.inputs
+        .find(EdgeInputs.APPROACH_LAYERS)
+        .ifPresent(
+            layers ->
+                sheet.caution(
+                    "soil above the structure's underside",
+                    Phrase.of(
+                        "The approach pits go through: "
+                            + layers.value()
+                            + ". Boards and soil type are taken for the layer that presses most of all that pits and approach pits meet: look at each as they are sunk; fill may hide voids, water and old works."),
+                    COMPETENT,
+                    Source.judgement()));
     if (site.says(EdgeInputs.FACES_RUN, "yes")) {
       add(
           "sand between the pits",

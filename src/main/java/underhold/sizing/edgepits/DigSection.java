@@ -13,6 +13,7 @@ import underhold.sizing.pits.StandUp;
 import underhold.sizing.pits.WallCondition;
 import underhold.sizing.pits.WallMaterial;
 import underhold.sizing.pits.order.PitRow;
+import underhold.sizing.zone.NumberInput;
 
 /** The open pits: their row, order, times and boards, by the sheet of pits. */
 final class DigSection {
@@ -30,6 +31,9 @@ final class DigSection {
     PitRow row = row(site);
     double thickness = site.thickness();
     double bench = Math.min(site.get(EdgeSetting.WORKING_LEVEL), site.get(FOUNDING_DEPTH));
+    boolean layers = site.inputs.find(BOARD_SOIL).isPresent();
+    NumberInput weight = layers ? BOARD_WEIGHT : FACE_WEIGHT;
+    NumberInput angle = layers ? BOARD_FRICTION : FACE_FRICTION;
     PitsInputBuilder input =
         PitsInput.builder()
             .amount(
@@ -41,19 +45,18 @@ final class DigSection {
             .amount(PitsFact.EXCAVATION_BELOW_FOOTING, site.get(EXCAVATION))
             .amount(PitsFact.PIT_DEPTH, Math.max(0.3, site.height()))
             .amount(PitsFact.WATER_ABOVE_PIT_BASE, 0)
-            .amount(PitsFact.FACE_UNIT_WEIGHT, site.get(FACE_WEIGHT))
-            .amount(PitsFact.FACE_FRICTION_ANGLE, site.get(FACE_FRICTION))
+            .amount(PitsFact.FACE_UNIT_WEIGHT, site.get(weight))
+            .amount(PitsFact.FACE_FRICTION_ANGLE, site.get(angle))
             .amount(
-                PitsFact.SURCHARGE,
-                site.get(EdgeSetting.SITE_SURCHARGE) + site.get(FACE_WEIGHT) * bench)
+                PitsFact.SURCHARGE, site.get(EdgeSetting.SITE_SURCHARGE) + site.get(weight) * bench)
             .material(Given.stated(WallMaterial.REINFORCED_CONCRETE))
             .condition(Given.stated(WallCondition.SOUND))
-            .faceSoil(given(FACE_SOIL, site))
+            .faceSoil(given(layers ? BOARD_SOIL : FACE_SOIL, site))
             .baseSoil(Given.stated(site.base))
             .standUp(
                 Given.stated(StandUp.valueOf(site.inputs.get(STAND_UP).toUpperCase(Locale.ROOT))));
     site.inputs
-        .find(FACE_STRENGTH)
+        .find(layers ? BOARD_STRENGTH : FACE_STRENGTH)
         .ifPresent(strength -> input.amount(PitsFact.FACE_UNDRAINED_STRENGTH, strength));
     return OpenPits.write(input.build(), site.settings, row, sheet);
   }

@@ -95,6 +95,31 @@ final class EdgeInputs {
           0,
           1000,
           "undrainedStrength");
+  static final NumberInput BOARD_WEIGHT =
+      NumberInput.of(
+              "board-unit-weight",
+              "unit weight of the soil that presses most on the boards",
+              Amount.unitWeight(0),
+              8,
+              27,
+              "")
+          .tried(Trial.NONE);
+  static final NumberInput BOARD_FRICTION =
+      NumberInput.of(
+          "board-friction-angle",
+          "friction angle of the soil that presses most on the boards",
+          Amount.angle(0),
+          0,
+          50,
+          "");
+  static final NumberInput BOARD_STRENGTH =
+      NumberInput.of(
+          "board-undrained-strength",
+          "undrained strength of the clay that presses most on the boards",
+          Amount.pressure(0),
+          0,
+          1000,
+          "");
   static final NumberInput BASE_WEIGHT =
       NumberInput.of(
               "base-unit-weight",
@@ -124,6 +149,14 @@ final class EdgeInputs {
           "loadPattern");
   static final WordInput FACE_SOIL =
       WordInput.among("face-soil", "soil behind the wall", SOILS, "worstSoil");
+  static final WordInput BOARD_SOIL =
+      WordInput.among("board-soil", "soil that presses most on the boards", SOILS, "");
+  static final WordInput APPROACH_LAYERS =
+      WordInput.among(
+          "approach-layers",
+          "layers that the approach pits go through above the structure's underside",
+          List.of(),
+          "");
   static final WordInput BASE_SOIL =
       WordInput.among("base-soil", "soil below the toe", SOILS, "bearingKind");
   static final WordInput FACES_RUN =

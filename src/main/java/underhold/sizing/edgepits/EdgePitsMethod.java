@@ -120,7 +120,8 @@ public final class EdgePitsMethod implements SizingMethod {
     OpenPits dug = DigSection.write(site, sheet);
     if (sheet.whole()) {
       BillSection.write(site, sheet, dug, held, dowels);
-      StageSection.write(site, sheet, primary.piles(), new StageSection.Work(dug, held, dowels));
+      BillSection.piles(sheet, primary.piles());
+      StageSection.write(site, sheet, primary, new StageSection.Work(dug, held, dowels));
       CautionSection.write(site, sheet);
     }
     return sheet.build();

@@ -17,6 +17,7 @@ import underhold.sizing.Settings;
 import underhold.sizing.Source;
 import underhold.sizing.zone.GroundColumn;
 import underhold.sizing.zone.Inputs;
+import underhold.sizing.zone.LayerSoil;
 import underhold.sizing.zone.SiteFacts;
 import underhold.sizing.zone.SiteSoils;
 import underhold.sizing.zone.SoilClass;
@@ -34,12 +35,14 @@ final class EdgeReader {
   private static final double LIGHT_SOIL = 16;
 
   private final SiteFacts facts;
+  private final GroundProfile ground;
   private final GroundColumn column;
   private final Settings settings;
   private final Inputs.Builder inputs;
 
   private EdgeReader(FactView view, GroundProfile ground, Settings settings) {
     this.facts = new SiteFacts(view);
+    this.ground = ground;
     this.column = GroundColumn.of(ground, facts);
     this.settings = settings;
     this.inputs = Inputs.from(facts);
@@ -210,6 +213,36 @@ final class EdgeReader {
       faces(faces);
     }
     base(geometry, toe);
+    boards(top, toe);
+  }
+
+  /**
+   * The boards of pits and approach pits meet every layer from the working level to the toe: the
+   * one that presses most counts, with its own strength, and the greatest weight of all goes with
+   * it; judgement, on the safe side.
+   */
+  private void boards(double top, double toe) {
+    double bench = Math.min(settings.get(EdgeSetting.WORKING_LEVEL.setting()), top);
+    if (ground.at(bench).isEmpty() || column.at(bench).isEmpty()) {
+      return;
+    }
+    Optional<Given<Double>> softest = facts.number("undrainedStrength");
+    List<LayerSoil> met = LayerSoil.of(ground.between(bench, toe), softest);
+    double heaviest =
+        column.between(bench, toe).stream()
+            .filter(one -> one.soil() != SoilClass.ROCK)
+            .mapToDouble(one -> one.unitWeight().value())
+            .max()
+            .orElse(0);
+    LayerSoil.pressingMost(met, heaviest * (toe - bench))
+        .filter(one -> one.soil() != SoilClass.ROCK)
+        .ifPresent(worst -> boards(worst, LayerSoil.words(met), heaviest));
+    List<LayerSoil> above = LayerSoil.of(ground.between(bench, top), softest);
+    if (!above.isEmpty() && top > bench) {
+      inputs.put(
+          APPROACH_LAYERS,
+          judged(LayerSoil.words(above), "layers between the working level and the underside"));
+    }
   }
 
   /**
@@ -239,6 +272,21 @@ final class EdgeReader {
         judged(
             faces.stream().anyMatch(one -> one.soil().runs()) ? "yes" : "no",
             "whether one of the layers behind runs with water: " + among));
+  }
+
+  private void boards(LayerSoil worst, String met, double heaviest) {
+    inputs.put(
+        BOARD_SOIL,
+        judged(
+            word(worst.soil()),
+            "presses most of the layers that pits and approach pits meet: " + met));
+    inputs.put(BOARD_FRICTION, worst.frictionAngle());
+    if (worst.soil().clay()) {
+      inputs.put(BOARD_STRENGTH, worst.undrainedStrength());
+    }
+    inputs.put(
+        BOARD_WEIGHT,
+        Given.derived(heaviest, "the greatest unit weight of the layers that the boards meet"));
   }
 
   private void facesByFacts() {

@@ -7,6 +7,7 @@ import underhold.mechanics.soil.edgewall.BackPressure;
 import underhold.sizing.Amount;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.Source;
+import underhold.sizing.StepBuilder;
 
 /** Size of the wall, the structure's share, and the pressure behind. */
 final class LoadSection {
@@ -66,17 +67,18 @@ final class LoadSection {
           .with("B", "width of the footing", site.amount(FOOTING_WIDTH))
           .gives(Amount.pressure(site.structurePressure()));
     }
-    sheet
-        .step(
-            "structure-on-wall",
-            "Load of the structure over the wall of pits, were it to stand on it",
-            site.along() ? "V = {p} × min({t}, {B})" : "V = {p} × {t}")
-        .with("p", "the structure's pressure", Amount.pressure(site.structurePressure()))
-        .with("t", "thickness of the wall", site.amount(EdgeSetting.WALL_THICKNESS))
-        .with(
-            "B",
-            "width of the structure's footing",
-            Amount.length(site.along() ? site.get(FOOTING_WIDTH) : site.thickness()))
+    StepBuilder onWall =
+        sheet
+            .step(
+                "structure-on-wall",
+                "Load of the structure over the wall of pits, were it to stand on it",
+                site.along() ? "V = {p} × min({t}, {B})" : "V = {p} × {t}")
+            .with("p", "the structure's pressure", Amount.pressure(site.structurePressure()))
+            .with("t", "thickness of the wall", site.amount(EdgeSetting.WALL_THICKNESS));
+    if (site.along()) {
+      onWall.with("B", "width of the structure's footing", site.amount(FOOTING_WIDTH));
+    }
+    onWall
         .note(
             site.structureBehind() > 0
                 ? "The structure also stands on the soil behind the wall."

@@ -11,6 +11,7 @@ import underhold.sizing.Phrase;
 import underhold.sizing.Sheet;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.Source;
+import underhold.sizing.Step;
 import underhold.sizing.Verdict;
 import underhold.sizing.drilledpiles.PrimaryPiles;
 
@@ -46,6 +47,11 @@ record PileSummary(Sheet sheet, PrimaryPiles piles) {
   /** Share of the structure's load that the piles leave on the ground after lock-off. */
   double shareOnGround() {
     return Math.min(1, Math.max(0, piles.shareOnGround()));
+  }
+
+  /** Mean share of the stated load that one pile is jacked to, where its sheet gives it. */
+  Optional<Amount> jackShare() {
+    return sheet.step("jack-share").map(Step::result);
   }
 
   void write(SheetBuilder out) {

@@ -3,6 +3,7 @@ package underhold.sizing.edgepits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import underhold.mechanics.soil.edgewall.ProppedWall;
 import underhold.sizing.Amount;
 import underhold.sizing.HoldPoint;
@@ -11,7 +12,7 @@ import underhold.sizing.SheetBuilder;
 import underhold.sizing.Stage;
 import underhold.sizing.StageDetail;
 import underhold.sizing.StageRole;
-import underhold.sizing.drilledpiles.PrimaryPiles;
+import underhold.sizing.Unsettled;
 import underhold.sizing.pits.OpenPits;
 import underhold.sizing.pits.PitsSetting;
 import underhold.sizing.pits.order.DiggingPlan;
@@ -33,7 +34,7 @@ final class StageSection {
    */
   record Work(OpenPits dug, PropSection.Held held, int dowels) {}
 
-  static void write(EdgeCase site, SheetBuilder sheet, PrimaryPiles piles, Work work) {
+  static void write(EdgeCase site, SheetBuilder sheet, PileSummary piles, Work work) {
     before(sheet);
     piles(sheet, piles);
     onePit(site, sheet, work.dug(), work.dowels());
@@ -57,6 +58,8 @@ final class StageSection {
                 Phrase.of(
                     "Probe every pit and pile place for soil, water and rock; dig a trial pit clear of the structure."),
                 Phrase.of(
+                    "Set out piles and pits together: no pile stands in the line of the pits or leans on soil that the wall will hold."),
+                Phrase.of(
                     "Lower or cut off ground water where needed and prove it by piezometers.")),
             List.of(
                 new HoldPoint(
@@ -65,25 +68,48 @@ final class StageSection {
                     ENGINEER))));
   }
 
-  private static void piles(SheetBuilder sheet, PrimaryPiles piles) {
+  /**
+   * Piles are jacked to what they carry of the structure, never to the load they are sized for,
+   * which holds allowances: all together would lift it.
+   */
+  private static void piles(SheetBuilder sheet, PileSummary piles) {
     sheet.stage(
         new Stage(
             StageRole.CARRY,
             "Drilled piles take the load",
             List.of(
                 Phrase.of(
-                    "Build the {n} piles, caps and seats by their own sheet and in its order; none of them stands in the line of the pits or leans on soil that the wall will hold.",
+                    "Build the {n} piles, caps and seats by their own sheet and in its order.",
                     "n",
-                    Amount.count(piles.piles())),
+                    Amount.count(piles.piles().piles())),
+                jacked(piles),
                 Phrase.of(
-                    "Jack each pile in steps to its lock-off load, {P} working load on the pile loaded most; hold, measure, pack and lock; go back over the neighbours.",
-                    "P",
-                    Amount.force(piles.pileKilonewtons()))),
+                    "Hold, measure, pack and lock; go back over the neighbours, for one jack unloads the next.")),
             List.of(
                 new HoldPoint(
                     Phrase.of(
                         "Piles loaded and locked off, loads and readings recorded, released in writing before any edge pit is dug"),
                     ENGINEER))));
+  }
+
+  private static Phrase jacked(PileSummary piles) {
+    Amount sized = Amount.force(piles.piles().pileKilonewtons());
+    return piles
+        .jackShare()
+        .map(
+            share ->
+                Phrase.of(
+                    "Jack each pile in steps to its share of the stated load, {P} on the mean, and lock it off by the sheet of the piles. All jacks together never lift more than the stated load of the structure, {W}; the {M} that the pile loaded most is sized for holds allowances and is no jack load.",
+                    Map.of(
+                        "P", share,
+                        "W", Amount.force(share.si() * piles.piles().piles()),
+                        "M", sized)))
+        .orElseGet(
+            () ->
+                Phrase.of(
+                    "Jack each pile in steps to its share of the stated load and lock it off by the sheet of the piles. All jacks together never lift more than the stated load of the structure; the {M} that the pile loaded most is sized for holds allowances and is no jack load.",
+                    "M",
+                    sized));
   }
 
   private static void onePit(EdgeCase site, SheetBuilder sheet, OpenPits dug, int dowels) {
@@ -95,6 +121,8 @@ final class StageSection {
                 "lift", site.amount(PitsSetting.BOARD_HEIGHT),
                 "t", Amount.thickness(dug.boardMetres()),
                 "H", Amount.length(site.height()))));
+    Unsettled.warning("These boards are", sheet.unsettled("board-", "approach-", "sheeting-"))
+        .ifPresent(work::add);
     work.add(
         dowels > 0
             ? Phrase.of(
@@ -107,6 +135,9 @@ final class StageSection {
             "Cast key or dowels on the joint to the next pit, seats for walers and ties, and the wall to {gap} below the structure.",
             "gap",
             site.amount(EdgeSetting.CLOSING_GAP)));
+    work.add(
+        Phrase.of(
+            "Cast an end pit against the side wall of the excavation, dowelled or keyed to it over the whole height."));
     work.add(
         Phrase.of(
             "Close the gap so that no soil comes through and the wall does not hang on the piles: a soft strip, or packing only where the engineer designs the two as one."));
@@ -159,7 +190,7 @@ final class StageSection {
             "Closing the wall",
             List.of(
                 Phrase.of(
-                    "Cast the last pit at each end against the side wall of the excavation, dowelled or grouted to it over the whole height and made as tight as that wall."),
+                    "Prove the joints between the pits, and between the end pits and the side walls of the excavation, over the whole height; grout them until they are as tight as that wall."),
                 Phrase.of(
                     "Grout behind the boards where soil was lost; read piezometers on both sides.")),
             List.of(
@@ -171,23 +202,33 @@ final class StageSection {
 
   private static void cut(EdgeCase site, SheetBuilder sheet, PropSection.Held held) {
     List<ProppedWall> stages = held.props().stages();
+    Optional<Phrase> warning =
+        Unsettled.warning(
+            "The wall and its walers, braces or ties are",
+            sheet.unsettled("brace-", "first-cut", "wall-", "joint-"));
     for (int i = 0; i < stages.size(); i++) {
       double level = held.props().levels().get(i);
+      List<Phrase> work = new ArrayList<>();
+      work.add(
+          Phrase.of(
+              "Dig in front no deeper than {d} below the structure.",
+              "d",
+              Amount.length(level + site.get(EdgeSetting.OVERDIG))));
+      work.add(
+          Phrase.of(
+              "Set walers and braces or ties at {l}, wedge or stress them, for {R} per length of wall.",
+              "l",
+              Amount.length(level),
+              "R",
+              Amount.lineLoad(held.forces().get(i))));
+      if (i == 0) {
+        warning.ifPresent(work::add);
+      }
       sheet.stage(
           new Stage(
                   StageRole.DIG,
                   "Level " + (i + 1) + " of braces or ties",
-                  List.of(
-                      Phrase.of(
-                          "Dig in front no deeper than {d} below the structure.",
-                          "d",
-                          Amount.length(level + site.get(EdgeSetting.OVERDIG))),
-                      Phrase.of(
-                          "Set walers and braces or ties at {l}, wedge or stress them, for {R} per length of wall.",
-                          "l",
-                          Amount.length(level),
-                          "R",
-                          Amount.lineLoad(held.forces().get(i)))),
+                  work,
                   List.of(
                       new HoldPoint(
                           Phrase.of(

@@ -3,12 +3,14 @@ package underhold.sizing.needles;
 import java.util.ArrayList;
 import java.util.List;
 import underhold.sizing.Amount;
+import underhold.sizing.Check;
 import underhold.sizing.HoldPoint;
 import underhold.sizing.Phrase;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.Stage;
 import underhold.sizing.StageDetail;
 import underhold.sizing.StageRole;
+import underhold.sizing.Unsettled;
 
 /** Order of transfer and of return, with hold points. */
 final class StageSection {
@@ -27,10 +29,14 @@ final class StageSection {
   static void write(
       NeedleCase site, SheetBuilder sheet, LoadSection.Load load, NeedleBeam beam, double preload) {
     sheet.stage(survey());
-    sheet.stage(seats(site));
-    sheet.stage(setting(site, load));
+    List<Check> setback = sheet.unsettled("seat-setback");
+    if (!setback.isEmpty()) {
+      sheet.stage(unresolved(setback));
+    }
+    sheet.stage(seats(site, sheet));
+    sheet.stage(setting(site, sheet, load));
     sheet.stage(preload(preload));
-    sheet.stage(digging(beam));
+    sheet.stage(digging(beam, !setback.isEmpty()));
     sheet.stage(giveBack());
   }
 
@@ -51,7 +57,27 @@ final class StageSection {
                 ENGINEER)));
   }
 
-  private static Stage seats(NeedleCase site) {
+  /** Seats that the excavation undermines: nothing here holds them, and nothing is dug before. */
+  private static Stage unresolved(List<Check> setback) {
+    return new Stage(
+            StageRole.BUILD,
+            "Not resolved: seats inside the influence line of the excavation",
+            List.of(
+                Phrase.of(
+                    "The seats stand inside the influence line of the excavation and no shoring for them is designed on this sheet: "
+                        + Unsettled.words(setback)
+                        + "."),
+                Phrase.of(
+                    "Design shoring for the loads of the seats and build it before they are loaded; or found the seats at or below the bottom of the excavation, on piles or piers if need be; or move them outside the line; then make this sheet again.")),
+            List.of(
+                new HoldPoint(
+                    Phrase.of(
+                        "No load on the seats and no excavation before shoring designed for the loads of the seats, or deeper seats, or seats outside the line, are in and released in writing"),
+                    ENGINEER)))
+        .with(new StageDetail.ByOthers());
+  }
+
+  private static Stage seats(NeedleCase site, SheetBuilder sheet) {
     List<Phrase> work = new ArrayList<>();
     work.add(Phrase.of("Dig to good bearing at each seat; pads level on undisturbed ground."));
     if (site.is(SupportSettings.SEAT, "crib")) {
@@ -59,6 +85,10 @@ final class StageSection {
     }
     work.add(
         Phrase.of("Set jacks over the web stiffeners, steel blocks as large as the jack base."));
+    Unsettled.warning(
+            "Seats and jacks are",
+            sheet.unsettled("seat-bearing", "seat-settlement", "seat-piles", "crib-", "jack-"))
+        .ifPresent(work::add);
     return new Stage(
         StageRole.BUILD,
         "Seats",
@@ -69,7 +99,7 @@ final class StageSection {
                 Phrase.of("Cribs plumb, jacks rated, marked and calibrated"), COMPETENT)));
   }
 
-  private static Stage setting(NeedleCase site, LoadSection.Load load) {
+  private static Stage setting(NeedleCase site, SheetBuilder sheet, LoadSection.Load load) {
     Phrase place =
         site.row()
             ? Phrase.of(
@@ -82,14 +112,19 @@ final class StageSection {
                     + " other.",
                 "s",
                 Amount.length(load.spacing()));
+    List<Phrase> work = new ArrayList<>();
+    work.add(Phrase.of("Strut openings nearby and tie the structure before it is cut."));
+    work.add(place);
+    work.add(
+        Phrase.of("Fix and cure seats, keys, collar or packs; fit stiffeners; bring jacks snug."));
+    Unsettled.warning(
+            "Needles and pick-up are",
+            sheet.unsettled("needle-", "pick-up", "wall-between", "tail-", "differential-"))
+        .ifPresent(work::add);
     return new Stage(
         StageRole.BUILD,
         "Needles and pick-up",
-        List.of(
-            Phrase.of("Strut openings nearby and tie the structure before it is cut."),
-            place,
-            Phrase.of(
-                "Fix and cure seats, keys, collar or packs; fit stiffeners; bring jacks snug.")),
+        work,
         List.of(
             new HoldPoint(
                 Phrase.of("Pick-up, welds, stiffeners and pocket grout have their strength"),
@@ -115,11 +150,13 @@ final class StageSection {
                 + " off between readings.",
             "l",
             Amount.thickness(STOP_LIFT)));
-    work.addAll(steps);
     work.add(
         Phrase.of(
-            "Lock off on screw, lock nut or steel shims, wedges within 3 to 6 mm (1/8 to 1/4 in)"
-                + " of the ram all the time; never leave a load on oil. Read again after 24 h."));
+            "Follow the ram with screw, lock nut or steel shims, wedges within 3 to 6 mm (1/8 to 1/4"
+                + " in) of it all the time; never leave a load on oil."));
+    work.addAll(steps);
+    work.add(
+        Phrase.of("Lock off on screw, lock nut or steel shims, block the jacks; read after 24 h."));
     return new Stage(
             StageRole.LOAD,
             "Preload in steps",
@@ -131,7 +168,7 @@ final class StageSection {
         .with(new StageDetail.LoadSteps(steps, Amount.thickness(STOP_LIFT)));
   }
 
-  private static Stage digging(NeedleBeam beam) {
+  private static Stage digging(NeedleBeam beam, boolean inside) {
     List<Phrase> work = new ArrayList<>();
     work.add(
         Phrase.of("Cut or undermine the footing in stages; read and re-shim after each stage."));
@@ -139,7 +176,11 @@ final class StageSection {
       work.add(Phrase.of("Check the hold-down of every tail before and after each stage."));
     }
     work.add(
-        Phrase.of("Excavate; no digging inside the seats' influence line unless it is shored."));
+        Phrase.of(
+            inside
+                ? "Excavate only behind the shoring designed for the seats, or above the level at"
+                    + " which deeper seats stand: all digging here is inside their influence line."
+                : "Excavate; no digging inside the seats' influence line unless it is shored."));
     work.add(Phrase.of("Read jacks and levels each shift; keep spare shims and wedges at hand."));
     return new Stage(
         StageRole.DIG,

@@ -6,11 +6,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import underhold.sizing.Amount;
+import underhold.sizing.Check;
 import underhold.sizing.HoldPoint;
 import underhold.sizing.Phrase;
 import underhold.sizing.SheetBuilder;
 import underhold.sizing.Stage;
 import underhold.sizing.StageRole;
+import underhold.sizing.Unsettled;
 import underhold.sizing.pits.order.DiggingPlan;
 
 /** Order of work with its hold points. */
@@ -44,7 +46,8 @@ final class StageSection {
                     Phrase.of(
                         "Footing, soil, water and standing time are as assumed; limits and who stops the work are agreed"),
                     ENGINEER))));
-    sheet.stage(onePit(site, board));
+    freeEnds(sheet, layout);
+    sheet.stage(onePit(site, sheet, board));
     int number = 1;
     for (List<Integer> round : plan.rounds()) {
       sheet.stage(round(number++, round, plan));
@@ -70,37 +73,40 @@ final class StageSection {
                     ENGINEER))));
   }
 
-  private static Stage onePit(PitsCase site, double board) {
+  /** Over an end pit the wall is a cantilever: where it cannot be, its end is held first. */
+  private static void freeEnds(SheetBuilder sheet, Layout layout) {
+    List<Check> unsettled = sheet.unsettled("free-end");
+    if (unsettled.isEmpty()) {
+      return;
+    }
+    sheet.stage(
+        new Stage(
+            StageRole.BUILD,
+            "Free ends of the wall shored",
+            List.of(
+                Phrase.of(
+                    "Shore, prop or tie the wall at each free end, by the engineer's design, before an end pit (pit {first}, pit {last}) is opened: over it the wall is a cantilever, and what it can do there does not pass on this sheet: "
+                        + Unsettled.words(unsettled)
+                        + ".",
+                    "first",
+                    Amount.count(1),
+                    "last",
+                    Amount.count(layout.count()))),
+            List.of(
+                new HoldPoint(
+                    Phrase.of(
+                        "The free ends are shored as designed and the shores carry, or the engineer has shown that a return wall carries them: no end pit is opened before"),
+                    ENGINEER))));
+  }
+
+  private static Stage onePit(PitsCase site, SheetBuilder sheet, double board) {
+    List<Phrase> work = new ArrayList<>(steps(site, board));
+    Unsettled.warning("These boards are", sheet.unsettled("board-", "approach-", "sheeting-"))
+        .ifPresent(warning -> work.add(1, warning));
     return new Stage(
         StageRole.PIT_RULES,
         "Each pit",
-        List.of(
-            Phrase.of(
-                "Sink the approach pit beside the wall, {la} by {wa}, to {Da} below the footing, boarded ring by ring with {t} boards, one board of {lift} at a time.",
-                Map.of(
-                    "la", site.amount(PitsSetting.APPROACH_LENGTH),
-                    "wa", site.amount(PitsSetting.APPROACH_WIDTH),
-                    "Da", Amount.length(site.approachBelowFooting()),
-                    "t", Amount.thickness(board),
-                    "lift", site.amount(PitsSetting.BOARD_HEIGHT))),
-            Phrase.of(
-                "Go under the footing from it, boarding both sides and the back as the soil comes out, wedged and packed behind at once."),
-            Phrase.of(
-                "Sink the pit to {D} below the footing; clean the base by hand, no softened soil left.",
-                "D",
-                site.amount(PIT_DEPTH)),
-            Phrase.of(
-                "Clean the underside of the footing. Place concrete without a break to {gap} below it; key it to the piers beside.",
-                "gap",
-                site.amount(PitsSetting.DRY_PACK_GAP)),
-            Phrase.of(
-                "After {wait} ram the gap full with stiff cement-sand mortar, damp as earth, in layers from the back, until contact is complete.",
-                "wait",
-                site.amount(PitsSetting.DRY_PACK_WAIT)),
-            Phrase.of(
-                "Open no neighbour before {wait} more and before cubes or cylinders show the strength asked for.",
-                "wait",
-                site.amount(PitsSetting.NEIGHBOUR_WAIT))),
+        work,
         List.of(
             new HoldPoint(
                 Phrase.of(
@@ -114,6 +120,36 @@ final class StageSection {
                 Phrase.of(
                     "Strength of concrete and dry pack before a neighbour is opened; readings within limits"),
                 ENGINEER)));
+  }
+
+  private static List<Phrase> steps(PitsCase site, double board) {
+    return List.of(
+        Phrase.of(
+            "Sink the approach pit beside the wall, {la} by {wa}, to {Da} below the footing, boarded ring by ring with {t} boards, one board of {lift} at a time.",
+            Map.of(
+                "la", site.amount(PitsSetting.APPROACH_LENGTH),
+                "wa", site.amount(PitsSetting.APPROACH_WIDTH),
+                "Da", Amount.length(site.approachBelowFooting()),
+                "t", Amount.thickness(board),
+                "lift", site.amount(PitsSetting.BOARD_HEIGHT))),
+        Phrase.of(
+            "Go under the footing from it, boarding both sides and the back as the soil comes out, wedged and packed behind at once."),
+        Phrase.of(
+            "Sink the pit to {D} below the footing; clean the base by hand, no softened soil left.",
+            "D",
+            site.amount(PIT_DEPTH)),
+        Phrase.of(
+            "Clean the underside of the footing. Place concrete without a break to {gap} below it; key it to the piers beside.",
+            "gap",
+            site.amount(PitsSetting.DRY_PACK_GAP)),
+        Phrase.of(
+            "After {wait} ram the gap full with stiff cement-sand mortar, damp as earth, in layers from the back, until contact is complete.",
+            "wait",
+            site.amount(PitsSetting.DRY_PACK_WAIT)),
+        Phrase.of(
+            "Open no neighbour before {wait} more and before cubes or cylinders show the strength asked for.",
+            "wait",
+            site.amount(PitsSetting.NEIGHBOUR_WAIT)));
   }
 
   private static Stage round(int number, List<Integer> round, DiggingPlan plan) {

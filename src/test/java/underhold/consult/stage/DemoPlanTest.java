@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
@@ -21,6 +22,7 @@ import underhold.consult.scheme.Part;
 import underhold.consult.scheme.Scheme;
 import underhold.consult.scheme.SchemeDesk;
 import underhold.consult.scheme.SchemeOutcome;
+import underhold.quantity.UnitSystem;
 import underhold.site.Site;
 import underhold.site.SiteReader;
 import underhold.site.SiteReading;
@@ -149,6 +151,37 @@ class DemoPlanTest {
       assertThat(accepts.stream().filter(stage -> !stage.moves().accepts().isEmpty()))
           .containsExactly(accepts.get(accepts.size() - 1));
     }
+  }
+
+  @Test
+  void piles_are_built_once_and_jacked_to_no_more_than_the_structure() {
+    StagePlan plan = plan(scheme(text()));
+    String jacked = words(of(plan, EDGE, StageKind.LOAD));
+
+    assertThat(jacked)
+        .doesNotContain("Build the", "pile loaded most")
+        .contains("never lift more than the stated load");
+    assertThat(of(plan, EDGE, StageKind.BUILD)).isNotEmpty();
+  }
+
+  @Test
+  void braces_are_taken_away_from_the_lowest_up() {
+    StagePlan plan = plan(scheme(text()));
+    PlanStage away = of(plan, EDGE, StageKind.REMOVE).get(0);
+
+    assertThat(away.moves().removes())
+        .extracting(Support::name)
+        .containsExactly(
+            "brace level 3 of " + EDGE, "brace level 2 of " + EDGE, "brace level 1 of " + EDGE);
+    assertThat(words(List.of(away)))
+        .containsSubsequence("brace level 3", "brace level 2", "brace level 1");
+  }
+
+  private static String words(List<PlanStage> stages) {
+    return stages.stream()
+        .flatMap(stage -> stage.work().stream())
+        .map(phrase -> phrase.in(UnitSystem.SI))
+        .collect(Collectors.joining(" "));
   }
 
   @Test

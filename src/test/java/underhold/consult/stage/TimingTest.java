@@ -98,4 +98,33 @@ class TimingTest {
     assertThat(time.days()).isEqualTo(10);
     assertThat(time.source()).isEqualTo("drill-days, judgement");
   }
+
+  @Test
+  void the_days_of_transfer_hold_the_lock_off_and_its_reading_after_a_day() {
+    Timing needles = timing(Map.of(), sheet(Timing.NEEDLES_LOAD, Amount.count(2)));
+    // two days in all, one of them for locking off and the reading after 24 h: a quarter a step
+    double lockOff = PlanSettings.TABLE.defaults().get(PlanSettings.LOCK_OFF);
+    assertThat(lockOff).isEqualTo(1);
+    assertThat(4 * needles.step(4).days() + lockOff).isEqualTo(2);
+  }
+
+  @Test
+  void a_trial_pile_and_a_cap_harden_before_they_are_loaded() {
+    Timing brackets = timing(Map.of(), sheet(Timing.BRACKET_CURE, Amount.hours(168)));
+    assertThat(brackets.preparing(true).days()).isEqualTo(5 + 7);
+    assertThat(brackets.preparing(true).source())
+        .contains("prepare-days, judgement", "hardening by the sheet");
+    assertThat(brackets.preparing(false).days()).isEqualTo(5);
+    assertThat(timing(Map.of()).preparing(true).days()).isEqualTo(5 + 5);
+    assertThat(timing(Map.of()).building(1).days()).isEqualTo(5 + 5);
+  }
+
+  @Test
+  void the_baseline_of_a_watched_zone_counts_the_days_of_the_survey_once() {
+    // three weeks are fifteen working days; the survey of ten has read the first of them
+    assertThat(timing(Map.of(), sheet(Timing.WATCH_BEFORE, Amount.hours(504))).baseline().days())
+        .isEqualTo(5);
+    assertThat(timing(Map.of(), sheet(Timing.WATCH_BEFORE, Amount.hours(168))).baseline().days())
+        .isZero();
+  }
 }

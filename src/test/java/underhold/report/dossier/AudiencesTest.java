@@ -75,7 +75,10 @@ class AudiencesTest {
     assertThat(brief).isPositive().isLessThan(text.indexOf("## Stage plan"));
     assertThat(text.substring(brief, text.indexOf("## Stage plan")))
         .contains("**Work stops**", "**Not for construction**", "[what is not proved](#not-proved)")
-        .contains("[3 Round 1 of 5](#stage-3)", "at 10 mm all work within reach stops")
+        .contains(
+            "[3 Free ends of the wall shored](#stage-3)",
+            "[4 Round 1 of 5](#stage-4)",
+            "at 10 mm all work within reach stops")
         .contains("| Engineer of record |", "| Competent person on site |")
         .contains("| Surveyor who takes the readings |", "| Rescue and emergency services |");
   }

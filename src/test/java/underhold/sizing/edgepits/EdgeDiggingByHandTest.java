@@ -67,6 +67,46 @@ class EdgeDiggingByHandTest {
         .allSatisfy(one -> assertThat(one).isCloseTo(80, within(1e-9)));
   }
 
+  @Test
+  @DisplayName(
+      "own hand calculation: clay of 220 kPa does not press, fill of 28 deg over it does, tan^2(45 - 14): boards and soil type go by the fill that the approach pits meet")
+  void boards_see_the_worst_layer_from_the_working_level_down() {
+    Site site =
+        EdgeSites.with(
+            EdgeSites.box(),
+            new GroundProfile(
+                List.of(layer("fill", 0, 19, 0, 28), layer("stiff-clay", 2, 21, 220, 24))));
+    Sheet sheet = EdgeSites.size(site);
+    Formula pressure = sheet.step("approach-soil-pressure").orElseThrow().formula();
+    assertThat(pressure.siText()).contains("tan(45 - {f} / 2)^2");
+    assertThat(pressure.symbols())
+        .anySatisfy(
+            one -> {
+              assertThat(one.sign()).isEqualTo("f");
+              assertThat(one.amount().si()).isCloseTo(28, within(1e-9));
+            });
+    double stress =
+        pressure.symbols().stream()
+            .filter(one -> one.sign().equals("s"))
+            .findFirst()
+            .orElseThrow()
+            .amount()
+            .si();
+    double angle = Math.tan(Math.toRadians(31));
+    assertThat(sheet.step("approach-soil-pressure").orElseThrow().result().si())
+        .isCloseTo(angle * angle * stress, within(1e-6));
+    assertThat(sheet.step("approach-osha-floor").orElseThrow().formula().symbols())
+        .as("fill is soil of type C")
+        .anyMatch(one -> one.meaning().endsWith("of type C"));
+    assertThat(sheet.cautions())
+        .filteredOn(one -> one.hazard().equals("soil above the structure's underside"))
+        .singleElement()
+        .satisfies(one -> assertThat(one.advice().template()).contains("fill from 0"));
+    assertThat(EdgeSites.size(site, "working-level=3 m").cautions())
+        .as("from a bench at the underside no layer above is met")
+        .noneMatch(one -> one.hazard().equals("soil above the structure's underside"));
+  }
+
   private static List<Double> taken(Sheet sheet, String meaning) {
     return sheet.steps().stream()
         .flatMap(step -> step.formula().symbols().stream())

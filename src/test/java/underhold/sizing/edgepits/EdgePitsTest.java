@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import underhold.quantity.UnitSystem;
@@ -16,6 +17,7 @@ import underhold.sizing.Origin;
 import underhold.sizing.Sheet;
 import underhold.sizing.SheetText;
 import underhold.sizing.Stage;
+import underhold.sizing.StageRole;
 import underhold.sizing.StepProof;
 import underhold.sizing.Verdict;
 import underhold.sizing.drilledpiles.DrilledPiles;
@@ -206,6 +208,49 @@ class EdgePitsTest {
   }
 
   @Test
+  @DisplayName(
+      "Statics: all jacks together lift the structure's load and no more; the pile's design load holds allowances")
+  void piles_are_jacked_to_what_they_carry_of_the_structure() {
+    Sheet sheet = EdgeSites.size(BOX, PileSizer.with(DrilledPiles.TABLE.defaults()));
+    Map<String, Amount> jacked =
+        sheet.stages().stream()
+            .filter(one -> one.role() == StageRole.CARRY)
+            .findFirst()
+            .orElseThrow()
+            .work()
+            .get(1)
+            .amounts();
+    double piles = sheet.input("primary-piles").orElseThrow().amount().orElseThrow().si();
+    double sized = sheet.input("primary-pile-load").orElseThrow().amount().orElseThrow().si();
+    assertThat(jacked.get("P").si() * piles).isCloseTo(jacked.get("W").si(), within(1e-6));
+    assertThat(jacked.get("P").si()).isLessThan(sized);
+    assertThat(jacked.get("M").si()).isCloseTo(sized, within(1e-9));
+  }
+
+  @Test
+  @DisplayName("A stage that names boards or braces which do not pass says so in that stage")
+  void a_stage_says_what_does_not_pass_where_it_is_built() {
+    Sheet sheet = EdgeSites.size(BOX);
+    assertThat(sheet.check("brace-capacity").orElseThrow().verdict()).isNotEqualTo(Verdict.PASSES);
+    assertThat(said(sheet, "Level 1 of braces or ties"))
+        .contains("not to be used before the engineer has settled", "Greatest force in a brace");
+    boolean boards =
+        sheet.checks().stream()
+            .filter(one -> one.id().startsWith("board-") || one.id().startsWith("approach-"))
+            .allMatch(one -> one.verdict() == Verdict.PASSES);
+    assertThat(said(sheet, "Each edge pit").contains("These boards are not to be used"))
+        .isEqualTo(!boards);
+  }
+
+  private static String said(Sheet sheet, String title) {
+    return sheet.stages().stream()
+        .filter(one -> one.title().equals(title))
+        .flatMap(one -> one.work().stream())
+        .map(one -> one.in(UnitSystem.SI))
+        .collect(Collectors.joining(" "));
+  }
+
+  @Test
   void piles_are_loaded_and_released_before_any_pit_is_dug() {
     Sheet sheet = EdgeSites.size(BOX);
     assertThat(sheet.stages().stream().map(Stage::title).toList())
@@ -221,7 +266,8 @@ class EdgePitsTest {
     Stage load = sheet.stages().get(1);
     assertThat(load.holdPoints().get(0).condition().in(UnitSystem.SI))
         .contains("locked off", "before any edge pit is dug");
-    assertThat(load.work().get(1).in(UnitSystem.SI)).contains("640 kN");
+    assertThat(load.work().get(1).in(UnitSystem.SI))
+        .contains("its share of the stated load", "never lift more", "640 kN", "is no jack load");
     Stage first = sheet.stages().get(3);
     assertThat(first.work()).hasSize(2);
     assertThat(first.work().get(0).in(UnitSystem.SI)).startsWith("Pit 1:");

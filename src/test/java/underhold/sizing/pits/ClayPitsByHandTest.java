@@ -308,7 +308,7 @@ class ClayPitsByHandTest {
     assertThat(sheet.time().get(5).note().in(UnitSystem.SI))
         .isEqualTo("person hours, 3 people a crew, 2 crews");
     for (int round = 0; round < plan.roundCount(); round++) {
-      var stage = sheet.stages().get(2 + round);
+      var stage = sheet.stages().get(3 + round);
       assertThat(stage.title()).isEqualTo("Round " + (round + 1) + " of " + plan.roundCount());
       List<Integer> pits = plan.rounds().get(round).stream().sorted().toList();
       for (int i = 0; i < pits.size(); i++) {

@@ -10,6 +10,8 @@ import org.junit.jupiter.api.Test;
 import underhold.quantity.UnitSystem;
 import underhold.sizing.Sheet;
 import underhold.sizing.SheetText;
+import underhold.sizing.Stage;
+import underhold.sizing.Verdict;
 
 /** What the sheet of {@link ClayPitsByHandTest} says in words, with its numbers; own case. */
 class ClayPitsInWordsByHandTest {
@@ -33,10 +35,15 @@ class ClayPitsInWordsByHandTest {
             "    Set braces or ties on every pier as the excavation goes down, before the soil in"
                 + " front of it is taken below their level.");
     assertThat(sheet.stages())
-        .hasSize(3 + PitsSizing.order(INPUT, PitsSettings.defaults()).orElseThrow().roundCount());
+        .hasSize(4 + PitsSizing.order(INPUT, PitsSettings.defaults()).orElseThrow().roundCount());
     assertThat(sheet.stages().get(0).title()).isEqualTo("Before digging");
-    assertThat(sheet.stages().get(1).title()).isEqualTo("Each pit");
-    assertThat(sheet.stages().get(1).holdPoints().stream().map(hold -> hold.releasedBy()))
+    assertThat(sheet.check("free-end").orElseThrow().verdict()).isNotEqualTo(Verdict.PASSES);
+    Stage ends = sheet.stages().get(1);
+    assertThat(ends.title()).as("before any round").isEqualTo("Free ends of the wall shored");
+    assertThat(ends.work().get(0).in(UnitSystem.SI)).contains("before an end pit (pit 1, pit ");
+    assertThat(ends.holdPoints().get(0).condition().template()).contains("no end pit is opened");
+    assertThat(sheet.stages().get(2).title()).isEqualTo("Each pit");
+    assertThat(sheet.stages().get(2).holdPoints().stream().map(hold -> hold.releasedBy()))
         .containsExactly(
             "competent person", "geotechnical engineer", "special inspector", "engineer of record");
     assertThat(sheet.stages().get(sheet.stages().size() - 1).title())

@@ -1,0 +1,171 @@
+package underhold.consult.stage;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import underhold.consult.RandomZones;
+import underhold.consult.scheme.SchemeDesk;
+import underhold.consult.scheme.SchemeOutcome;
+import underhold.quantity.UnitSystem;
+import underhold.report.Stages;
+import underhold.site.Site;
+import underhold.site.SiteReader;
+import underhold.site.SiteReading;
+
+/** What people on site are told in order: the plans of whole sites, each read for one danger. */
+class SitePlansTest {
+  private static StagePlan plan(String demo) {
+    return planOf(text(demo));
+  }
+
+  private static String text(String demo) {
+    try {
+      return Files.readString(Path.of("cases/demo", demo + ".site.json"), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+  }
+
+  private static StagePlan planOf(String text) {
+    Site site =
+        SiteReader.read(text, "demo.site.json")
+            .fold(
+                SiteReading.Valid::site,
+                invalid -> {
+                  throw new IllegalArgumentException(invalid.problems().toString());
+                });
+    SchemeOutcome outcome = new SchemeDesk(RandomZones.engine()).scheme(RandomZones.advise(site));
+    PlanOutcome plan =
+        StagePlanner.plan(((SchemeOutcome.Made) outcome).scheme(), PlanSettings.TABLE.defaults());
+    return ((PlanOutcome.Made) plan).plan();
+  }
+
+  private static int first(StagePlan plan, StageKind kind) {
+    return plan.stages().stream()
+        .filter(stage -> stage.kind() == kind)
+        .mapToInt(stage -> plan.number(stage.id()))
+        .min()
+        .orElseThrow();
+  }
+
+  private static PlanStage titled(StagePlan plan, String start) {
+    return plan.stages().stream()
+        .filter(stage -> stage.title().startsWith(start))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError("no stage " + start));
+  }
+
+  private static String work(PlanStage stage) {
+    return stage.work().stream()
+        .map(phrase -> phrase.in(UnitSystem.SI))
+        .collect(Collectors.joining(" "));
+  }
+
+  private static String holds(PlanStage stage) {
+    return stage.holds().stream()
+        .map(hold -> hold.condition().in(UnitSystem.SI))
+        .collect(Collectors.joining(" "));
+  }
+
+  @Test
+  void seats_inside_the_influence_line_stop_load_and_digging_until_they_are_resolved() {
+    StagePlan plan = plan("ferry-street-column");
+    PlanStage seats = titled(plan, "Not resolved: seats");
+
+    assertThat(plan.number(seats.id()))
+        .isLessThan(first(plan, StageKind.LOAD))
+        .isLessThan(first(plan, StageKind.DIG));
+    assertThat(work(seats)).contains("178 %");
+    assertThat(holds(seats)).contains("No load on the seats and no excavation before shoring");
+    assertThat(work(titled(plan, "Cut free"))).contains("inside their influence line");
+    String deeper = text("ferry-street-column").replace("\"26 ft\"", "\"60 ft\"");
+    assertThat(planOf(deeper).stages())
+        .as("60 ft are more than the 46.2 ft that the line asks for")
+        .noneMatch(stage -> stage.title().startsWith("Not resolved"));
+  }
+
+  @Test
+  void needles_carry_beside_the_new_support_until_they_are_drawn_after_its_hold() {
+    StagePlan plan = plan("ferry-street-column");
+    PlanStage returned = titled(plan, "Return of the load");
+    PlanStage drawn = titled(plan, "Needles out");
+
+    assertThat(work(returned)).contains("Lower the jacks").doesNotContain("Draw the needles");
+    assertThat(holds(returned)).contains("before a needle is drawn");
+    assertThat(plan.carriers(returned)).contains("needles", "new support");
+    assertThat(plan.number(drawn.id())).isGreaterThan(plan.number(returned.id()));
+    assertThat(plan.carriers(drawn)).containsExactly("new support");
+    assertThat(work(titled(plan, "Step 1"))).doesNotContain("24 h");
+    assertThat(work(titled(plan, "Locked off"))).contains("24 h");
+  }
+
+  @Test
+  void the_wall_of_the_excavation_and_the_water_are_held_before_the_first_lift() {
+    StagePlan plan = plan("harbour-mill-columns");
+    PlanStage others = titled(plan, "Wall of the excavation and ground water");
+
+    assertThat(plan.number(others.id())).isLessThan(first(plan, StageKind.DIG));
+    assertThat(work(others))
+        .as("4.6 m of digging, water at 1.5 m")
+        .contains("3.1 m below ground water", "this plan proves neither");
+    assertThat(others.holds()).hasSize(2);
+    assertThat(holds(others)).contains("level of its props or ties carries", "uplift");
+    String none =
+        text("harbour-mill-columns")
+            .replace("\"excavationWall\": \"flexible\"", "\"excavationWall\": \"none\"");
+    assertThat(titled(planOf(none), "Ground water at the excavation").holds()).hasSize(1);
+  }
+
+  @Test
+  void nothing_is_filled_where_nothing_is_dug_and_the_baseline_counts_once() {
+    StagePlan plan = plan("college-green-library");
+    PlanStage last = plan.stages().get(plan.stages().size() - 1);
+
+    assertThat(work(last)).doesNotContain("Fill");
+    assertThat(plan.schedule().days()).as("18 weeks of five days by its sheet").isEqualTo(90);
+    assertThat(work(titled(plan("harbour-mill-columns"), "Backfill")))
+        .contains("Fill working spaces")
+        .doesNotContain("approach pits");
+  }
+
+  @Test
+  @DisplayName("What its sheet leaves open is a hold before anything is built on it")
+  void what_does_not_pass_is_held_before_the_work() {
+    StagePlan plan = plan("alder-row-party-wall");
+
+    assertThat(holds(titled(plan, "Before digging"))).contains("A pit at a free end of the wall");
+    assertThat(plan.number(titled(plan, "Free ends of the wall shored").id()))
+        .isLessThan(first(plan, StageKind.PITS));
+    List<PlanStage> rounds =
+        plan.stages().stream().filter(stage -> stage.kind() == StageKind.PITS).toList();
+    assertThat(work(rounds.get(0)))
+        .contains("Dig pits 1, 6, 11; no more than 2 of them are dug at one time")
+        .doesNotContain("open at one time");
+  }
+
+  @Test
+  void end_pits_of_an_edge_are_cast_against_a_wall_that_stands() {
+    StagePlan plan = plan("orchard-line-box");
+
+    assertThat(plan.number(titled(plan, "Wall of the excavation").id()))
+        .isLessThan(first(plan, StageKind.PITS));
+    assertThat(work(titled(plan, "Pits, round 1"))).contains("Cast an end pit against the side");
+    assertThat(work(titled(plan, "Closing the wall"))).doesNotContain("Cast the last pit");
+  }
+
+  @Test
+  void readings_before_the_work_go_on_from_those_of_the_survey() {
+    StagePlan plan = plan("alder-row-party-wall");
+
+    assertThat(Stages.watch(plan, titled(plan, "Survey"))).startsWith("baseline sets until steady");
+    assertThat(Stages.watch(plan, titled(plan, "Before digging")))
+        .startsWith("baseline sets go on until steady; with those of the survey, ");
+  }
+}
