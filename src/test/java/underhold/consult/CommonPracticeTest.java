@@ -47,7 +47,15 @@ class CommonPracticeTest {
   @DisplayName("A lone column in the path of the excavation: needles lead (common practice)")
   void needles_suit_a_concentrated_load() {
     assertThat(leader(COLUMN)).isEqualTo("needles");
-    assertThat(advice(COLUMN, SupportOption.PITS).standing()).isEqualTo(Standing.RULED_OUT);
+  }
+
+  @Test
+  @DisplayName("Where nothing can carry the column, neither needles nor pits will do (judgement)")
+  void a_column_that_cannot_be_carried() {
+    Map<String, String> held = with(COLUMN, Map.of("pickUpPossible", "no"));
+    assertThat(leader(held)).isNotIn("needles", "pits");
+    assertThat(advice(held, SupportOption.NEEDLES).standing()).isEqualTo(Standing.RULED_OUT);
+    assertThat(advice(held, SupportOption.PITS).standing()).isEqualTo(Standing.RULED_OUT);
   }
 
   @Test

@@ -64,7 +64,7 @@ final class PracticeSites {
           Map.entry("foundationKind", "pad"),
           Map.entry("foundingDepth", "1.5 m"),
           Map.entry("excavationBelowFooting", "3 m"),
-          Map.entry("pickUpPossible", "no"),
+          Map.entry("pickUpPossible", "yes"),
           Map.entry("seatSpan", "8 m"),
           Map.entry("seatBearingDepth", "1.5 m"),
           Map.entry("soilAtFooting", "dense-sand"),

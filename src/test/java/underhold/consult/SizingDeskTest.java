@@ -161,7 +161,7 @@ class SizingDeskTest {
 
   @Test
   void ruled_out_or_held_option_is_sized_under_a_prominent_caution_with_the_rule() {
-    Site site = SizingSites.demo("ferry-street-column");
+    Site site = with(SizingSites.demo("ferry-street-column"), "pickUpPossible", "no");
     ZoneAdvice advice = SizingSites.advice(site, site.zones().get(0));
     assertThat(advice.ranking().of(SupportOption.PITS).standing()).isEqualTo(Standing.RULED_OUT);
     Caution first = pits(site).cautions().get(0);
