@@ -1,6 +1,7 @@
 package underhold.consult.stage;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -20,6 +21,14 @@ import underhold.sizing.Verdict;
 final class ZoneSheets {
   /** What the sheet of drilled piles calls the tests before the working piles. */
   private static final String LOAD_TESTS = "load tests";
+
+  private static final int NAMED = 3;
+
+  /** What fails, then what exceeds its capacity, each with the fullest first. */
+  private static final Comparator<Check> GRAVEST =
+      Comparator.comparing((Check check) -> check.verdict() != Verdict.FAILS)
+          .thenComparing(check -> !check.exceeds())
+          .thenComparing(check -> -check.utilisation().orElse(Double.MAX_VALUE));
 
   private final ZoneChoice zone;
   private final SupportOption method;
@@ -76,28 +85,28 @@ final class ZoneSheets {
     return expanded;
   }
 
-  /** What the sheets leave open is settled before anything is built on it. */
+  /**
+   * What the sheets leave open is settled before anything is built on it: the gravest by name, the
+   * rest by number, for a hold point must be read to its end.
+   */
   List<HoldPoint> unsettled() {
-    List<HoldPoint> holds = new ArrayList<>();
-    unsettled(Verdict.FAILS, "has settled what fails on its sheet: ").ifPresent(holds::add);
-    unsettled(Verdict.REFER, "has ruled on what its sheet refers: ").ifPresent(holds::add);
-    return holds;
-  }
-
-  private Optional<HoldPoint> unsettled(Verdict verdict, String words) {
-    List<Check> checks =
+    List<Check> open =
         list().stream()
             .flatMap(sheet -> sheet.checks().stream())
-            .filter(check -> check.verdict() == verdict)
+            .filter(check -> check.verdict() != Verdict.PASSES)
             .toList();
-    return checks.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new HoldPoint(
-                Phrase.of(
-                    "Nothing that these checks concern is built, loaded or dug before the engineer "
-                        + words
-                        + Unsettled.words(checks)),
-                UsualStages.ENGINEER));
+    if (open.isEmpty()) {
+      return List.of();
+    }
+    List<Check> first = open.stream().sorted(GRAVEST).limit(NAMED).toList();
+    int others = open.size() - first.size();
+    return List.of(
+        new HoldPoint(
+            Phrase.of(
+                "Nothing is built, loaded or dug before the engineer has settled what does not pass"
+                    + " on its sheets: "
+                    + Unsettled.words(first)
+                    + (others > 0 ? "; and " + others + " more" : "")),
+            UsualStages.ENGINEER));
   }
 }
