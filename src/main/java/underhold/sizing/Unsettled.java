@@ -26,9 +26,9 @@ public final class Unsettled {
         : Optional.of(
             Phrase.of(
                 part
-                    + " not to be used before the engineer has settled what does not pass on this sheet: "
+                    + " not to be used before the engineer has settled what does not pass by its numbers: "
                     + words(checks)
-                    + "."));
+                    + ". Checks that refer because nobody stated what they rest on stand in the table of checks."));
   }
 
   /** The checks by their titles, each with how far it is used and its verdict. */
@@ -42,6 +42,7 @@ public final class Unsettled {
         check.utilisation().isPresent()
             ? String.format(Locale.ROOT, "%.0f %%", PERCENT * check.utilisation().getAsDouble())
             : "no capacity";
-    return title + " (" + used + ", " + check.verdict().label() + ")";
+    boolean over = check.verdict() == Verdict.REFER && check.exceeds();
+    return title + " (" + used + ", " + check.verdict().label() + (over ? ", exceeded" : "") + ")";
   }
 }

@@ -27,7 +27,7 @@ public final class AllProcessors {
 
   /**
    * Does something with every item; the results stand in the order of the items. What a piece
-   * throws is thrown here.
+   * throws is thrown here, itself or as a copy that names it as its cause.
    */
   public static <T, R> List<R> each(List<T> items, Function<? super T, ? extends R> work) {
     if (items.size() < 2) {

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import underhold.sizing.HoldPoint;
+import underhold.sizing.Phrase;
 import underhold.sizing.Stage;
+import underhold.sizing.StageRole;
 
 /** Piles that another method stands on, in the order of their own sheet. */
 final class CarriedPiles {
@@ -31,6 +33,22 @@ final class CarriedPiles {
       stages.set(last, held(stages.get(last), carry.holdPoints()));
     }
     return stages;
+  }
+
+  /**
+   * What goes before the work of both: borings, trial pile and tests of the piles after what the
+   * method itself asks for.
+   */
+  static Stage prepared(Stage prepare, List<Stage> piles) {
+    List<Phrase> work = new ArrayList<>(prepare.work());
+    List<HoldPoint> holds = new ArrayList<>(prepare.holdPoints());
+    for (Stage stage : piles) {
+      if (stage.role() == StageRole.PREPARE) {
+        stage.work().stream().skip(1).filter(one -> !work.contains(one)).forEach(work::add);
+        stage.holdPoints().stream().filter(one -> !holds.contains(one)).forEach(holds::add);
+      }
+    }
+    return new Stage(prepare.role(), prepare.title(), work, holds).with(prepare.detail());
   }
 
   private static Stage titled(Stage stage, String title) {

@@ -121,7 +121,10 @@ final class Timing {
         : asked;
   }
 
-  /** One step of load; of the sheet's days of transfer the lock-off takes its own. */
+  /**
+   * One step of load, or one of the stages between the last step and the release; of the sheet's
+   * days of transfer the lock-off takes its own.
+   */
   StageTime step(int steps) {
     if (closureForEachStep()) {
       return new StageTime(1, "a night closure for each step, load-by-closure, judgement");
@@ -152,6 +155,13 @@ final class Timing {
     return item(NEEDLES_BACK)
         .map(days -> new StageTime(days, "by the sheet"))
         .orElseGet(() -> setting(PlanSettings.RETURN));
+  }
+
+  /** Drawing the needles, which the sheet counts among its days of return. */
+  StageTime needlesOut() {
+    return item(NEEDLES_BACK).isPresent()
+        ? new StageTime(0, "within the sheet's days of return")
+        : setting(PlanSettings.REMOVE);
   }
 
   /** Whether the zone is drilled from a live track, in closures only. */

@@ -25,6 +25,13 @@ final class UsualWorks {
       Phrase.of(
           "Lock off, drive and complete the packing, release the jacks on to it; read again after a day.");
 
+  /** Where no new base is built on the spot of the old one. */
+  static final HoldPoint ELSEWHERE =
+      new HoldPoint(
+          Phrase.of(
+              "It is designed what carries the structure for good and where: it is stated that no new base stands on the spot of the old one. The needles stay until that support carries"),
+          UsualStages.ENGINEER);
+
   static final HoldPoint REMOVE_HOLD =
       new HoldPoint(
           Phrase.of("What replaces them holds; readings steady after each"), UsualStages.ENGINEER);
@@ -112,7 +119,11 @@ final class UsualWorks {
         depth -> {
           work.add(
               Phrase.of(
-                  "The excavation goes {d} below ground water: water is lowered or cut off, and the bottom is proved against uplift, heave and piping, by others; this plan proves neither.",
+                  "The excavation goes {d} below ground water: "
+                      + (mayLower(facts)
+                          ? "water is lowered or cut off"
+                          : "water is cut off inside a wall that is watertight, and not lowered outside it, for nobody stated that it may be lowered without harm")
+                      + ", and the bottom is proved against uplift, heave and piping, by others; this plan proves neither.",
                   "d",
                   Amount.length(depth.si())));
           holds.add(
@@ -130,6 +141,11 @@ final class UsualWorks {
         : Optional.of(
             new Stage(StageRole.BUILD, title + ", by others", work, holds)
                 .with(new StageDetail.ByOthers()));
+  }
+
+  private static boolean mayLower(FactView facts) {
+    return facts.word("drawdownAllowed").filter("yes"::equals).isPresent()
+        && facts.word("drawdownHarm").filter("none"::equals).isPresent();
   }
 
   static Stage water(Quantity depth) {

@@ -183,7 +183,7 @@ final class ZonePlanner {
             || (stage.role() == StageRole.PITS && method == SupportOption.EDGE_PITS)
             || stage.role() == StageRole.DIG
             || stage.role() == StageRole.WATCH;
-    if (!leans || excavationSeen) {
+    if (!leans || excavationSeen || nothingIsDug()) {
       return;
     }
     excavationSeen = true;
@@ -248,7 +248,7 @@ final class ZonePlanner {
   /** Proof, lock-off and release; at the end of the last the support is accepted. */
   private void lock(Stage stage) {
     List<Stage> locks = sheetStages.stream().filter(one -> one.role() == StageRole.LOCK).toList();
-    boolean last = locks.isEmpty() || locks.get(locks.size() - 1).equals(stage);
+    boolean last = locks.isEmpty() || locks.get(locks.size() - 1) == stage;
     writer.add(
         StageKind.ACCEPT,
         stage,
@@ -292,12 +292,11 @@ final class ZonePlanner {
   }
 
   private void handBack(Stage stage) {
-    Stage built =
-        new Stage(
-            StageRole.LASTING,
-            "New support",
-            stage.work().subList(0, 1),
-            stage.holdPoints().subList(0, 1));
+    List<HoldPoint> holds = new ArrayList<>(stage.holdPoints().subList(0, 1));
+    if (zone.zone().view().word("newBaseSameSpot").filter("no"::equals).isPresent()) {
+      holds.add(UsualWorks.ELSEWHERE);
+    }
+    Stage built = new Stage(StageRole.LASTING, "New support", stage.work().subList(0, 1), holds);
     writer.add(
         StageKind.RENEW,
         built,
@@ -317,11 +316,7 @@ final class ZonePlanner {
             "Needles out",
             stage.work().subList(last, last + 1),
             List.of(UsualWorks.REMOVE_HOLD));
-    writer.add(
-        StageKind.REMOVE,
-        drawn,
-        Moves.removing(path.takeBack()),
-        timing.setting(PlanSettings.REMOVE));
+    writer.add(StageKind.REMOVE, drawn, Moves.removing(path.takeBack()), timing.needlesOut());
   }
 
   private void removeTemporary() {

@@ -69,15 +69,17 @@ final class ZoneSheets {
 
   /** Piles that stand in another sheet are taken from there, or as they usually come. */
   private List<Stage> expanded(List<Stage> stages) {
+    if (stages.stream().noneMatch(stage -> stage.role() == StageRole.CARRY)) {
+      return stages;
+    }
+    List<Stage> piles =
+        sheet(SupportOption.DRILLED_PILES).map(Sheet::stages).orElseGet(UsualStages::piles);
     List<Stage> expanded = new ArrayList<>();
     for (Stage stage : stages) {
       if (stage.role() == StageRole.CARRY) {
-        expanded.addAll(
-            CarriedPiles.of(
-                stage,
-                sheet(SupportOption.DRILLED_PILES)
-                    .map(Sheet::stages)
-                    .orElseGet(UsualStages::piles)));
+        expanded.addAll(CarriedPiles.of(stage, piles));
+      } else if (stage.role() == StageRole.PREPARE) {
+        expanded.add(CarriedPiles.prepared(stage, piles));
       } else {
         expanded.add(stage);
       }

@@ -97,7 +97,12 @@ final class ClientSection {
             .filter(
                 zone ->
                     material.method(zone).filter(SupportOption.BRACKET_PILES::equals).isPresent()
-                        && zone.advice().view().fact("wallLength").maybe().isEmpty())
+                        && zone.advice().view().fact("wallLength").maybe().isEmpty()
+                        && zone.advice()
+                            .view()
+                            .word("loadPattern")
+                            .filter("concentrated"::equals)
+                            .isEmpty())
             .map(ZonePart::name)
             .toList();
     return zones.isEmpty()

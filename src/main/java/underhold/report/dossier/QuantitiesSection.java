@@ -1,10 +1,12 @@
 package underhold.report.dossier;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import underhold.advice.SupportOption;
 import underhold.quantity.UnitSystem;
 import underhold.report.document.Block;
@@ -46,7 +48,7 @@ final class QuantitiesSection {
     }
     List<Block.Row> sums =
         together.values().stream()
-            .filter(one -> one.items().size() > 1)
+            .filter(one -> one.zones().size() > 1)
             .map(one -> sum(one, material.units()))
             .toList();
     if (!sums.isEmpty()) {
@@ -56,7 +58,12 @@ final class QuantitiesSection {
   }
 
   /** Like items of several zones, by the name under which they are summed. */
-  private record Together(String name, List<BillItem> items) {}
+  private record Together(String name, List<BillItem> items, Set<Integer> zones) {
+    void add(ZonePart zone, BillItem item) {
+      items.add(item);
+      zones.add(zone.number());
+    }
+  }
 
   private static void table(
       Material material,
@@ -78,9 +85,9 @@ final class QuantitiesSection {
       String name = item.name().equals(SPOIL) ? SPOIL : item.name() + ", " + kind;
       together
           .computeIfAbsent(
-              name + "/" + item.amount().measure(), key -> new Together(name, new ArrayList<>()))
-          .items()
-          .add(item);
+              name + "/" + item.amount().measure(),
+              key -> new Together(name, new ArrayList<>(), new HashSet<>()))
+          .add(zone, item);
     }
   }
 
@@ -99,6 +106,6 @@ final class QuantitiesSection {
     return Block.Row.of(
         Prose.of(together.name()),
         Prose.of(Cells.amount(first.with(total), units)),
-        Prose.of("the sum over " + items.size() + " zones"));
+        Prose.of("the sum over " + together.zones().size() + " zones"));
   }
 }

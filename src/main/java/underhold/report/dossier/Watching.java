@@ -272,6 +272,12 @@ final class Watching {
                 + " digging stops there and the work is changed; at "
                 + brief("stop")
                 + " all work within reach stops and is made safe."
+                + lift.map(
+                        amount ->
+                            " While jacks lift, it also stops at "
+                                + Figures.asTyped(amount, units)
+                                + " of upward movement.")
+                    .orElse("")
                 + (assumed(LIMIT)
                     ? " These are shares of the limit that is to be agreed."
                     : passed().map(words -> " " + words).orElse(""))),

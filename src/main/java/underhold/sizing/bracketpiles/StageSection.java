@@ -122,6 +122,9 @@ final class StageSection {
             site.amount(BracketSetting.LIFT_LIMIT),
             "h",
             Amount.thickness(site.headSideways())));
+    work.add(
+        Phrase.of(
+            "Lock or shim every jack before the shift or the closure ends: nothing hangs on oil alone."));
     work.addAll(steps);
     return stage(
             StageRole.LOAD,

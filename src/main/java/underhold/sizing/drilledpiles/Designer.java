@@ -93,7 +93,6 @@ final class Designer {
   }
 
   private boolean groundSuffices(PileLayout layout, Toe toe) {
-    // What is told by a product alone comes first: most toes fail by it.
     double inGroup = groupFactor(site, layout, toe.pieces()) * toe.ultimate();
     return layout.lossKilonewtons() * site.get(GroupNumbers.LOSS_FACTOR) <= inGroup
         && layout.pileKilonewtons() <= inGroup / site.safetyFactor()

@@ -89,7 +89,7 @@ final class DigStages {
             Amount.length(site.baredHeight()))
         : Phrase.of(
             words
-                + "only with bracing in two directions at {r} below the caps and the next levels of this sheet set on the way down, by the engineer's leave.",
+                + "only with bracing in two directions at {r} below the caps and at any further level of this sheet, each set on the way down, by the engineer's leave.",
             "b",
             Amount.length(site.baredHeight()),
             "r",

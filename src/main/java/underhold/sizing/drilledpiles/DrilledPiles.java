@@ -122,7 +122,8 @@ public final class DrilledPiles implements SizingMethod {
         site.dugLevel(),
         design.layout().leastSpacingMetres(),
         Math.min(1, site.get(WorkNumbers.LOCK_OFF)),
-        plan.pileHours() * plan.piles() / site.get(WorkNumbers.RIGS));
+        plan.pileHours() * plan.piles() / site.get(WorkNumbers.RIGS),
+        design.stages().isEmpty() ? List.of() : new PileStrength(site).braces());
   }
 
   private static List<LayerInputs> layers(FactView facts, GroundProfile ground) {

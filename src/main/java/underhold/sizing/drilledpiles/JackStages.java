@@ -52,6 +52,9 @@ final class JackStages {
             "Stop at {lift} of upward movement, at any crack, or when a pile sinks without end.",
             "lift",
             site.amount(WorkNumbers.LIFT_LIMIT)));
+    work.add(
+        Phrase.of(
+            "Lock or shim every jack before the shift or the closure ends: nothing hangs on oil alone."));
     List<Phrase> steps = steps();
     work.addAll(steps);
     return new Stage(

@@ -1,5 +1,7 @@
 package underhold.sizing.drilledpiles;
 
+import java.util.List;
+
 /**
  * The piles as the main support of a structure, for a method that works beside them.
  *
@@ -13,6 +15,8 @@ package underhold.sizing.drilledpiles;
  * @param shareCarried share of the structure's load that the piles carry once locked off, 1 at the
  *     most; before that they carry none and the ground under the structure all of it
  * @param drillingHours hours of drilling of all piles
+ * @param bracedAtMetres levels of bracing with which the piles are sized where they stand bare, m
+ *     below their caps; none where they need none
  */
 public record PrimaryPiles(
     int piles,
@@ -23,7 +27,12 @@ public record PrimaryPiles(
     double dugLevelMetres,
     double spacingMetres,
     double shareCarried,
-    double drillingHours) {
+    double drillingHours,
+    List<Double> bracedAtMetres) {
+
+  public PrimaryPiles {
+    bracedAtMetres = List.copyOf(bracedAtMetres);
+  }
 
   /** Share of the structure's load still on the ground after lock-off. */
   public double shareOnGround() {

@@ -92,11 +92,13 @@ final class WorkSection {
         Amount.force(piles * plan.casingMetres() * casing.casingAreaSquareMetres() * STEEL_WEIGHT),
         "");
     sheet.quantity("casing joints", Amount.count((double) piles * plan.joints()), "");
-    if (plan.temporaryJoints() > 0) {
+    if (plan.temporaryMetres() > design.casingBottomMetres()) {
       sheet.quantity(
           "temporary casing, one string below the casing that stays",
           Amount.length(plan.temporaryMetres() - design.casingBottomMetres()),
           "driven on while drilling, pulled as the concrete rises; judgement");
+    }
+    if (plan.temporaryJoints() > 0) {
       sheet.quantity(
           "temporary casing joints, made and broken again",
           Amount.count((double) piles * plan.temporaryJoints()),

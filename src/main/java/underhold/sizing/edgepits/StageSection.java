@@ -1,6 +1,7 @@
 package underhold.sizing.edgepits;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -43,7 +44,7 @@ final class StageSection {
       round(sheet, number++, round, work.dug().plan());
     }
     closure(sheet);
-    cut(site, sheet, work.held());
+    cut(site, sheet, work.held(), piles.piles().bracedAtMetres());
     last(site, sheet);
   }
 
@@ -60,7 +61,7 @@ final class StageSection {
                 Phrase.of(
                     "Set out piles and pits together: no pile stands in the line of the pits or leans on soil that the wall will hold."),
                 Phrase.of(
-                    "Lower or cut off ground water where needed and prove it by piezometers.")),
+                    "Keep ground water out of the pits and prove it by piezometers; lower it only where the site allows that.")),
             List.of(
                 new HoldPoint(
                     Phrase.of(
@@ -114,6 +115,10 @@ final class StageSection {
 
   private static void onePit(EdgeCase site, SheetBuilder sheet, OpenPits dug, int dowels) {
     List<Phrase> work = new ArrayList<>();
+    Unsettled.warning(
+            "The boards named here are",
+            sheet.unsettled("board-", "approach-", "sheeting-", "stand-up"))
+        .ifPresent(work::add);
     work.add(
         Phrase.of(
             "Sink the pit from its approach in lifts of one board, {lift}, boards of {t} on all sides, packed behind at once, to {H} below the structure.",
@@ -121,8 +126,6 @@ final class StageSection {
                 "lift", site.amount(PitsSetting.BOARD_HEIGHT),
                 "t", Amount.thickness(dug.boardMetres()),
                 "H", Amount.length(site.height()))));
-    Unsettled.warning("These boards are", sheet.unsettled("board-", "approach-", "sheeting-"))
-        .ifPresent(work::add);
     work.add(
         dowels > 0
             ? Phrase.of(
@@ -200,15 +203,29 @@ final class StageSection {
                     ENGINEER))));
   }
 
-  private static void cut(EdgeCase site, SheetBuilder sheet, PropSection.Held held) {
+  private static void cut(
+      EdgeCase site, SheetBuilder sheet, PropSection.Held held, List<Double> pileBraces) {
     List<ProppedWall> stages = held.props().stages();
     Optional<Phrase> warning =
         Unsettled.warning(
             "The wall and its walers, braces or ties are",
-            sheet.unsettled("brace-", "first-cut", "wall-", "joint-"));
+            sheet.unsettled(
+                "brace-",
+                "first-cut",
+                "wall-",
+                "joint-",
+                "sliding-supported",
+                "toe-",
+                "base-heave",
+                "piping",
+                "water"));
     for (int i = 0; i < stages.size(); i++) {
       double level = held.props().levels().get(i);
       List<Phrase> work = new ArrayList<>();
+      if (i == 0) {
+        warning.ifPresent(work::add);
+        pileBracing(pileBraces).ifPresent(work::add);
+      }
       work.add(
           Phrase.of(
               "Dig in front no deeper than {d} below the structure.",
@@ -221,9 +238,6 @@ final class StageSection {
               Amount.length(level),
               "R",
               Amount.lineLoad(held.forces().get(i))));
-      if (i == 0) {
-        warning.ifPresent(work::add);
-      }
       sheet.stage(
           new Stage(
                   StageRole.DIG,
@@ -232,10 +246,32 @@ final class StageSection {
                   List.of(
                       new HoldPoint(
                           Phrase.of(
-                              "This level holds, by measured force or lift-off, before the cut goes on; exposed lengths of piles are braced as their sheet asks"),
+                              "This level holds, by measured force or lift-off, before the cut goes on"
+                                  + (pileBraces.isEmpty()
+                                      ? ""
+                                      : "; every level of bracing between the piles down to the bottom of the cut is tight")),
                           ENGINEER)))
               .with(new StageDetail.Brace()));
     }
+  }
+
+  /** Piles that the cut lays bare stand on the bracing with which they are sized. */
+  private static Optional<Phrase> pileBracing(List<Double> levels) {
+    if (levels.isEmpty()) {
+      return Optional.empty();
+    }
+    Map<String, Amount> amounts = new LinkedHashMap<>();
+    for (double level : levels) {
+      amounts.put("b" + (amounts.size() + 1), Amount.length(level));
+    }
+    String places =
+        String.join(", ", amounts.keySet().stream().map(name -> "{" + name + "}").toList());
+    return Optional.of(
+        Phrase.of(
+            "Piles that the cut lays bare are sized with bracing in two directions at "
+                + places
+                + " below their caps, by their own sheet: each level of it is set and tight before the cut goes deeper, and stays until the lasting works hold the piles.",
+            amounts));
   }
 
   private static void last(EdgeCase site, SheetBuilder sheet) {

@@ -39,7 +39,8 @@ final class StageSection {
                     "Survey the building, note its cracks, set level points and crack gauges; take readings until they are steady."),
                 Phrase.of(
                     "Expose the footing at each typical place; confirm its width, depth and state."),
-                Phrase.of("Locate services; lower ground water where needed and prove it."),
+                Phrase.of(
+                    "Locate services; keep ground water out of the pits and prove it, lowering it only where the site allows that."),
                 Phrase.of("Dig a trial pit away from the wall; note how long its faces stand.")),
             List.of(
                 new HoldPoint(
@@ -58,19 +59,23 @@ final class StageSection {
     if (braced) {
       last.add(
           Phrase.of(
-              "Set braces or ties on every pier as the excavation goes down, before the soil in front of it is taken below their level."));
+              "Set braces or ties on every pier as the excavation goes down, before the soil in front of it is taken below their level. Level, force and what replaces them are the engineer's design; they stay until the lasting works hold the piers."));
     }
     last.add(Phrase.of("Excavate in front of the finished piers in lifts, with readings at each."));
-    sheet.stage(
-        new Stage(
-            StageRole.DIG,
-            "Excavation in front",
-            last,
-            List.of(
-                new HoldPoint(
-                    Phrase.of(
-                        "All piers carry, concrete and dry pack have their strength, no movement above the limit"),
-                    ENGINEER))));
+    List<HoldPoint> holds = new ArrayList<>();
+    holds.add(
+        new HoldPoint(
+            Phrase.of(
+                "All piers carry, concrete and dry pack have their strength, no movement above the limit"),
+            ENGINEER));
+    if (braced) {
+      holds.add(
+          new HoldPoint(
+              Phrase.of(
+                  "The braces or ties of a level are designed, set and hold on every pier before soil below that level is taken"),
+              ENGINEER));
+    }
+    sheet.stage(new Stage(StageRole.DIG, "Excavation in front", last, holds));
   }
 
   /** Over an end pit the wall is a cantilever: where it cannot be, its end is held first. */
@@ -101,8 +106,10 @@ final class StageSection {
 
   private static Stage onePit(PitsCase site, SheetBuilder sheet, double board) {
     List<Phrase> work = new ArrayList<>(steps(site, board));
-    Unsettled.warning("These boards are", sheet.unsettled("board-", "approach-", "sheeting-"))
-        .ifPresent(warning -> work.add(1, warning));
+    Unsettled.warning(
+            "The boards named here are",
+            sheet.unsettled("board-", "approach-", "sheeting-", "stand-up"))
+        .ifPresent(warning -> work.add(0, warning));
     return new Stage(
         StageRole.PIT_RULES,
         "Each pit",

@@ -104,6 +104,22 @@ class SitePlansTest {
     assertThat(plan.carriers(drawn)).containsExactly("new support");
     assertThat(work(titled(plan, "Step 1"))).doesNotContain("24 h");
     assertThat(work(titled(plan, "Locked off"))).contains("24 h");
+    // the sheet counts the drawing among its days of return
+    assertThat(drawn.time().days()).isZero();
+    // no new base on the spot of the old one: where the column stands for good is not told
+    assertThat(holds(titled(plan, "New support"))).contains("The needles stay until that support");
+  }
+
+  @Test
+  void edge_pits_keep_what_goes_before_the_piles_that_they_stand_on() {
+    StagePlan plan = plan("orchard-line-box");
+    PlanStage before = titled(plan, "Before the work");
+
+    assertThat(work(before)).contains("Probe every pit", "Bore to", "Drill a trial pile");
+    assertThat(holds(before)).contains("takes no ground from under the structure");
+    assertThat(work(titled(plan, "Level 1 of braces")))
+        .contains("sized with bracing in two directions");
+    assertThat(holds(titled(plan, "Level 2 of braces"))).contains("bracing between the piles");
   }
 
   @Test
@@ -114,7 +130,8 @@ class SitePlansTest {
     assertThat(plan.number(others.id())).isLessThan(first(plan, StageKind.DIG));
     assertThat(work(others))
         .as("4.6 m of digging, water at 1.5 m")
-        .contains("3.1 m below ground water", "this plan proves neither");
+        .contains("3.1 m below ground water", "this plan proves neither")
+        .contains("water is cut off inside a wall that is watertight, and not lowered outside it");
     assertThat(others.holds()).hasSize(2);
     assertThat(holds(others)).contains("level of its props or ties carries", "uplift");
     String none =

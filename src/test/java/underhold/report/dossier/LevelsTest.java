@@ -106,7 +106,7 @@ class LevelsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "kestrel-road-platform, alert, 0.15 in",
+    "kestrel-road-platform, stop, 0.3 in",
     "alder-row-party-wall, stop, 10 mm",
     "orchard-line-box, stop, 5 mm",
     "three-bridges-interchange, stop, 5 mm",
@@ -153,5 +153,15 @@ class LevelsTest {
     assertThat(Figures.asTyped(Amount.thickness(0.25 * 0.0254), UnitSystem.US))
         .isEqualTo("0.25 in");
     assertThat(Figures.asTyped(Amount.thickness(0.0123), UnitSystem.SI)).isEqualTo("12.3 mm");
+  }
+
+  @ParameterizedTest
+  @EnumSource(Audience.class)
+  @DisplayName("a movement that the site states as predicted is told beside a method that carries")
+  void predicted(Audience audience) {
+    // Harbour Mill states 35 mm without underpinning; its levels end at 12 mm
+    assertThat(text("harbour-mill-columns.site.json", audience))
+        .contains("The site states that 35 mm is predicted without underpinning")
+        .contains("the stop level of 12 mm is passed");
   }
 }

@@ -46,5 +46,11 @@ class QuantitiesTest {
         .as("121 of the box and 14 of the end of the cut")
         .anyMatch(row -> row.startsWith("[piles, drilled piles, 135"))
         .noneMatch(row -> row.contains("122"));
+    assertThat(rows(bridges, "Items of several zones"))
+        .as("two zones bring soil, one of them by its pits and by their piles")
+        .anyMatch(row -> row.startsWith("[spoil to cart") && row.contains("over 2 zones"));
+    assertThat(tables("orchard-line-box.site.json"))
+        .as("one zone has nothing to sum")
+        .noneMatch(table -> table.caption().startsWith("Items of several zones"));
   }
 }

@@ -151,7 +151,7 @@ class EdgeDiggingByHandTest {
           Source.statics(),
           Phrase.of(""));
     }
-    PrimaryPiles piles = new PrimaryPiles(12, 640, 7680, 0.24, 16, 8, 1.5, 1, 40);
+    PrimaryPiles piles = new PrimaryPiles(12, 640, 7680, 0.24, 16, 8, 1.5, 1, 40, List.of());
     return new PileSummary(sheet.build(), piles).governing().map(Check::id).orElseThrow();
   }
 }

@@ -233,12 +233,13 @@ class EdgePitsTest {
     Sheet sheet = EdgeSites.size(BOX);
     assertThat(sheet.check("brace-capacity").orElseThrow().verdict()).isNotEqualTo(Verdict.PASSES);
     assertThat(said(sheet, "Level 1 of braces or ties"))
-        .contains("not to be used before the engineer has settled", "Greatest force in a brace");
+        .contains("not to be used before the engineer has settled", "Greatest force in a brace")
+        .contains("sized with bracing in two directions at 1.5 m below their caps");
     boolean boards =
         sheet.checks().stream()
-            .filter(one -> one.id().startsWith("board-") || one.id().startsWith("approach-"))
+            .filter(one -> one.id().matches("(board-|approach-|sheeting-|stand-up).*"))
             .allMatch(one -> one.verdict() == Verdict.PASSES);
-    assertThat(said(sheet, "Each edge pit").contains("These boards are not to be used"))
+    assertThat(said(sheet, "Each edge pit").contains("The boards named here are not to be used"))
         .isEqualTo(!boards);
   }
 

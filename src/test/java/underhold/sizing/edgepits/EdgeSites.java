@@ -92,7 +92,8 @@ final class EdgeSites {
     Sheet built = sheet.build();
     Optional<PrimaryPiles> piles =
         built.complete()
-            ? Optional.of(new PrimaryPiles(12, 640, 7680, 0.24, 16, 8, 1.5, 1 - left, 40))
+            ? Optional.of(
+                new PrimaryPiles(12, 640, 7680, 0.24, 16, 8, 1.5, 1 - left, 40, List.of(1.5)))
             : Optional.empty();
     return (facts, ground, guesses) -> new DrilledPiles.Sized(built, piles);
   }

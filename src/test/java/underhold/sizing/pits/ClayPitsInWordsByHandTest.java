@@ -33,7 +33,8 @@ class ClayPitsInWordsByHandTest {
             "    Open no neighbour before 48 h more and before cubes or cylinders show the strength"
                 + " asked for.",
             "    Set braces or ties on every pier as the excavation goes down, before the soil in"
-                + " front of it is taken below their level.");
+                + " front of it is taken below their level. Level, force and what replaces them are the"
+                + " engineer's design; they stay until the lasting works hold the piers.");
     assertThat(sheet.stages())
         .hasSize(4 + PitsSizing.order(INPUT, PitsSettings.defaults()).orElseThrow().roundCount());
     assertThat(sheet.stages().get(0).title()).isEqualTo("Before digging");
