@@ -24,44 +24,27 @@ import underhold.sizing.SheetInput;
 import underhold.sizing.Source;
 import underhold.sizing.Stage;
 import underhold.sizing.StageRole;
+import underhold.sizing.monitoring.MovementLimit;
 
 /**
  * With what a zone is watched, where, how often and to which levels, by the sheet of watching. That
  * sheet is asked whichever method is built: nothing is held up that nobody watches. Levels in
- * millimetres or inches are only given where somebody stated the limit that they are shares of.
+ * millimetres or inches are only given where a limit is stated or governs that they are shares of.
  */
 final class Watching {
   private static final SizingDesk DESK = new SizingDesk();
   private static final String LIMIT = "movement-limit";
 
-  /** What the sheet counts, with the setting that the count rests on. */
-  private enum Instrument {
-    POINTS("levelling points at the foot", "settlement and heave", "point-spacing"),
-    TARGETS("position targets on the face", "movement in three directions, tilt", "target-rows"),
-    GAUGES("crack gauges", "opening and shearing of cracks and joints", ""),
-    DATUM("datum points", "what everything else is held against", "benchmarks"),
-    VIBRATION(
-        "vibration monitors", "shaking by plant, drilling and breaking", "vibration-monitors");
-
-    private final String item;
-    private final String watches;
-    private final String setting;
-
-    Instrument(String item, String watches, String setting) {
-      this.item = item;
-      this.watches = watches;
-      this.setting = setting;
-    }
-  }
-
   private final Sheet sheet;
   private final ExpectedMovement expected;
   private final Optional<Amount> lift;
+  private final Optional<MovementLimit> governing;
   private final UnitSystem units;
 
   private Watching(Material material, ZonePart zone, Sheet sheet) {
     this.sheet = sheet;
     this.expected = ExpectedMovement.of(material, zone);
+    this.governing = MovementLimit.governing(zone.advice().view());
     this.lift = material.method(zone).flatMap(method -> MovementLevels.lift(zone.advice(), method));
     this.units = material.units();
   }
@@ -151,7 +134,7 @@ final class Watching {
 
   private Stream<Block.Row> row(Instrument instrument) {
     return sheet.quantities().stream()
-        .filter(item -> item.name().equals(instrument.item))
+        .filter(item -> item.name().equals(instrument.item()))
         .map(item -> row(instrument, item));
   }
 
@@ -162,11 +145,13 @@ final class Watching {
     }
     return Block.Row.of(
         Prose.of(Cells.sentence(item.name()).replaceFirst("\\.$", "")),
-        Prose.of(instrument.watches),
+        Prose.of(instrument.watches()),
         Prose.of(Cells.amount(item.amount(), units)),
         Prose.of(Cells.sentence(where)),
         Prose.of(
-            instrument.setting.isEmpty() ? Source.judgement().words() : basis(instrument.setting)));
+            instrument.setting().isEmpty()
+                ? Source.judgement().words()
+                : basis(instrument.setting())));
   }
 
   private List<Block.Row> times() {
@@ -235,7 +220,11 @@ final class Watching {
     if (assumed(LIMIT)) {
       blocks.add(
           Cells.paragraph(
-              "Nobody stated the limit, so the levels are shares of the one that is to be agreed."));
+              governing.isPresent()
+                  ? "Nobody stated the limit: until one is agreed the levels are shares of the one that"
+                      + " governs."
+                  : "Nobody stated the limit, so the levels are shares of the one that is to be"
+                      + " agreed."));
     } else {
       passed()
           .ifPresent(
@@ -278,9 +267,9 @@ final class Watching {
                                 + Figures.asTyped(amount, units)
                                 + " of upward movement.")
                     .orElse("")
-                + (assumed(LIMIT)
+                + (open()
                     ? " These are shares of the limit that is to be agreed."
-                    : passed().map(words -> " " + words).orElse(""))),
+                    : assumed(LIMIT) ? "" : passed().map(words -> " " + words).orElse(""))),
         Prose.of(
                 "Read before any work until steady, then every "
                     + value("work-interval")
@@ -296,7 +285,21 @@ final class Watching {
   }
 
   private String brief(String name) {
-    return assumed(LIMIT) ? value(name + "-share") : result(name + "-level");
+    return open() ? value(name + "-share") : reached(name);
+  }
+
+  /** Whether no limit is stated and none governs: then there are shares and no amounts. */
+  private boolean open() {
+    return assumed(LIMIT) && governing.isEmpty();
+  }
+
+  /** The amount of a level: where the limit is only assumed, by the one that governs. */
+  private String reached(String name) {
+    Optional<Double> share =
+        sheet.input(name + "-share").flatMap(input -> input.amount()).map(Amount::si);
+    return assumed(LIMIT) && governing.isPresent() && share.isPresent()
+        ? Amount.thickness(share.get() * governing.get().metres()).in(units)
+        : result(name + "-level");
   }
 
   private void level(List<Block.Row> rows, String name) {
@@ -306,7 +309,7 @@ final class Watching {
             "",
             Block.Tone.CAUTION,
             Prose.of(name),
-            Prose.of(assumed(LIMIT) ? share : result(name + "-level") + " (" + share + ")"),
+            Prose.of(open() ? share : reached(name) + " (" + share + ")"),
             Prose.of(
                 sheet.step(name + "-difference").isEmpty()
                     ? "to be agreed"
@@ -351,7 +354,11 @@ final class Watching {
         .filter(level.title()::contains)
         .findFirst()
         .map(
-            name -> work.template().replace("{a}", value(name + "-share") + " of the limit agreed"))
+            name ->
+                work.template()
+                    .replace(
+                        "{a}",
+                        open() ? value(name + "-share") + " of the limit agreed" : reached(name)))
         .filter(words -> !words.contains("{"))
         .orElse(work.in(units));
   }

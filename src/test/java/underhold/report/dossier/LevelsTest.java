@@ -3,6 +3,9 @@ package underhold.report.dossier;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -22,6 +25,9 @@ import underhold.report.Figures;
 import underhold.report.MovementLevels;
 import underhold.report.Stages;
 import underhold.report.markdown.MarkdownWriter;
+import underhold.site.Site;
+import underhold.site.SiteReader;
+import underhold.site.SiteReading;
 import underhold.sizing.Amount;
 import underhold.sizing.Sheet;
 import underhold.sizing.monitoring.MovementLimit;
@@ -163,5 +169,24 @@ class LevelsTest {
     assertThat(text("harbour-mill-columns.site.json", audience))
         .contains("The site states that 35 mm is predicted without underpinning")
         .contains("the stop level of 12 mm is passed");
+  }
+
+  @Test
+  @DisplayName(
+      "a protected structure without a stated limit has the levels of the one that governs")
+  void protected_without_a_limit() throws IOException {
+    String file = Files.readString(Path.of("cases/demo/college-green-library.site.json"));
+    String open =
+        file.replaceFirst("\"movementLimit\": \"[^\"]*\"", "\"movementLimit\": \"unknown\"");
+    assertThat(open).isNotEqualTo(file);
+    Site site = ((SiteReading.Valid) SiteReader.read(open, "college.site.json")).site();
+    String text =
+        MarkdownWriter.text(Demos.document(Demos.material(site), Audience.SITE)).replace("\n", " ");
+
+    // 6.35 mm for historic structures: half of it, four fifths, all of it
+    assertThat(text)
+        .contains("3.175 mm (50 % of the limit)", "5.08 mm (80 % of the limit)")
+        .contains("6.35 mm (100 % of the limit)", "until one is agreed the levels are shares")
+        .doesNotContain("of the limit agreed", "| stop | 100 % of the limit");
   }
 }
