@@ -13,6 +13,12 @@ final class RatioDerivations {
   /** Positions for which the gap means something. */
   private static final Set<String> AT_A_GAP = Set.of("beside", "inside-walls");
 
+  /**
+   * Movement of a historic structure at which work stops, m: 1/4 in by New York City, Technical
+   * Policy and Procedure Notice 10/88 (secondary, engineer's page).
+   */
+  private static final double HISTORIC_METRES = 0.25 * 0.0254;
+
   static final List<Derivation> ALL =
       List.of(
           new Derivation(
@@ -25,7 +31,7 @@ final class RatioDerivations {
               RatioDerivations::gapOverDepth),
           new Derivation(
               "forecastRatio",
-              List.of("predictedMovement", "movementLimit"),
+              List.of("predictedMovement", "movementLimit", "heritage"),
               RatioDerivations::forecastRatio),
           new Derivation(
               "stabilityNumber",
@@ -64,9 +70,25 @@ final class RatioDerivations {
     return quotient(in, "gapOverDepth", "gapToExcavation", "excavationDepth");
   }
 
-  /** Predicted movement over movement limit. */
+  /** Predicted movement over movement limit; a protected structure has a limit of its own. */
   private static @Nullable Derived forecastRatio(Inputs in) {
-    return quotient(in, "forecastRatio", "predictedMovement", "movementLimit");
+    Quantity predicted = in.amount("predictedMovement");
+    Quantity limit = in.amount("movementLimit");
+    String protection = in.word("heritage");
+    boolean stricter =
+        limit != null
+            && limit.si() > HISTORIC_METRES
+            && protection != null
+            && !protection.equals("none");
+    if (!stricter || predicted == null) {
+      return quotient(in, "forecastRatio", "predictedMovement", "movementLimit");
+    }
+    return in.result(
+        "forecastRatio",
+        predicted.si() / HISTORIC_METRES,
+        in.show("predictedMovement")
+            + " / 6.35 mm (1/4 in, which governs a historic structure), less than "
+            + in.show("movementLimit"));
   }
 
   /**
