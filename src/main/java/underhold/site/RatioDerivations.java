@@ -11,6 +11,8 @@ final class RatioDerivations {
   private static final double LEAST_DEPTH_METRES = 0.001;
 
   /** Positions for which the gap means something. */
+  private static final Set<String> PROTECTED = Set.of("listed", "landmark");
+
   private static final Set<String> AT_A_GAP = Set.of("beside", "inside-walls");
 
   /**
@@ -74,12 +76,8 @@ final class RatioDerivations {
   private static @Nullable Derived forecastRatio(Inputs in) {
     Quantity predicted = in.amount("predictedMovement");
     Quantity limit = in.amount("movementLimit");
-    String protection = in.word("heritage");
     boolean stricter =
-        limit != null
-            && limit.si() > HISTORIC_METRES
-            && protection != null
-            && !protection.equals("none");
+        limit != null && limit.si() > HISTORIC_METRES && PROTECTED.contains(in.word("heritage"));
     if (!stricter || predicted == null) {
       return quotient(in, "forecastRatio", "predictedMovement", "movementLimit");
     }

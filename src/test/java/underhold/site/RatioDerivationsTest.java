@@ -37,6 +37,22 @@ class RatioDerivationsTest {
         .isEqualTo("1");
   }
 
+  /** 1/4 in for historic structures: New York City, Technical Policy and Procedure Notice 10/88. */
+  @Test
+  void a_protected_structure_has_the_stricter_limit() {
+    String predicted = "predictedMovement 9 mm";
+
+    assertThat(text("forecastRatio", predicted, "movementLimit 15 mm")).isEqualTo("0.6");
+    assertThat(text("forecastRatio", predicted, "movementLimit 15 mm", "heritage none"))
+        .isEqualTo("0.6");
+    // 9 / 6.35
+    assertThat(text("forecastRatio", predicted, "movementLimit 15 mm", "heritage listed"))
+        .startsWith("1.417");
+    // a stated limit that is stricter still counts: 9 / 5
+    assertThat(text("forecastRatio", predicted, "movementLimit 5 mm", "heritage landmark"))
+        .isEqualTo("1.8");
+  }
+
   @Test
   void the_stability_number_is_weight_times_depth_over_strength() {
     Fact fact =
