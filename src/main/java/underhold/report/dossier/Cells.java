@@ -13,6 +13,8 @@ import underhold.report.document.Prose;
 import underhold.report.document.Section;
 import underhold.report.drawing.Drawn;
 import underhold.sizing.Amount;
+import underhold.sizing.HoldPoint;
+import underhold.sizing.Phrase;
 
 /** Small pieces that the sections share. */
 final class Cells {
@@ -107,6 +109,26 @@ final class Cells {
       all.addAll(list);
     }
     return all;
+  }
+
+  /** What is done, in order, then what must be so before it goes on. */
+  static List<Block> work(List<Phrase> work, List<HoldPoint> holds, UnitSystem units) {
+    List<Block> blocks = new ArrayList<>();
+    if (!work.isEmpty()) {
+      blocks.add(
+          new Block.Listing(true, work.stream().map(one -> Prose.of(one.in(units))).toList()));
+    }
+    for (HoldPoint hold : holds) {
+      blocks.add(
+          new Block.Notice(
+              Block.Tone.CAUTION,
+              "Hold point",
+              Prose.of(
+                  sentence(hold.condition().in(units))
+                      + " Released by: "
+                      + sentence(hold.releasedBy()))));
+    }
+    return blocks;
   }
 
   /** A sentence: with a capital first and an end. */

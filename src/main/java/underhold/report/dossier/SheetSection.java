@@ -14,7 +14,6 @@ import underhold.report.document.Section;
 import underhold.sizing.Basis;
 import underhold.sizing.BillItem;
 import underhold.sizing.Check;
-import underhold.sizing.HoldPoint;
 import underhold.sizing.Origin;
 import underhold.sizing.Sheet;
 import underhold.sizing.SheetInput;
@@ -286,7 +285,7 @@ final class SheetSection {
       Prose title = Prose.empty().strong(++number + ". " + stage.title());
       if (places.isEmpty()) {
         blocks.add(new Block.Paragraph(title));
-        stage(stage, blocks);
+        blocks.addAll(Cells.work(stage.work(), stage.holdPoints(), units));
       } else {
         String stages = places.size() == 1 ? ": stage " : ": stages ";
         blocks.add(
@@ -295,24 +294,6 @@ final class SheetSection {
       }
     }
     return blocks;
-  }
-
-  private void stage(Stage stage, List<Block> blocks) {
-    if (!stage.work().isEmpty()) {
-      blocks.add(
-          new Block.Listing(
-              true, stage.work().stream().map(work -> Prose.of(work.in(units))).toList()));
-    }
-    for (HoldPoint hold : stage.holdPoints()) {
-      blocks.add(
-          new Block.Notice(
-              Block.Tone.CAUTION,
-              "Hold point",
-              Prose.of(
-                  Cells.sentence(hold.condition().in(units))
-                      + " Released by: "
-                      + Cells.sentence(hold.releasedBy()))));
-    }
   }
 
   /** The verdict of a sheet with the count of its checks. */

@@ -18,7 +18,6 @@ import underhold.report.Words;
 import underhold.report.document.Block;
 import underhold.report.document.Prose;
 import underhold.report.document.Section;
-import underhold.sizing.HoldPoint;
 
 /** The stage plan: every stage in order, with what comes before it and what holds it. */
 final class StageSection {
@@ -177,21 +176,7 @@ final class StageSection {
     int number = plan.number(stage.id());
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Paragraph(when(plan, stage)));
-    if (!stage.work().isEmpty()) {
-      blocks.add(
-          new Block.Listing(
-              true, stage.work().stream().map(work -> Prose.of(work.in(units))).toList()));
-    }
-    for (HoldPoint hold : stage.holds()) {
-      blocks.add(
-          new Block.Notice(
-              Block.Tone.CAUTION,
-              "Hold point",
-              Prose.of(
-                  Cells.sentence(hold.condition().in(units))
-                      + " Released by: "
-                      + Cells.sentence(hold.releasedBy()))));
-    }
+    blocks.addAll(Cells.work(stage.work(), stage.holds(), units));
     List<Prose> told = told(plan, stage);
     if (!told.isEmpty()) {
       blocks.add(Cells.paragraph("What the rules say here:"));

@@ -42,7 +42,7 @@ class DemoPlanTest {
     }
   }
 
-  private static Scheme scheme(String text) {
+  static Scheme scheme(String text) {
     Site site =
         SiteReader.read(text, "demo.site.json")
             .fold(
@@ -55,7 +55,7 @@ class DemoPlanTest {
     return ((SchemeOutcome.Made) outcome).scheme();
   }
 
-  private static StagePlan plan(Scheme scheme) {
+  static StagePlan plan(Scheme scheme) {
     PlanOutcome outcome = StagePlanner.plan(scheme, PlanSettings.TABLE.defaults());
     assertThat(outcome).isInstanceOf(PlanOutcome.Made.class);
     return ((PlanOutcome.Made) outcome).plan();

@@ -10,14 +10,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import underhold.consult.RandomZones;
-import underhold.consult.scheme.SchemeDesk;
-import underhold.consult.scheme.SchemeOutcome;
 import underhold.quantity.UnitSystem;
 import underhold.report.Stages;
-import underhold.site.Site;
-import underhold.site.SiteReader;
-import underhold.site.SiteReading;
 
 /** What people on site are told in order: the plans of whole sites, each read for one danger. */
 class SitePlansTest {
@@ -34,17 +28,7 @@ class SitePlansTest {
   }
 
   private static StagePlan planOf(String text) {
-    Site site =
-        SiteReader.read(text, "demo.site.json")
-            .fold(
-                SiteReading.Valid::site,
-                invalid -> {
-                  throw new IllegalArgumentException(invalid.problems().toString());
-                });
-    SchemeOutcome outcome = new SchemeDesk(RandomZones.engine()).scheme(RandomZones.advise(site));
-    PlanOutcome plan =
-        StagePlanner.plan(((SchemeOutcome.Made) outcome).scheme(), PlanSettings.TABLE.defaults());
-    return ((PlanOutcome.Made) plan).plan();
+    return DemoPlanTest.plan(DemoPlanTest.scheme(text));
   }
 
   private static int first(StagePlan plan, StageKind kind) {

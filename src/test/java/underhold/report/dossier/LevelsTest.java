@@ -189,4 +189,18 @@ class LevelsTest {
         .contains("6.35 mm (100 % of the limit)", "until one is agreed the levels are shares")
         .doesNotContain("of the limit agreed", "| stop | 100 % of the limit");
   }
+
+  @Test
+  @DisplayName("the limit of a historic structure is the same in the facts and on the sheets")
+  void one_historic_limit() {
+    Material material = Demos.material("college-green-library.site.json");
+    double predicted = 0.004; // stated: 4 mm
+    double ratio =
+        material.zones().get(0).advice().view().amount("forecastRatio").orElseThrow().si();
+
+    assertThat(predicted / ratio)
+        .isCloseTo(
+            MovementLimit.governing(material.zones().get(0).advice().view()).orElseThrow().metres(),
+            within(1e-6));
+  }
 }

@@ -2,7 +2,6 @@ package underhold.report.pdf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,9 +11,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import underhold.report.document.Block;
-import underhold.report.document.Document;
 import underhold.report.document.Prose;
-import underhold.report.document.Section;
 import underhold.report.drawing.Figure;
 
 /** Drawings without room on the page: words run on past them, and nothing is lost or disordered. */
@@ -151,23 +148,9 @@ class FigureFlowTest {
 
   /** The words of each page, in one line. */
   private static List<String> pages(Block... blocks) throws IOException {
-    List<Block> all = new ArrayList<>();
-    for (int i = 1; i <= 30; i++) {
-      all.add(new Block.Paragraph(Prose.of("line " + i + ".")));
-    }
-    all.addAll(List.of(blocks));
-    Document document =
-        new Document(
-            "t",
-            "s",
-            List.of(),
-            List.of(
-                Section.of("a", "A", all),
-                Section.of("b", "After all", List.of(new Block.Paragraph(Prose.of("end"))))));
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    new PdfWriter(Paper.A4).write(document, out);
+    byte[] written = KeptTogetherTest.write(30, blocks);
     List<String> pages = new ArrayList<>();
-    try (PDDocument pdf = Loader.loadPDF(out.toByteArray())) {
+    try (PDDocument pdf = Loader.loadPDF(written)) {
       for (int page = 1; page <= pdf.getNumberOfPages(); page++) {
         PDFTextStripper words = new PDFTextStripper();
         words.setSortByPosition(true);

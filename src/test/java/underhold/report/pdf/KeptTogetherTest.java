@@ -118,12 +118,13 @@ class KeptTogetherTest {
     return words.getText(pdf).replaceAll("\\s+", " ").strip();
   }
 
-  private static byte[] write(int lines, Block block) throws IOException {
+  /** A document of so many lines, then the blocks, then a section after them. */
+  static byte[] write(int lines, Block... blocks) throws IOException {
     List<Block> all = new ArrayList<>();
     for (int i = 1; i <= lines; i++) {
       all.add(new Block.Paragraph(Prose.of("line " + i + ".")));
     }
-    all.add(block);
+    all.addAll(List.of(blocks));
     Document document =
         new Document(
             "t",
